@@ -1,0 +1,2 @@
+/** Things one buys: cable kinds, and how many fit a hole. */
+package holloway.catalog;

@@ -1,0 +1,38 @@
+package holloway.house;
+
+import holloway.units.Length;
+import java.util.Optional;
+
+/**
+ * A floor's make-up. For JOISTS: section, spacing, run, and what lies under the lowest joisted
+ * floor (a crawlspace with its clear height from ground to joist underside, or nothing said because
+ * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
+ * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets.
+ */
+public record FloorSpec(
+    Kind kind,
+    Optional<Fact<Timber>> joists,
+    Fact<Length> every,
+    Direction run,
+    Optional<Fact<Length>> origin,
+    Optional<Crawlspace> crawlspace,
+    boolean boards,
+    Fill fill,
+    Where where) {
+  /** What carries the floor. */
+  public enum Kind {
+    SLAB,
+    JOISTS
+  }
+
+  /** A crawlspace: clear height from ground to the underside of the joists, and the way in. */
+  public record Crawlspace(Fact<Length> clearance, Optional<WayIn> access, Where where) {}
+
+  /** A hatch in a room's floor, or a door in an outside wall. */
+  public record WayIn(
+      Optional<CeilingSpot> floorHatch,
+      Optional<WallSpot> outsideDoor,
+      Length width,
+      Length height,
+      Where where) {}
+}

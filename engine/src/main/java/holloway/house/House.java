@@ -1,0 +1,59 @@
+package holloway.house;
+
+import java.util.List;
+
+/**
+ * The whole house as stated. Rooms, levels, roofs and chases are sorted by name, so that the order
+ * of keys in a file means nothing; lists that a person writes as lists keep their order.
+ */
+public record House(
+    String name,
+    RulePlace place,
+    Fact<Integer> built,
+    boolean balloon,
+    WallSpec outerWalls,
+    WallSpec innerWalls,
+    List<Level> levels,
+    List<Room> rooms,
+    List<WallSpec> walls,
+    List<Opening> openings,
+    List<Roof> roofs,
+    List<Chase> chases,
+    List<Obstacle> obstacles,
+    List<Conduit> conduits,
+    List<Thing> things,
+    List<Tape> tapes,
+    List<Found> found,
+    List<InputFile> inputs) {
+  /** A file that was read, with the SHA-256 of its bytes in hex. */
+  public record InputFile(String file, String sha256) {}
+
+  public House {
+    levels = List.copyOf(levels);
+    rooms = List.copyOf(rooms);
+    walls = List.copyOf(walls);
+    openings = List.copyOf(openings);
+    roofs = List.copyOf(roofs);
+    chases = List.copyOf(chases);
+    obstacles = List.copyOf(obstacles);
+    conduits = List.copyOf(conduits);
+    things = List.copyOf(things);
+    tapes = List.copyOf(tapes);
+    found = List.copyOf(found);
+    inputs = List.copyOf(inputs);
+  }
+
+  public Level getLevel(String name) {
+    return levels.stream()
+        .filter(l -> l.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no level " + name));
+  }
+
+  public Room getRoom(String name) {
+    return rooms.stream()
+        .filter(r -> r.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no room " + name));
+  }
+}

@@ -1,0 +1,35 @@
+package holloway.house;
+
+import holloway.units.Length;
+import java.util.Optional;
+
+/**
+ * Something solid or dangerous that is stated. In a wall it takes the stretch along x height; in a
+ * ceiling void, attic or crawlspace the plan rectangle centred on the spot.
+ */
+public record Obstacle(Kind kind, Optional<InWall> inWall, Optional<InVoid> inVoid, Where where) {
+  /** What it is; POWER is to be kept away from rather than gone round. */
+  public enum Kind {
+    DUCT,
+    DRAIN,
+    PIPE,
+    HEADER,
+    FIRE_BLOCK,
+    POWER,
+    TANK,
+    CHIMNEY,
+    BEAM,
+    OTHER
+  }
+
+  /**
+   * Within a wall, seen from a face: near end along it, width, bottom and top above that room's
+   * floor.
+   */
+  public record InWall(
+      FaceRef face, Along along, Fact<Length> width, Fact<Length> bottom, Fact<Length> top) {}
+
+  /** In the void above a room (attic or joists) or below its floor. */
+  public record InVoid(
+      CeilingSpot at, boolean above, Length eastWest, Length northSouth, Length height) {}
+}

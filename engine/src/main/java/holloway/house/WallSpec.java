@@ -1,0 +1,35 @@
+package holloway.house;
+
+import holloway.units.Length;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the person says of one wall, or (as a default) of all outer or inner walls; empty means the
+ * default of place and era.
+ */
+public record WallSpec(
+    Optional<WallRef> ref,
+    Optional<String> name,
+    Optional<Kind> kind,
+    Optional<Fact<Timber>> studs,
+    Optional<Fact<Length>> every,
+    Optional<Along> studsFrom,
+    Optional<Fact<Length>> thickness,
+    Optional<Fact<Boolean>> bearing,
+    Optional<Fact<Fill>> fill,
+    Optional<Boolean> garageSeparation,
+    Optional<Boolean> balloon,
+    Optional<Boolean> singleTopPlate,
+    List<Fact<Length>> blocksAt,
+    Where where) {
+  /**
+   * How a wall is built. SOLID: masonry with plaster or dabs on it, no bays. FURRED: masonry with
+   * battens and board inside.
+   */
+  public enum Kind {
+    FRAMED,
+    MASONRY,
+    FURRED
+  }
+}

@@ -1,0 +1,24 @@
+package holloway.request;
+
+import holloway.house.WallSpot;
+import holloway.house.Where;
+import java.util.List;
+
+/** Everything wanted of one house. Runs are sorted by id. */
+public record Request(
+    Cabinet cabinet, List<Outlet> outlets, List<Run> runs, Wishes wishes, Effort effort) {
+  /** Where the network gear stands: its back centre on a face. */
+  public record Cabinet(WallSpot at, Where where) {}
+
+  public Request {
+    outlets = List.copyOf(outlets);
+    runs = List.copyOf(runs);
+  }
+
+  public Outlet getOutlet(String name) {
+    return outlets.stream()
+        .filter(o -> o.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no outlet " + name));
+  }
+}

@@ -1,0 +1,100 @@
+package holloway.survey;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.house.Along;
+import holloway.house.FaceRef;
+import holloway.house.House;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The house in the world. Levels bottom up; rooms and walls by name. Findings of the survey travel
+ * beside it in an Outcome.
+ */
+public record Placed(
+    House house,
+    List<PlacedLevel> levels,
+    List<PlacedRoom> rooms,
+    List<Wall> walls,
+    List<Misclosure> misclosures,
+    List<Unaccounted> unaccounted,
+    List<String> assumed) {
+  public Placed {
+    levels = List.copyOf(levels);
+    rooms = List.copyOf(rooms);
+    walls = List.copyOf(walls);
+    misclosures = List.copyOf(misclosures);
+    unaccounted = List.copyOf(unaccounted);
+    assumed = List.copyOf(assumed);
+  }
+
+  public PlacedLevel getLevel(String name) {
+    return levels.stream()
+        .filter(l -> l.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no level " + name));
+  }
+
+  public PlacedRoom getRoom(String name) {
+    return rooms.stream()
+        .filter(r -> r.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no room " + name));
+  }
+
+  public Wall getWall(String id) {
+    return walls.stream()
+        .filter(w -> w.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no wall " + id));
+  }
+
+  /**
+   * The visible segments of one side of a room, from west or south, as (start, end) in the world.
+   */
+  public List<Segment> listFaces(String room, holloway.house.Side side) {
+    return Faces.of(getRoom(room).outline(), side);
+  }
+
+  /** A visible segment of a room's outline, start at its west or south end. */
+  public record Segment(Point2 start, Point2 end) {}
+
+  /**
+   * The wall behind a spot on a face.
+   *
+   * @param heightAboveFloor above the room's finished floor, nanometres
+   * @return empty when no wall stands there (off the face's end, or rooms meet without a wall)
+   */
+  public Optional<OnWall> findSpot(FaceRef face, Along along, long heightAboveFloor) {
+    List<Segment> faces = listFaces(face.room(), face.side());
+    if (face.ordinal() > faces.size()) {
+      return Optional.empty();
+    }
+    Segment f = faces.get(face.ordinal() - 1);
+    PlacedRoom room = getRoom(face.room());
+    for (Wall w : walls) {
+      for (Wall.WallFace wf : w.faces()) {
+        if (wf.room().equals(face.room())
+            && wf.roomSide() == face.side()
+            && wf.ordinal() == face.ordinal()) {
+          long a = w.frame().toLocal(f.start().at(0)).x();
+          long b = w.frame().toLocal(f.end().at(0)).x();
+          Interval whole = new Interval(Math.min(a, b), Math.max(a, b));
+          boolean fromStart =
+              along.from() == holloway.house.Side.WEST || along.from() == holloway.house.Side.SOUTH;
+          long s =
+              fromStart == a <= b
+                  ? whole.lo() + along.distance().value().nm()
+                  : whole.hi() - along.distance().value().nm();
+          if (wf.s().contains(s)) {
+            return Optional.of(
+                new OnWall(
+                    w, wf.side(), s, room.floorZ() + heightAboveFloor - w.frame().origin().z()));
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,2 @@
+/** Lengths as exact integers of nanometres, and how people write them. */
+package holloway.units;
