@@ -1,0 +1,134 @@
+package holloway.plan;
+
+import holloway.geometry.Point3;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A whole plan. World points in nanometres (written as millimetres to 0.1), metres to three
+ * decimals, minutes as the JSON wants them. Findings and materials are filled in by later stages.
+ *
+ * @param perMinute objective units per minute
+ */
+public record Plan(
+    int format,
+    String house,
+    String profile,
+    long perMinute,
+    List<Input> inputs,
+    Totals totals,
+    List<PlannedRun> runs,
+    List<PlannedHole> holes,
+    List<Unrouted> unrouted,
+    List<PlannedWork> works,
+    List<FindingLine> findings,
+    List<Material> materials,
+    SurveyNotes survey) {
+
+  public record Input(String file, String sha256) {}
+
+  /**
+   * {@code gap} is (objective − bound) / objective; {@code zones} the zones set up, sorted; {@code
+   * money} empty until prices are used.
+   */
+  public record Totals(
+      long objective,
+      long bound,
+      double gap,
+      double minutes,
+      int holes,
+      int patches,
+      double routeM,
+      double cableM,
+      double visibleM,
+      Optional<Double> money,
+      String currency,
+      List<String> zones) {}
+
+  public record PlannedRun(
+      String id,
+      String from,
+      String to,
+      String cable,
+      double routeM,
+      double cableM,
+      List<PlanStep> steps) {}
+
+  /** A step: {@code kind} is leg or crossing; fields that do not apply are empty. */
+  public record PlanStep(
+      String kind,
+      String id,
+      Optional<String> hollow,
+      Optional<String> label,
+      List<Point3> path,
+      double m,
+      Optional<String> feed,
+      Optional<Integer> fish,
+      Optional<Double> minutes) {}
+
+  /**
+   * {@code between}: the two hollow ids; {@code otherMethods}: what else was possible, in words;
+   * {@code bores}: 1, or 2 with a second hole beside it.
+   */
+  public record PlannedHole(
+      String id,
+      String label,
+      String kind,
+      int diameterMm,
+      double depthMm,
+      Point3 at,
+      List<String> between,
+      String method,
+      String stand,
+      List<String> works,
+      double minutes,
+      List<String> runs,
+      boolean assumed,
+      List<String> otherMethods,
+      int bores,
+      List<Point3> axis,
+      List<String> through) {}
+
+  public record Unrouted(String id, List<String> whyNot) {}
+
+  public record PlannedWork(
+      String id, String kind, double minutes, int holes, int patches, String zone) {}
+
+  public record FindingLine(
+      String rule, String severity, Optional<Point3> at, String source, String text) {}
+
+  public record Material(String item, double quantity, String unit, Optional<Double> price) {}
+
+  public record SurveyNotes(
+      List<String> misclosures, List<String> unaccounted, List<String> assumed) {}
+
+  public Plan withRuns(List<PlannedRun> newRuns, Totals newTotals) {
+    return new Plan(
+        format, house, profile, perMinute, inputs, newTotals, newRuns, holes, unrouted, works,
+        findings, materials, survey);
+  }
+
+  public Plan withInputs(List<Input> newInputs, SurveyNotes notes) {
+    return new Plan(
+        format, house, profile, perMinute, newInputs, totals, runs, holes, unrouted, works,
+        findings, materials, notes);
+  }
+
+  public Plan withFindings(List<FindingLine> more) {
+    return new Plan(
+        format, house, profile, perMinute, inputs, totals, runs, holes, unrouted, works, more,
+        materials, survey);
+  }
+
+  public Plan withMaterials(List<Material> more) {
+    return new Plan(
+        format, house, profile, perMinute, inputs, totals, runs, holes, unrouted, works, findings,
+        more, survey);
+  }
+
+  public Plan withUnrouted(List<Unrouted> more) {
+    return new Plan(
+        format, house, profile, perMinute, inputs, totals, runs, holes, more, works, findings,
+        materials, survey);
+  }
+}
