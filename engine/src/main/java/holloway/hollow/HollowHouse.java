@@ -1,0 +1,56 @@
+package holloway.hollow;
+
+import holloway.framing.Framed;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The house as hollows, crossings and stands; knows no request. Lists sorted by id. */
+public final class HollowHouse {
+  private final Framed framed;
+  private final Map<String, Hollow> hollows = new TreeMap<>();
+  private final Map<String, Site> sites = new TreeMap<>();
+  private final List<Stand> stands;
+  private final List<Refused> refused;
+
+  public HollowHouse(
+      Framed framed,
+      List<Hollow> hollows,
+      List<Site> sites,
+      List<Stand> stands,
+      List<Refused> refused) {
+    this.framed = framed;
+    hollows.forEach(h -> this.hollows.put(h.id(), h));
+    sites.forEach(s -> this.sites.put(s.id(), s));
+    this.stands = List.copyOf(stands);
+    this.refused = List.copyOf(refused);
+  }
+
+  public Framed framed() {
+    return framed;
+  }
+
+  public List<Hollow> hollows() {
+    return List.copyOf(hollows.values());
+  }
+
+  public List<Site> sites() {
+    return List.copyOf(sites.values());
+  }
+
+  public List<Stand> stands() {
+    return stands;
+  }
+
+  public List<Refused> refused() {
+    return refused;
+  }
+
+  public java.util.Optional<Hollow> findHollow(String id) {
+    return java.util.Optional.ofNullable(hollows.get(id));
+  }
+
+  public java.util.Optional<Site> findSite(String id) {
+    return java.util.Optional.ofNullable(sites.get(id));
+  }
+}

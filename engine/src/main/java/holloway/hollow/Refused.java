@@ -1,0 +1,6 @@
+package holloway.hollow;
+
+import holloway.geometry.Point3;
+
+/** A hole, stand or access that cannot be had, and which limit stopped it. */
+public record Refused(String what, Point3 at, String why, String source) {}
