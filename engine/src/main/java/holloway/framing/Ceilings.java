@@ -1,0 +1,27 @@
+package holloway.framing;
+
+import holloway.survey.Makeup;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+
+/** How thick a room's ceiling lining is. */
+public final class Ceilings {
+  private Ceilings() {}
+
+  /**
+   * Nanometres of lining; a boarded garage with a room anywhere above it has the thicker board
+   * (trade-facts C3-9).
+   */
+  public static long lining(Placed placed, PlacedRoom room) {
+    return Makeup.ceilingLining(
+        room.room().ceiling(), room.room().garage() && roomsAbove(placed, room));
+  }
+
+  private static boolean roomsAbove(Placed placed, PlacedRoom room) {
+    int order = placed.getLevel(room.room().level()).order();
+    var here = room.outline().toJts();
+    return placed.rooms().stream()
+        .filter(o -> placed.getLevel(o.room().level()).order() > order)
+        .anyMatch(o -> o.outline().toJts().intersection(here).getArea() > 10_000);
+  }
+}

@@ -1,0 +1,242 @@
+package holloway.framing;
+
+import holloway.geometry.Box;
+import holloway.geometry.Frame;
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Polygon2;
+import holloway.house.Direction;
+import holloway.house.Fact;
+import holloway.house.FloorSpec;
+import holloway.house.Timber;
+import holloway.survey.Makeup;
+import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
+import holloway.survey.Wall;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Joists, rims, blocking over bearing walls and subfloor of every joisted floor. */
+final class DeckFramer {
+  private static final long RIM = 38_000_000;
+
+  private final Placed placed;
+  private final List<Member> members;
+
+  DeckFramer(Placed placed, List<Member> members) {
+    this.placed = placed;
+    this.members = members;
+  }
+
+  List<Deck> decks() {
+    List<Deck> out = new ArrayList<>();
+    for (PlacedLevel level : placed.levels()) {
+      FloorSpec spec = level.level().floor();
+      if (spec.kind() != FloorSpec.Kind.JOISTS) {
+        continue;
+      }
+      var joisted =
+          Outlines.of(
+              placed,
+              level.name(),
+              r -> r.room().floor().map(f -> f.kind() == FloorSpec.Kind.JOISTS).orElse(true),
+              false);
+      List<Polygon2> parts = Outlines.parts(joisted);
+      for (int i = 0; i < parts.size(); i++) {
+        out.add(
+            deck(
+                level,
+                spec,
+                parts.get(i),
+                level.name() + "/floor" + (parts.size() == 1 ? "" : "-" + (i + 1))));
+      }
+    }
+    return out;
+  }
+
+  private Deck deck(PlacedLevel level, FloorSpec spec, Polygon2 outline, String id) {
+    boolean ew = spec.run() == Direction.EAST_WEST;
+    Interval x = outline.xRange();
+    Interval y = outline.yRange();
+    Frame frame =
+        ew
+            ? Frame.eastWest(new Point2(x.lo(), y.lo()).at(level.floorZ()))
+            : Frame.northSouth(new Point2(x.hi(), y.lo()).at(level.floorZ()));
+    long width = ew ? y.length() : x.length();
+    Fact<Timber> timber = spec.joists().orElseGet(() -> Fact.assumed(Makeup.JOIST));
+    long sheet = Makeup.subfloor(spec);
+    Interval joistZ = new Interval(-sheet - timber.value().depth().nm(), -sheet);
+    List<Interval> joists = layout(spec, timber.value(), width, ew);
+    Fact<Long> every =
+        new Fact<>(
+            spec.every().value().nm(), Length.ZERO, spec.every().origin(), spec.every().where());
+    boolean assumed = spec.origin().isEmpty();
+    Polygon2 local = toLocal(outline, frame);
+    List<Interval> bearings = new ArrayList<>();
+    Deck deck =
+        new Deck(
+            id,
+            level.name(),
+            frame,
+            outline,
+            timber,
+            every,
+            assumed,
+            joistZ,
+            new Interval(-sheet, 0),
+            joists,
+            bearings,
+            spec);
+    boolean rims = !spec.boards() || !placed.house().balloon();
+    joists(deck, local, rims);
+    if (rims) {
+      rimsAcross(deck, local);
+    }
+    blocking(deck, local, bearings);
+    subfloor(deck);
+    return deck;
+  }
+
+  /**
+   * Joist positions across the deck: one along each edge, and the layout between from its origin
+   * (assumed: the south or west edge).
+   */
+  private static List<Interval> layout(FloorSpec spec, Timber timber, long width, boolean ew) {
+    long thick = timber.thickness().nm();
+    long every = spec.every().value().nm();
+    long origin = spec.origin().map(f -> f.value().nm()).orElse(every);
+    List<Interval> out = new ArrayList<>();
+    out.add(new Interval(0, thick));
+    for (long c = Math.floorMod(origin, every); c < width; c += every) {
+      long v = ew ? c : width - c;
+      Interval j = new Interval(v - thick / 2, v - thick / 2 + thick);
+      if (j.lo() >= thick && j.hi() <= width - thick) {
+        out.add(j);
+      }
+    }
+    out.add(new Interval(width - thick, width));
+    out.sort((a, b) -> Long.compare(a.lo(), b.lo()));
+    return out;
+  }
+
+  static Polygon2 toLocal(Polygon2 outline, Frame frame) {
+    return new Polygon2(
+        outline.corners().stream()
+            .map(c -> frame.toLocal(c.at(frame.origin().z())).plan())
+            .toList());
+  }
+
+  private void joists(Deck deck, Polygon2 local, boolean rims) {
+    long inset = rims ? RIM : 0;
+    for (Interval v : deck.joists()) {
+      for (Interval u : Sheets.insideAlong(local, v.lo(), v.hi())) {
+        if (u.length() > 2 * inset + 50_000_000) {
+          Box box =
+              new Box(
+                  u.lo() + inset,
+                  u.hi() - inset,
+                  v.lo(),
+                  v.hi(),
+                  deck.joistZ().lo(),
+                  deck.joistZ().hi());
+          add(
+              deck,
+              MemberKind.JOIST,
+              "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(u.lo()),
+              box,
+              deck.layoutAssumed());
+        }
+      }
+    }
+  }
+
+  /** Rim joists along the outline's edges that run across the joists, inside the outline. */
+  private void rimsAcross(Deck deck, Polygon2 local) {
+    List<Point2> c = local.counterClockwise().corners();
+    for (int i = 0; i < c.size(); i++) {
+      Point2 a = c.get(i);
+      Point2 b = c.get((i + 1) % c.size());
+      if (Math.abs(a.x() - b.x()) < 1000 && Math.abs(a.y() - b.y()) > RIM) {
+        boolean interiorIsWest = b.y() > a.y();
+        long u0 = interiorIsWest ? a.x() - RIM : a.x();
+        Box box =
+            new Box(
+                u0,
+                u0 + RIM,
+                Math.min(a.y(), b.y()),
+                Math.max(a.y(), b.y()),
+                deck.joistZ().lo(),
+                deck.joistZ().hi());
+        add(
+            deck,
+            MemberKind.RIM,
+            "rim-" + WallFramer.tag(u0) + "-" + WallFramer.tag(box.y0()),
+            box,
+            false);
+      }
+    }
+  }
+
+  /**
+   * Blocking between the joists over each bearing wall of the level below that crosses them
+   * (practice).
+   */
+  private void blocking(Deck deck, Polygon2 local, List<Interval> bearings) {
+    int order = placed.getLevel(deck.level()).order();
+    for (Wall w : placed.walls()) {
+      boolean crosses =
+          Math.abs(
+                  w.frame().u().x() * deck.frame().u().x()
+                      + w.frame().u().y() * deck.frame().u().y())
+              < 1e-6;
+      boolean under = placed.getLevel(w.level()).order() == order - 1;
+      if (!under || !crosses || w.isOuter() || !w.bearing().value()) {
+        continue;
+      }
+      Point2 a = deck.frame().toLocal(w.world(0, (w.core().lo() + w.core().hi()) / 2, 0)).plan();
+      Point2 b =
+          deck.frame().toLocal(w.world(w.length(), (w.core().lo() + w.core().hi()) / 2, 0)).plan();
+      Interval u = new Interval(a.x() - RIM / 2, a.x() + RIM / 2);
+      Interval v = new Interval(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
+      bearings.add(u);
+      for (Interval gap : v.without(deck.joists(), 5_000_000)) {
+        if (inside(local, u, gap)) {
+          Box box =
+              new Box(u.lo(), u.hi(), gap.lo(), gap.hi(), deck.joistZ().lo(), deck.joistZ().hi());
+          add(
+              deck,
+              MemberKind.BLOCKING,
+              "blocking-" + WallFramer.tag(gap.lo()) + "-" + WallFramer.tag(u.lo()),
+              box,
+              w.bearing().isAssumed());
+        }
+      }
+    }
+  }
+
+  private static boolean inside(Polygon2 local, Interval u, Interval v) {
+    return Sheets.insideAlong(local, v.lo(), v.hi()).stream()
+        .anyMatch(i -> i.lo() <= u.lo() && i.hi() >= u.hi());
+  }
+
+  private void subfloor(Deck deck) {
+    for (Polygon2 r : Sheets.rectangles(deck.outline())) {
+      Box box =
+          new Box(
+              r.xRange().lo(),
+              r.xRange().hi(),
+              r.yRange().lo(),
+              r.yRange().hi(),
+              deck.frame().origin().z() + deck.subfloorZ().lo(),
+              deck.frame().origin().z());
+      String id =
+          deck.id() + "/subfloor-" + WallFramer.tag(box.x0()) + "-" + WallFramer.tag(box.y0());
+      members.add(new Member(id, MemberKind.SUBFLOOR, Frame.WORLD, box, deck.id(), false));
+    }
+  }
+
+  private void add(Deck deck, MemberKind kind, String name, Box box, boolean assumed) {
+    members.add(new Member(deck.id() + "/" + name, kind, deck.frame(), box, deck.id(), assumed));
+  }
+}

@@ -1,0 +1,91 @@
+package holloway.framing;
+
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/** Outlines of groups of rooms together with the walls that carry what lies over or under them. */
+final class Outlines {
+  /** Linings between room and core are closed up to this, millimetres. */
+  private static final double CLOSE_MM = 25;
+
+  private Outlines() {}
+
+  /**
+   * The joined outlines of some rooms of a level and of their walls, as separate parts from
+   * south-west to north-east.
+   *
+   * @param masonry whether masonry walls belong to it (a roof rests on them, a floor stops at them)
+   */
+  static Geometry of(Placed placed, String level, Predicate<PlacedRoom> rooms, boolean masonry) {
+    List<Geometry> parts = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    for (PlacedRoom r : placed.rooms()) {
+      if (r.room().level().equals(level) && rooms.test(r)) {
+        parts.add(r.outline().toJts());
+        names.add(r.name());
+      }
+    }
+    for (Wall w : placed.walls()) {
+      boolean shows =
+          w.level().equals(level) && w.faces().stream().anyMatch(f -> names.contains(f.room()));
+      if (shows && (w.isFramed() || masonry)) {
+        parts.add(strip(w).toJts());
+      }
+    }
+    if (parts.isEmpty()) {
+      return Polygon2.rectangle(0, 0, 1, 1).toJts().getFactory().createPolygon();
+    }
+    return buffer(buffer(UnaryUnionOp.union(parts), CLOSE_MM), -CLOSE_MM);
+  }
+
+  /**
+   * A wall's plan strip: core, with the lining where a room shows, up to the outer face of the core
+   * outside.
+   */
+  private static Polygon2 strip(Wall w) {
+    long t0 = w.outside() == 0 ? w.core().lo() : 0;
+    long t1 = w.outside() == 1 ? w.core().hi() : w.thickness();
+    List<Point2> corners = new ArrayList<>();
+    for (Point3 p :
+        List.of(
+            w.world(0, t0, 0),
+            w.world(w.length(), t0, 0),
+            w.world(w.length(), t1, 0),
+            w.world(0, t1, 0))) {
+      corners.add(p.plan());
+    }
+    return new Polygon2(corners);
+  }
+
+  private static Geometry buffer(Geometry g, double by) {
+    BufferParameters square =
+        new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
+    return BufferOp.bufferOp(g, by, square);
+  }
+
+  /** The parts of a geometry bigger than 0.1 m², by south-west corner. */
+  static List<Polygon2> parts(Geometry g) {
+    List<Polygon2> out = new ArrayList<>();
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p && p.getArea() > 100_000) {
+        out.add(Polygon2.ofJts(p));
+      }
+    }
+    out.sort(
+        Comparator.comparing((Polygon2 p) -> p.xRange().lo()).thenComparing(p -> p.yRange().lo()));
+    return out;
+  }
+}

@@ -1,0 +1,207 @@
+package holloway.framing;
+
+import holloway.geometry.Box;
+import holloway.geometry.Frame;
+import holloway.geometry.Interval;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.house.Direction;
+import holloway.house.Roof;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Attics under roofs, with their chords or ceiling joists and the sloped members that set the
+ * headroom.
+ */
+final class RoofFramer {
+  /** Half the butt cut of a truss heel, trade-facts D21: 1/4 in. */
+  private static final double BUTT_MM = 6.35;
+
+  private final Placed placed;
+  private final List<Member> members;
+
+  RoofFramer(Placed placed, List<Member> members) {
+    this.placed = placed;
+    this.members = members;
+  }
+
+  List<Attic> attics() {
+    List<Attic> out = new ArrayList<>();
+    for (Roof roof : placed.house().roofs()) {
+      Predicate<PlacedRoom> covered = r -> covers(roof, r);
+      List<PlacedRoom> rooms = placed.rooms().stream().filter(covered).toList();
+      if (rooms.isEmpty()) {
+        continue;
+      }
+      String level = rooms.get(0).room().level();
+      List<Polygon2> parts = Outlines.parts(open(Outlines.of(placed, level, covered, true), level));
+      for (int i = 0; i < parts.size(); i++) {
+        out.add(
+            attic(
+                roof, rooms, parts.get(i), roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1))));
+      }
+    }
+    return out;
+  }
+
+  /** A roof over a level covers those of its rooms that no other roof names. */
+  private boolean covers(Roof roof, PlacedRoom r) {
+    if (!roof.rooms().isEmpty()) {
+      return roof.rooms().contains(r.name());
+    }
+    boolean named = placed.house().roofs().stream().anyMatch(o -> o.rooms().contains(r.name()));
+    return !named && roof.level().filter(l -> l.equals(r.room().level())).isPresent();
+  }
+
+  /** What of an outline has no storey above it. */
+  private Geometry open(Geometry outline, String level) {
+    int order = placed.getLevel(level).order();
+    Geometry left = outline;
+    for (var upper : placed.levels()) {
+      if (upper.order() > order) {
+        left = left.difference(Outlines.of(placed, upper.name(), r -> true, true));
+      }
+    }
+    return left;
+  }
+
+  private Attic attic(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
+    long plate =
+        rooms.stream()
+            .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
+            .max()
+            .orElseThrow();
+    Direction run = roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
+    Interval along = run == Direction.NORTH_SOUTH ? outline.xRange() : outline.yRange();
+    List<Interval> chords = chords(roof, along);
+    double slope = roof.pitchRise() / (double) roof.pitchRun();
+    double cos = 1 / Math.sqrt(1 + slope * slope);
+    double heel =
+        roof.heel()
+            .map(f -> f.value().toMm())
+            .orElse(roof.chord().value().depth().toMm() / cos + BUTT_MM);
+    Attic attic =
+        new Attic(
+            id, roof, outline, plate, plate + roof.chord().value().depth().nm(), chords, run, heel);
+    frame(attic, slope, cos);
+    return attic;
+  }
+
+  private static Direction shedRun(Roof roof) {
+    return roof.lowSide().orElse(holloway.house.Side.SOUTH).runsEastWest()
+        ? Direction.NORTH_SOUTH
+        : Direction.EAST_WEST;
+  }
+
+  private static List<Interval> chords(Roof roof, Interval along) {
+    long thick = roof.chord().value().thickness().nm();
+    long every = roof.every().value().nm();
+    List<Interval> out = new ArrayList<>();
+    out.add(new Interval(along.lo(), along.lo() + thick));
+    for (long c = along.lo() + every; c + thick / 2 <= along.hi() - thick; c += every) {
+      out.add(new Interval(c - thick / 2, c - thick / 2 + thick));
+    }
+    out.add(new Interval(along.hi() - thick, along.hi()));
+    return out;
+  }
+
+  private void frame(Attic attic, double slope, double cos) {
+    boolean ns = attic.chordRun() == Direction.NORTH_SOUTH;
+    for (Interval c : attic.chords()) {
+      Polygon2 o = attic.outline();
+      Polygon2 scan = ns ? DeckFramer.toLocal(o, Frame.northSouth(new Point3(0, 0, 0))) : o;
+      List<Interval> spans =
+          ns
+              ? Sheets.insideAlong(scan, -c.hi(), -c.lo())
+              : Sheets.insideAlong(scan, c.lo(), c.hi());
+      for (Interval span : spans) {
+        chord(attic, c, span, ns);
+        topChords(attic, c, span, slope, cos, ns);
+      }
+    }
+  }
+
+  private void chord(Attic attic, Interval c, Interval span, boolean ns) {
+    MemberKind kind =
+        attic.roof().frame() == Roof.Frame.TRUSSES ? MemberKind.CHORD : MemberKind.CEILING_JOIST;
+    Box box =
+        ns
+            ? new Box(c.lo(), c.hi(), span.lo(), span.hi(), attic.plateZ(), attic.chordTopZ())
+            : new Box(span.lo(), span.hi(), c.lo(), c.hi(), attic.plateZ(), attic.chordTopZ());
+    members.add(
+        new Member(
+            attic.id()
+                + "/"
+                + kind.word().replace(' ', '-')
+                + "-"
+                + WallFramer.tag(c.lo())
+                + "-"
+                + WallFramer.tag(span.lo()),
+            kind,
+            Frame.WORLD,
+            box,
+            attic.id(),
+            true));
+  }
+
+  /**
+   * Sloped members of gable and shed roofs; a hip's end slopes are kept by the headroom formula
+   * alone.
+   */
+  private void topChords(
+      Attic attic, Interval c, Interval span, double slope, double cos, boolean ns) {
+    Roof roof = attic.roof();
+    if (roof.shape() == Roof.Shape.FLAT || roof.shape() == Roof.Shape.HIP) {
+      return;
+    }
+    boolean shed = roof.shape() == Roof.Shape.SHED;
+    boolean lowAtStart =
+        !shed
+            || roof.lowSide().orElse(holloway.house.Side.SOUTH)
+                == (ns ? holloway.house.Side.SOUTH : holloway.house.Side.WEST);
+    Interval whole = ns ? attic.outline().yRange() : attic.outline().xRange();
+    long reach = shed ? whole.length() : whole.length() / 2;
+    if (lowAtStart) {
+      sloped(attic, c, whole.lo(), 1, reach, slope, cos, ns);
+    }
+    if (!shed || !lowAtStart) {
+      sloped(attic, c, whole.hi(), -1, reach, slope, cos, ns);
+    }
+  }
+
+  private void sloped(
+      Attic attic,
+      Interval c,
+      long eave,
+      int sign,
+      long reach,
+      double slope,
+      double cos,
+      boolean ns) {
+    double sin = slope * cos;
+    long depth = attic.roof().chord().value().depth().nm();
+    long under = attic.plateZ() + Math.round(attic.heelMm() * 1e6 - depth / cos);
+    long mid = (c.lo() + c.hi()) / 2;
+    Point3 origin = ns ? new Point3(mid, eave, under) : new Point3(eave, mid, under);
+    Frame.Axis u = ns ? new Frame.Axis(0, sign * cos, sin) : new Frame.Axis(sign * cos, 0, sin);
+    Frame.Axis w = ns ? new Frame.Axis(0, -sign * sin, cos) : new Frame.Axis(-sign * sin, 0, cos);
+    Frame.Axis v = ns ? new Frame.Axis(-sign, 0, 0) : new Frame.Axis(0, sign, 0);
+    long half = c.length() / 2;
+    Box box = new Box(0, Math.round(reach / cos), -half, half, 0, depth);
+    MemberKind kind =
+        attic.roof().frame() == Roof.Frame.TRUSSES ? MemberKind.TOP_CHORD : MemberKind.RAFTER;
+    String id =
+        attic.id()
+            + "/"
+            + kind.word().replace(' ', '-')
+            + "-"
+            + WallFramer.tag(c.lo())
+            + (sign > 0 ? "-a" : "-b");
+    members.add(new Member(id, kind, new Frame(origin, u, v, w), box, attic.id(), true));
+  }
+}
