@@ -1,0 +1,61 @@
+package holloway.limits;
+
+import holloway.units.Length;
+
+/**
+ * One number of a rule with its pedigree.
+ *
+ * @param id the row of the list of facts this project computes with, for example {@code C1-2}
+ * @param what what the number limits, in plain words
+ * @param value in {@code unit}; the unit that the source states is the master
+ * @param unit {@code in}, {@code ft}, {@code mm}, {@code m}, {@code fraction}, {@code count} or
+ *     {@code minutes}
+ */
+public record Figure(
+    String id, String what, double value, String unit, String source, Grade grade) {
+  /** How the figure was verified. */
+  public enum Grade {
+    /** The wording of the code or standard itself was seen. */
+    A,
+    /** A trade, vendor or university page states it and names the standard. */
+    B,
+    /** A practice page, or a single weak source: common practice. */
+    C,
+    /** Arithmetic from grade A or B values. */
+    D,
+    /** From memory, not confirmed: a default, never a test's oracle. */
+    M
+  }
+
+  /** The value as an exact length. Throws if the unit is not one of length. */
+  public Length length() {
+    double nm =
+        switch (unit) {
+          case "in" -> value * Length.NM_PER_INCH;
+          case "ft" -> value * 12 * Length.NM_PER_INCH;
+          case "mm" -> value * Length.NM_PER_MM;
+          case "m" -> value * 1000 * Length.NM_PER_MM;
+          default -> throw new IllegalStateException(id + " is no length but in " + unit);
+        };
+    return new Length(Math.round(nm));
+  }
+
+  /**
+   * True if {@code part} is at most this fraction of {@code whole}; exact for the fractions used.
+   */
+  boolean holds(Length part, Length whole) {
+    if (!unit.equals("fraction")) {
+      throw new IllegalStateException(id + " is no fraction but in " + unit);
+    }
+    return part.nm() <= Math.floor(whole.nm() * value + 1e-3);
+  }
+
+  /** The source for a person, with the grade spelled out where it is weak. */
+  public String cited() {
+    return switch (grade) {
+      case A, B, D -> source;
+      case C -> source + " (common practice, no published source)";
+      case M -> source + " (from memory)";
+    };
+  }
+}

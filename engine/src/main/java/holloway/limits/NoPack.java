@@ -1,0 +1,73 @@
+package holloway.limits;
+
+import holloway.finding.Severity;
+import holloway.units.Length;
+
+/**
+ * No rule pack: the house stands where we know no code, so every limit is advice. The stricter of
+ * the US and UK figures is taken for joists, so that a hole offered here would pass in both.
+ */
+final class NoPack implements RulePack {
+  private final RulePack us = new UsPack();
+  private final RulePack uk = new UkPack();
+
+  @Override
+  public String name() {
+    return "none";
+  }
+
+  @Override
+  public Verdict joistBore(
+      Length depth,
+      Length diameter,
+      Length top,
+      Length bottom,
+      Length along,
+      Length span,
+      MemberMake make) {
+    Verdict first = us.joistBore(depth, diameter, top, bottom, along, span, make);
+    return advice(
+        first.allowed() ? uk.joistBore(depth, diameter, top, bottom, along, span, make) : first);
+  }
+
+  @Override
+  public Verdict studBore(
+      Length width, Length diameter, Length edge, boolean bearing, boolean doubled) {
+    Verdict first = us.studBore(width, diameter, edge, bearing, doubled);
+    return advice(first.allowed() ? uk.studBore(width, diameter, edge, bearing, doubled) : first);
+  }
+
+  @Override
+  public Verdict plateBore(Length width, Length diameter, boolean bearing) {
+    Verdict first = us.plateBore(width, diameter, bearing);
+    return advice(first.allowed() ? uk.plateBore(width, diameter, bearing) : first);
+  }
+
+  @Override
+  public Verdict joistSpacing(Length centres, Length diameter, Length other) {
+    Verdict first = us.joistSpacing(centres, diameter, other);
+    return advice(first.allowed() ? uk.joistSpacing(centres, diameter, other) : first);
+  }
+
+  @Override
+  public Verdict channel(Length leaf, Length depth, boolean upright) {
+    return advice(uk.channel(leaf, depth, upright));
+  }
+
+  @Override
+  public Verdict returnAir(boolean across, boolean plenumRated) {
+    return CommonPractice.returnAir(across, plenumRated);
+  }
+
+  @Override
+  public Verdict fromPower(Length gap, PowerWiring power, Length wanted) {
+    return advice(uk.fromPower(gap, power, wanted));
+  }
+
+  /** What is law or standard elsewhere is advice here. */
+  private static Verdict advice(Verdict verdict) {
+    return verdict.severity() == Severity.NOTE
+        ? verdict
+        : new Verdict(verdict.allowed(), verdict.source(), verdict.text(), Severity.PRACTICE);
+  }
+}
