@@ -10,7 +10,7 @@ import holloway.finding.Severity;
  * @param severity how binding the rule that decided is; NOTE on an allowed verdict without advice
  */
 public record Verdict(boolean allowed, String source, String text, Severity severity) {
-  static Verdict yes(String source) {
+  public static Verdict yes(String source) {
     return new Verdict(true, source, "", Severity.NOTE);
   }
 

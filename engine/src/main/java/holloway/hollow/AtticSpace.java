@@ -1,0 +1,180 @@
+package holloway.hollow;
+
+import holloway.framing.Attic;
+import holloway.framing.Framed;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.geometry.Box;
+import holloway.geometry.Frame;
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.house.CeilingSpot;
+import holloway.house.Direction;
+import holloway.house.Fill;
+import holloway.house.Roof;
+import holloway.house.Side;
+import holloway.survey.PlacedRoom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The part of an attic that a body gets to from its hatch, and the strip beyond it that an arm
+ * still reaches. Figures of body, arm and tool are from experience.
+ */
+final class AtticSpace {
+  /** Clear height over the chords that a body crawls through, millimetres. */
+  static final double BODY_MM = 600;
+
+  static final double ARM_MM = 600;
+
+  /** Room over a plate for a right-angle drill, a short bit and the hand. */
+  static final long DRILL = 330_000_000;
+
+  private static final double HATCH_LEAST_MM = 350;
+
+  private final Framed framed;
+  private final List<Refused> refused;
+
+  AtticSpace(Framed framed, List<Refused> refused) {
+    this.framed = framed;
+    this.refused = refused;
+  }
+
+  /** One hollow per attic that has a way in. */
+  List<Hollow> hollows() {
+    List<Hollow> out = new ArrayList<>();
+    for (Attic a : framed.attics()) {
+      reach(a).ifPresent(area -> out.add(hollow(a, area)));
+    }
+    return out;
+  }
+
+  private Hollow hollow(Attic a, Polygon2 area) {
+    long top = a.roofUnderside(new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()));
+    Box box =
+        new Box(
+            area.xRange().lo(),
+            area.xRange().hi(),
+            area.yRange().lo(),
+            area.yRange().hi(),
+            a.plateZ(),
+            Math.max(top, a.chordTopZ() + 100_000_000));
+    return new Hollow(
+        "attic/" + a.id(),
+        HollowKind.ATTIC,
+        Frame.WORLD,
+        box,
+        Optional.of(area),
+        Fill.EMPTY,
+        a.id(),
+        Optional.of("attic/" + a.id()));
+  }
+
+  private Optional<Polygon2> reach(Attic a) {
+    Point3 middle =
+        new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()).at(a.plateZ());
+    if (a.roof().hatches().isEmpty()) {
+      refused.add(
+          new Refused(
+              "attic " + a.id(),
+              middle,
+              "no hatch or other way in is stated",
+              "design: a stand needs a body-size way"));
+      return Optional.empty();
+    }
+    Geometry body = body(a);
+    for (Roof.Hatch h : a.roof().hatches()) {
+      Point2 p = spot(framed.placed().getRoom(h.at().room()), h.at());
+      boolean wide =
+          h.eastWest().toMm() >= HATCH_LEAST_MM && h.northSouth().toMm() >= HATCH_LEAST_MM;
+      Optional<Polygon> part =
+          wide
+              ? Spaces.partAt(body, Spaces.point(p.x() / 1e6, p.y() / 1e6), 300)
+              : Optional.empty();
+      if (part.isPresent()) {
+        return Spaces.largest(Spaces.grow(part.get(), ARM_MM).intersection(a.outline().toJts()));
+      }
+      refused.add(
+          new Refused(
+              "attic " + a.id() + " by the hatch in " + h.at().room(),
+              p.at(a.plateZ()),
+              wide
+                  ? "less than " + Math.round(BODY_MM) + " mm of headroom over the hatch"
+                  : "the hatch is too small for a body",
+              "from experience; IRC R807.1 asks 22 x 30 in"));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Where the headroom lets a body pass, less obstacles that stand in it with a body's half width
+   * round them.
+   */
+  private Geometry body(Attic a) {
+    Interval x = a.outline().xRange();
+    Interval y = a.outline().yRange();
+    double in = insetMm(a);
+    boolean gableEw =
+        a.roof().shape() == Roof.Shape.GABLE && a.roof().ridge() == Direction.EAST_WEST;
+    boolean hip = a.roof().shape() == Roof.Shape.HIP;
+    Side low = a.roof().lowSide().orElse(Side.SOUTH);
+    boolean shed = a.roof().shape() == Roof.Shape.SHED;
+    boolean ns = hip || gableEw && !shed;
+    boolean ew = hip || !gableEw && !shed;
+    double x0 = x.lo() / 1e6 + (ew || shed && low == Side.WEST ? in : 0);
+    double x1 = x.hi() / 1e6 - (ew || shed && low == Side.EAST ? in : 0);
+    double y0 = y.lo() / 1e6 + (ns || shed && low == Side.SOUTH ? in : 0);
+    double y1 = y.hi() / 1e6 - (ns || shed && low == Side.NORTH ? in : 0);
+    if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
+      return Spaces.point(0, 0).buffer(0);
+    }
+    Geometry region = Spaces.rectangle(x0, y0, x1, y1).intersection(a.outline().toJts());
+    for (Member m : framed.members()) {
+      boolean stands =
+          m.kind() == MemberKind.OBSTACLE
+              && m.frame().equals(Frame.WORLD)
+              && m.box().z1() > a.chordTopZ() + 200_000_000
+              && m.box().z0() < a.chordTopZ() + 900_000_000;
+      if (stands) {
+        region =
+            region.difference(
+                Spaces.grow(
+                    Spaces.rectangle(
+                        m.box().x0() / 1e6,
+                        m.box().y0() / 1e6,
+                        m.box().x1() / 1e6,
+                        m.box().y1() / 1e6),
+                    200));
+      }
+    }
+    return region;
+  }
+
+  /**
+   * Distance from an eave at which the headroom first reaches {@link #BODY_MM} (trade-facts D23,
+   * D24 turned round).
+   */
+  private static double insetMm(Attic a) {
+    long atEave =
+        a.headroom(new Point2(a.outline().xRange().lo() - 1, a.outline().yRange().lo() - 1));
+    double slope = a.roof().pitchRise() / (double) a.roof().pitchRun();
+    double lacking = BODY_MM - atEave / 1e6;
+    return lacking <= 0 ? 0 : slope <= 0 ? 1e9 : lacking / slope;
+  }
+
+  /** The world plan point of a spot taped from two sides of a room's box. */
+  static Point2 spot(PlacedRoom room, CeilingSpot at) {
+    Interval x = room.outline().xRange();
+    Interval y = room.outline().yRange();
+    long dx = at.eastWest().distance().value().nm();
+    long dy = at.northSouth().distance().value().nm();
+    return new Point2(
+        at.eastWest().from() == Side.WEST ? x.lo() + dx : x.hi() - dx,
+        at.northSouth().from() == Side.SOUTH ? y.lo() + dy : y.hi() - dy);
+  }
+}

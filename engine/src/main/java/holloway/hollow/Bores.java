@@ -1,0 +1,159 @@
+package holloway.hollow;
+
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.geometry.Point3;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Makes crossings by looking along an axis: what it pierces, in which order, and the largest lawful
+ * bit through all of it.
+ */
+final class Bores {
+  /**
+   * Half the bits that are tried for room, widest first, nanometres: a spot that takes a wide bit
+   * is better.
+   */
+  private static final long[] RADII = {16_000_000, 11_000_000, 8_000_000, 6_500_000};
+
+  /** What may stand on the axis of each kind of crossing. */
+  private static final Set<MemberKind> FINISH = EnumSet.of(MemberKind.LINING, MemberKind.SUBFLOOR);
+
+  private final Solids solids;
+  private final Lawful lawful;
+  private String lastReason = "";
+
+  Bores(Solids solids, Lawful lawful) {
+    this.solids = solids;
+    this.lawful = lawful;
+  }
+
+  /** Why the last attempt failed, for a {@link Refused}. */
+  String lastReason() {
+    return lastReason;
+  }
+
+  static Set<MemberKind> allowed(SiteKind kind) {
+    return switch (kind) {
+      case TOP_PLATE -> EnumSet.of(MemberKind.TOP_PLATE);
+      case BOTTOM_PLATE -> EnumSet.of(MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR);
+      case PLATE_STACK ->
+          EnumSet.of(MemberKind.TOP_PLATE, MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR);
+      case STUD ->
+          EnumSet.of(
+              MemberKind.STUD,
+              MemberKind.KING_STUD,
+              MemberKind.JACK_STUD,
+              MemberKind.POST,
+              MemberKind.CRIPPLE);
+      case BLOCK -> EnumSet.of(MemberKind.FIRE_BLOCK);
+      case JOIST -> EnumSet.of(MemberKind.JOIST);
+      case BLOCKING -> EnumSet.of(MemberKind.BLOCKING);
+      case RIM -> EnumSet.of(MemberKind.RIM, MemberKind.CLADDING);
+      case OUTER_SKIN -> EnumSet.of(MemberKind.CLADDING);
+      case OUTER_THROUGH -> EnumSet.of(MemberKind.CLADDING, MemberKind.LINING);
+      case MASONRY -> EnumSet.of(MemberKind.MASONRY, MemberKind.LINING, MemberKind.CLADDING);
+      case WALL_BOARD, WALL_THROUGH -> EnumSet.of(MemberKind.LINING);
+      default -> FINISH;
+    };
+  }
+
+  /** The first of the candidate axes that can be bored, with the widest room first. */
+  Optional<Site> best(
+      String id, SiteKind kind, List<Point3[]> axes, String hollowA, String hollowB) {
+    for (long radius : RADII) {
+      for (Point3[] axis : axes) {
+        Optional<Site> site = along(id, kind, axis[0], axis[1], hollowA, hollowB, radius);
+        if (site.isPresent()) {
+          return site;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  Optional<Site> along(
+      String id, SiteKind kind, Point3 a, Point3 b, String hollowA, String hollowB, long radius) {
+    List<Solids.Hit> hits = solids.hits(a, b, radius);
+    Set<MemberKind> may = allowed(kind);
+    for (Solids.Hit h : hits) {
+      if (!may.contains(h.member().kind())) {
+        lastReason =
+            "a " + h.member().kind().word() + " stands in the way (" + h.member().id() + ")";
+        return Optional.empty();
+      }
+    }
+    if (hits.isEmpty()) {
+      lastReason = "nothing to bore through";
+      return Optional.empty();
+    }
+    int most = (int) (2 * radius / 1_000_000);
+    int plain = 51;
+    int plated = 51;
+    boolean assumed = false;
+    for (Solids.Hit h : hits) {
+      Lawful.Bits bits = lawful.at(h.member(), middle(a, b, h));
+      plain = Math.min(plain, bits.plain());
+      plated = Math.min(plated, bits.plated());
+      assumed |= h.member().assumed();
+      if (bits.plated() == 0) {
+        lastReason =
+            "no lawful hole in the " + h.member().kind().word() + " (" + bits.source() + ")";
+        return Optional.empty();
+      }
+    }
+    plated = Math.min(plated, most);
+    if (plated < 13) {
+      lastReason = "no bit of 13 mm or more fits";
+      return Optional.empty();
+    }
+    List<String> ids = hits.stream().map(h -> h.member().id()).toList();
+    return Optional.of(
+        new Site(
+            id,
+            kind,
+            a,
+            b,
+            hollowA,
+            hollowB,
+            ids,
+            layers(a, b, hits),
+            Math.min(plain, plated),
+            plated,
+            false,
+            assumed));
+  }
+
+  private static Point3 middle(Point3 a, Point3 b, Solids.Hit h) {
+    double f = (h.from() + h.to()) / 2.0 / a.distanceTo(b);
+    return new Point3(
+        a.x() + Math.round(f * (b.x() - a.x())),
+        a.y() + Math.round(f * (b.y() - a.y())),
+        a.z() + Math.round(f * (b.z() - a.z())));
+  }
+
+  private static List<Site.Layer> layers(Point3 a, Point3 b, List<Solids.Hit> hits) {
+    List<Site.Layer> out = new ArrayList<>();
+    long at = 0;
+    for (Solids.Hit h : hits) {
+      if (h.from() - at > 2_000_000) {
+        out.add(new Site.Layer("void", h.from() - at));
+      }
+      out.add(new Site.Layer(h.member().kind().word(), h.to() - h.from()));
+      at = Math.max(at, h.to());
+    }
+    if (a.distanceTo(b) - at > 2_000_000) {
+      out.add(new Site.Layer("void", a.distanceTo(b) - at));
+    }
+    return out;
+  }
+
+  /** Finishes and skins only: used by surfaces, where no timber may be met. */
+  static boolean isFinish(Member m) {
+    return FINISH.contains(m.kind());
+  }
+}

@@ -1,0 +1,141 @@
+package holloway.hollow;
+
+import holloway.catalog.Fit;
+import holloway.framing.Attic;
+import holloway.framing.Deck;
+import holloway.framing.Framed;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.geometry.Point3;
+import holloway.house.Timber;
+import holloway.limits.MemberMake;
+import holloway.limits.RulePack;
+import holloway.survey.Wall;
+import holloway.units.Length;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Asks the rule pack for the largest bit at a spot of a member; knows how the house's members are
+ * made.
+ */
+final class Lawful {
+  /** The two answers for one member, millimetres; 0 where no bore is lawful. */
+  record Bits(int plain, int plated, String source) {}
+
+  private final RulePack pack;
+  private final Map<String, Wall> walls = new TreeMap<>();
+  private final Map<String, Deck> decks = new TreeMap<>();
+
+  Lawful(Framed framed) {
+    pack = RulePack.of(framed.placed().house().place().name().toLowerCase(Locale.ROOT));
+    framed.placed().walls().forEach(w -> walls.put(w.id(), w));
+    framed.decks().forEach(d -> decks.put(d.id(), d));
+  }
+
+  /**
+   * The largest lawful bits through a member for a bore whose axis passes the world point {@code
+   * at}.
+   */
+  Bits at(Member m, Point3 at) {
+    int plain = 0;
+    int plated = 0;
+    String source = "";
+    for (int bit : Fit.BITS_MM) {
+      var verdict = verdict(m, m.frame().toLocal(at), Length.mm(bit));
+      if (verdict.allowed()) {
+        plated = bit;
+        plain = plate(m, m.frame().toLocal(at), Length.mm(bit)) ? plain : bit;
+      } else {
+        source = verdict.source() + ": " + verdict.text();
+        break;
+      }
+    }
+    return new Bits(plain, plated, source);
+  }
+
+  private holloway.limits.Verdict verdict(Member m, Point3 p, Length bit) {
+    return switch (m.kind()) {
+      case BOTTOM_PLATE, TOP_PLATE -> pack.plateBore(depthAcross(m), bit, bearing(m));
+      case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST, FIRE_BLOCK, SILL ->
+          pack.studBore(depthAcross(m), bit, edge(m, p, bit), bearing(m), false);
+      case JOIST, BLOCKING, RIM -> joist(m, p, bit);
+      case CHORD, TOP_CHORD -> beam(m, p, bit, MemberMake.TRUSS);
+      case HEADER -> beam(m, p, bit, MemberMake.BEAM);
+      case CEILING_JOIST, RAFTER -> beam(m, p, bit, MemberMake.RAFTER);
+      default -> holloway.limits.Verdict.yes("no structural limit known");
+    };
+  }
+
+  private holloway.limits.Verdict joist(Member m, Point3 p, Length bit) {
+    Deck deck = decks.get(m.owner());
+    MemberMake make = m.kind() == MemberKind.JOIST ? make(deck.timber().value()) : MemberMake.SOLID;
+    long top = m.box().z1() - p.z() - bit.nm() / 2;
+    long bottom = p.z() - m.box().z0() - bit.nm() / 2;
+    long span =
+        m.kind() == MemberKind.JOIST ? m.box().x1() - m.box().x0() : m.box().y1() - m.box().y0();
+    long along = m.kind() == MemberKind.JOIST ? p.x() - m.box().x0() : span / 3;
+    return pack.joistBore(
+        new Length(m.box().z().length()),
+        bit,
+        new Length(top),
+        new Length(bottom),
+        new Length(along),
+        new Length(span),
+        make);
+  }
+
+  private holloway.limits.Verdict beam(Member m, Point3 p, Length bit, MemberMake make) {
+    long top = m.box().z1() - p.z() - bit.nm() / 2;
+    long bottom = p.z() - m.box().z0() - bit.nm() / 2;
+    long span = Math.max(m.box().x().length(), m.box().y().length());
+    return pack.joistBore(
+        new Length(m.box().z().length()),
+        bit,
+        new Length(top),
+        new Length(bottom),
+        new Length(span / 3),
+        new Length(span),
+        make);
+  }
+
+  private static MemberMake make(Timber t) {
+    return switch (t.kind()) {
+      case SOLID -> MemberMake.SOLID;
+      case I_JOIST -> MemberMake.I_JOIST;
+      case OPEN_WEB -> MemberMake.OPEN_WEB;
+      case STEEL -> MemberMake.STEEL;
+    };
+  }
+
+  private boolean plate(Member m, Point3 p, Length bit) {
+    boolean inWall = walls.containsKey(m.owner()) && m.kind().isTimber();
+    return inWall && pack.needsNailPlate(depthAcross(m), bit, edge(m, p, bit));
+  }
+
+  private static Length depthAcross(Member m) {
+    return new Length(m.box().y().length());
+  }
+
+  /**
+   * Wood between the hole and the nearer face of the wall's framing; negative when the bit breaks
+   * out.
+   */
+  private static Length edge(Member m, Point3 p, Length bit) {
+    return new Length(Math.min(p.y() - m.box().y0(), m.box().y1() - p.y()) - bit.nm() / 2);
+  }
+
+  private boolean bearing(Member m) {
+    Wall w = walls.get(m.owner());
+    return w == null || w.isOuter() || w.bearing().value();
+  }
+
+  /**
+   * Attics are named here so that a reader finds why chords are never bored: their make is TRUSS or
+   * RAFTER.
+   */
+  static boolean neverBored(Attic attic) {
+    return attic.roof().frame() == holloway.house.Roof.Frame.TRUSSES;
+  }
+}
