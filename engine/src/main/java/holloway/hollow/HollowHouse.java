@@ -11,6 +11,7 @@ public final class HollowHouse {
   private final Map<String, Hollow> hollows = new TreeMap<>();
   private final Map<String, Site> sites = new TreeMap<>();
   private final List<Stand> stands;
+  private final List<AccessPlace> accesses;
   private final List<Refused> refused;
 
   public HollowHouse(
@@ -18,11 +19,13 @@ public final class HollowHouse {
       List<Hollow> hollows,
       List<Site> sites,
       List<Stand> stands,
+      List<AccessPlace> accesses,
       List<Refused> refused) {
     this.framed = framed;
     hollows.forEach(h -> this.hollows.put(h.id(), h));
     sites.forEach(s -> this.sites.put(s.id(), s));
     this.stands = List.copyOf(stands);
+    this.accesses = List.copyOf(accesses);
     this.refused = List.copyOf(refused);
   }
 
@@ -40,6 +43,21 @@ public final class HollowHouse {
 
   public List<Stand> stands() {
     return stands;
+  }
+
+  /** Where blind hollows could be opened, in the order found. */
+  public List<AccessPlace> accesses() {
+    return accesses;
+  }
+
+  /** A house with four parts only, for callers that know no accesses. */
+  public HollowHouse(
+      Framed framed,
+      List<Hollow> hollows,
+      List<Site> sites,
+      List<Stand> stands,
+      List<Refused> refused) {
+    this(framed, hollows, sites, stands, List.of(), refused);
   }
 
   public List<Refused> refused() {

@@ -1,0 +1,62 @@
+package holloway.hollow;
+
+import holloway.geometry.Box;
+import holloway.geometry.Frame;
+import holloway.geometry.Point3;
+import holloway.house.Conduit;
+import holloway.house.Fill;
+import holloway.house.WallSpot;
+import holloway.survey.OnWall;
+import java.util.Optional;
+
+/**
+ * Existing tubes between two boxes. Where a tube runs is unknown: only its two ends and its length
+ * count.
+ */
+final class ConduitSpaces {
+  private ConduitSpaces() {}
+
+  static void find(Draft draft) {
+    for (Conduit c : draft.framed.placed().house().conduits()) {
+      Optional<Point3> a = end(draft, c.from());
+      Optional<Point3> b = end(draft, c.to());
+      if (a.isEmpty() || b.isEmpty()) {
+        draft.refuse(
+            "conduit " + c.name(), new Point3(0, 0, 0), "an end lies on no wall", "house file");
+        continue;
+      }
+      Point3 p = a.get();
+      Point3 q = b.get();
+      long spare = Math.max(0, c.length().value().nm() - p.distanceTo(q)) + 10_000_000;
+      Box box =
+          new Box(
+              Math.min(p.x(), q.x()) - spare,
+              Math.max(p.x(), q.x()) + spare,
+              Math.min(p.y(), q.y()) - spare,
+              Math.max(p.y(), q.y()) + spare,
+              Math.min(p.z(), q.z()) - spare,
+              Math.max(p.z(), q.z()) + spare);
+      draft.hollow(
+          new Hollow(
+              "conduit/" + c.name(),
+              HollowKind.CONDUIT,
+              Frame.WORLD,
+              box,
+              Optional.empty(),
+              Fill.EMPTY,
+              "conduit/" + c.name(),
+              Optional.empty()));
+    }
+  }
+
+  /** The mouth of a tube: in the middle of the wall behind its box. */
+  static Optional<Point3> end(Draft draft, WallSpot at) {
+    return end(draft.framed, at);
+  }
+
+  static Optional<Point3> end(holloway.framing.Framed framed, WallSpot at) {
+    Optional<OnWall> spot =
+        framed.placed().findSpot(at.face(), at.along(), at.height().value().nm());
+    return spot.map(s -> s.wall().world(s.s(), s.wall().core().mid(), s.z()));
+  }
+}

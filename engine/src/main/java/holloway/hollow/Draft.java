@@ -1,0 +1,77 @@
+package holloway.hollow;
+
+import holloway.framing.Framed;
+import holloway.geometry.Point3;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the makers of crossings share while the hollow house is put together. */
+final class Draft {
+  private static final long APART = 45_000_000;
+
+  final Framed framed;
+  final Solids solids;
+  final Bores bores;
+  final Map<String, Hollow> hollows = new LinkedHashMap<>();
+  final List<Site> sites = new ArrayList<>();
+  final List<AccessPlace> accesses = new ArrayList<>();
+  final List<Refused> refused = new ArrayList<>();
+  private final Map<Long, List<Point3>> upright = new HashMap<>();
+
+  Draft(Framed framed) {
+    this.framed = framed;
+    this.solids = new Solids(framed.members());
+    this.bores = new Bores(solids, new Lawful(framed));
+  }
+
+  void hollow(Hollow h) {
+    hollows.put(h.id(), h);
+  }
+
+  List<Hollow> ofKind(HollowKind kind) {
+    return hollows.values().stream().filter(h -> h.kind() == kind).toList();
+  }
+
+  Optional<Hollow> find(String id) {
+    return Optional.ofNullable(hollows.get(id));
+  }
+
+  /**
+   * Keeps a crossing and remembers an upright axis, so that no other hole is put where it would run
+   * into this one.
+   */
+  void keep(Site s) {
+    sites.add(s);
+    if (s.a().plan().equals(s.b().plan())) {
+      upright.computeIfAbsent(cell(s.a().x(), s.a().y()), k -> new ArrayList<>()).add(s.a());
+    }
+  }
+
+  /** True when no kept upright axis of any storey stands within 45 mm of this one. */
+  boolean roomFor(Point3 axis) {
+    for (long dx = -1; dx <= 1; dx++) {
+      for (long dy = -1; dy <= 1; dy++) {
+        for (Point3 o :
+            upright.getOrDefault(cell(axis.x() + dx * APART, axis.y() + dy * APART), List.of())) {
+          boolean sameStorey = Math.abs(o.z() - axis.z()) < 1_500_000_000;
+          if (sameStorey && o.withZ(0).distanceTo(axis.withZ(0)) < APART) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  private static long cell(long x, long y) {
+    return Math.floorDiv(x, APART) * 1_000_003L + Math.floorDiv(y, APART);
+  }
+
+  void refuse(String what, Point3 at, String why, String source) {
+    refused.add(new Refused(what, at, why, source));
+  }
+}

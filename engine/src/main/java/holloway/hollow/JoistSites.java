@@ -1,0 +1,155 @@
+package holloway.hollow;
+
+import holloway.framing.Deck;
+import holloway.geometry.Box;
+import holloway.geometry.Interval;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.house.Lining;
+import holloway.survey.PlacedRoom;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Bores through joists of closed floors, on the centreline at three tenths of the stretch over each
+ * room (lawful in the us and the uk pack), bores through blocking, and the places where a ceiling
+ * could be patched or boards lifted to get at a bay.
+ */
+final class JoistSites {
+  private static final long FROM_WALL = 160_000_000;
+  private static final long LEAST = 350_000_000;
+
+  private final Draft draft;
+
+  JoistSites(Draft draft) {
+    this.draft = draft;
+  }
+
+  void find() {
+    for (Deck d : draft.framed.decks()) {
+      List<Hollow> bays =
+          new ArrayList<>(
+              draft.ofKind(HollowKind.JOIST_BAY).stream()
+                  .filter(h -> h.owner().equals(d.id()))
+                  .toList());
+      bays.sort(
+          Comparator.comparingLong((Hollow h) -> h.clear().y0())
+              .thenComparingLong(h -> h.clear().x0()));
+      List<PlacedRoom> below =
+          JoistBays.roomsBelow(draft.framed, d).stream()
+              .filter(r -> r.room().ceiling() != Lining.OPEN)
+              .toList();
+      List<PlacedRoom> on =
+          draft.framed.placed().rooms().stream()
+              .filter(r -> r.room().level().equals(d.level()))
+              .toList();
+      for (Hollow one : bays) {
+        for (Hollow other : bays) {
+          joists(d, one, other, below);
+          blocking(d, one, other);
+        }
+        below.forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
+        if (d.spec().boards()) {
+          on.forEach(r -> places(d, one, r, AccessPlace.Kind.LIFTED_BOARDS));
+        }
+      }
+    }
+  }
+
+  /** Stretches of a bay's u over (or under) a room for the whole width of the bay. */
+  private static List<Interval> over(Hollow bay, PlacedRoom room) {
+    Polygon2 local = Scan.toLocal(room.outline(), bay.frame());
+    List<Interval> out = new ArrayList<>();
+    for (Interval i : Scan.line(local, bay.clear().y().mid())) {
+      i.cut(bay.clear().x()).filter(c -> c.length() >= LEAST).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private static long lawfulSpot(Interval stretch) {
+    return stretch.lo() + stretch.length() * 3 / 10;
+  }
+
+  private void joists(Deck d, Hollow one, Hollow other, List<PlacedRoom> below) {
+    Box a = one.clear();
+    Box b = other.clear();
+    long gap = b.y0() - a.y1();
+    if (gap <= 1_000_000 || gap > 100_000_000) {
+      return;
+    }
+    for (PlacedRoom r : below) {
+      for (Interval o : over(one, r)) {
+        for (Interval p : over(other, r)) {
+          o.cut(p)
+              .filter(c -> c.length() >= LEAST)
+              .ifPresent(c -> joist(d, one, other, lawfulSpot(c)));
+        }
+      }
+    }
+  }
+
+  private void joist(Deck d, Hollow one, Hollow other, long u) {
+    Box a = one.clear();
+    long z = (a.z0() + a.z1()) / 2;
+    List<Point3[]> axes = new ArrayList<>();
+    for (long off : new long[] {0, 100_000_000, -100_000_000}) {
+      axes.add(
+          new Point3[] {
+            d.frame().toWorld(u + off, a.y1(), z), d.frame().toWorld(u + off, other.clear().y0(), z)
+          });
+    }
+    String id = d.id() + "/joist/" + Tags.of(a.y1()) + "-" + Tags.of(u);
+    var site = draft.bores.best(id, SiteKind.JOIST, axes, one.id(), other.id());
+    if (site.isPresent()) {
+      draft.keep(site.get());
+    } else {
+      draft.refuse(
+          "joist between " + one.id() + " and " + other.id(),
+          axes.get(0)[0],
+          draft.bores.lastReason(),
+          "rule pack");
+    }
+  }
+
+  private void blocking(Deck d, Hollow one, Hollow other) {
+    Box a = one.clear();
+    Box b = other.clear();
+    long gap = b.x0() - a.x1();
+    if (a.y0() != b.y0() || gap <= 1_000_000 || gap > 100_000_000) {
+      return;
+    }
+    long z = (a.z0() + a.z1()) / 2;
+    long v = a.y().mid();
+    List<Point3[]> axes =
+        List.<Point3[]>of(
+            new Point3[] {d.frame().toWorld(a.x1(), v, z), d.frame().toWorld(b.x0(), v, z)});
+    draft
+        .bores
+        .best(
+            d.id() + "/blocking/" + Tags.of(a.y0()) + "-" + Tags.of(a.x1()),
+            SiteKind.BLOCKING,
+            axes,
+            one.id(),
+            other.id())
+        .ifPresent(draft::keep);
+  }
+
+  /** At both ends over the room, near its walls, and where its joists would be bored. */
+  private void places(Deck d, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
+    for (Interval i : over(bay, room)) {
+      TreeSet<Long> spots =
+          new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i), i.hi() - FROM_WALL));
+      for (long u : spots) {
+        Point3 at = bay.frame().toWorld(u, bay.clear().y().mid(), bay.clear().z().mid());
+        String what = kind == AccessPlace.Kind.CEILING_PATCH ? "ceiling-patch" : "lifted-boards";
+        Lining lining =
+            kind == AccessPlace.Kind.CEILING_PATCH ? room.room().ceiling() : Lining.PANEL;
+        draft.accesses.add(
+            new AccessPlace(
+                bay.id() + "/" + what + "-" + Tags.of(u), bay.id(), at, room.name(), kind, lining));
+      }
+    }
+  }
+}

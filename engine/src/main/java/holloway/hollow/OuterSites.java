@@ -1,0 +1,149 @@
+package holloway.hollow;
+
+import holloway.framing.Deck;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
+import holloway.survey.OnWall;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Ways in from outside near a wanted spot: through the skin into its bay, through the whole wall
+ * into the room, and through the rim under the floor.
+ */
+final class OuterSites {
+  private static final long[] ASIDE = {
+    0,
+    60_000_000,
+    -60_000_000,
+    120_000_000,
+    -120_000_000,
+    200_000_000,
+    -200_000_000,
+    300_000_000,
+    -300_000_000
+  };
+
+  private final Draft draft;
+
+  OuterSites(Draft draft) {
+    this.draft = draft;
+  }
+
+  void find(List<Interest> interests) {
+    for (Interest i : interests) {
+      i.onWall().filter(w -> w.wall().isOuter()).ifPresent(w -> at(i, w));
+    }
+  }
+
+  private void at(Interest i, OnWall spot) {
+    Wall w = spot.wall();
+    long out = w.outside() == 0 ? 0 : w.thickness();
+    long in = w.outside() == 0 ? w.thickness() : 0;
+    long coreOut = w.outside() == 0 ? w.core().lo() : w.core().hi();
+    String surface = RoomSpaces.surface(i.room());
+    if (w.isFramed()) {
+      for (Hollow bay : draft.ofKind(HollowKind.STUD_BAY)) {
+        Box b = bay.clear();
+        if (bay.owner().equals(w.id())
+            && b.x0() <= spot.s() + 200_000_000
+            && b.x1() >= spot.s() - 200_000_000
+            && b.z().contains(spot.z())) {
+          List<Point3[]> axes = new ArrayList<>();
+          for (long aside : ASIDE) {
+            long s = spot.s() + aside;
+            if (s > b.x0() + 24_000_000 && s < b.x1() - 24_000_000) {
+              axes.add(new Point3[] {w.world(s, out, spot.z()), w.world(s, coreOut, spot.z())});
+            }
+          }
+          keep(w, "skin", SiteKind.OUTER_SKIN, axes, RoomSpaces.OUTSIDE, bay.id());
+        }
+      }
+    }
+    List<Point3[]> axes = new ArrayList<>();
+    for (long aside : ASIDE) {
+      axes.add(
+          new Point3[] {
+            w.world(spot.s() + aside, out, spot.z() + 60_000_000),
+            w.world(spot.s() + aside, in, spot.z() + 60_000_000)
+          });
+    }
+    keep(
+        w,
+        "outer",
+        w.isFramed() ? SiteKind.OUTER_THROUGH : SiteKind.MASONRY,
+        axes,
+        RoomSpaces.OUTSIDE,
+        surface);
+    rim(w, spot, i);
+  }
+
+  private void rim(Wall w, OnWall spot, Interest i) {
+    PlacedRoom room = draft.framed.placed().getRoom(i.room());
+    for (Deck d : draft.framed.decks()) {
+      if (!d.level().equals(w.level())
+          || Math.abs(d.frame().origin().z() - room.floorZ()) > 10_000_000) {
+        continue;
+      }
+      long z = d.frame().origin().z() + d.joistZ().mid() - w.frame().origin().z();
+      long core = w.outside() == 0 ? w.core().lo() : w.core().hi();
+      long behind = w.outside() == 0 ? core + 40_000_000 : core - 40_000_000;
+      List<Point3[]> axes = new ArrayList<>();
+      for (long aside : ASIDE) {
+        axes.add(
+            new Point3[] {
+              w.world(spot.s() + aside, core, z), w.world(spot.s() + aside, behind, z)
+            });
+      }
+      for (Hollow h : draft.hollows.values()) {
+        if (h.owner().equals(d.id())
+            && (h.kind() == HollowKind.JOIST_BAY || h.area().isPresent())) {
+          List<Point3[]> into =
+              axes.stream()
+                  .filter(
+                      x ->
+                          h.area().isPresent()
+                              ? h.area().get().contains(x[1].plan())
+                              : PlateSites.inside(h, x[1].plan(), 5_000_000))
+                  .toList();
+          keep(w, "rim", SiteKind.RIM, into, RoomSpaces.OUTSIDE, h.id());
+        }
+      }
+    }
+  }
+
+  private void keep(Wall w, String what, SiteKind kind, List<Point3[]> axes, String a, String b) {
+    draft
+        .bores
+        .best("?", kind, axes, a, b)
+        .ifPresent(
+            s -> {
+              String id =
+                  w.id()
+                      + "/"
+                      + what
+                      + "/"
+                      + Tags.of(w.frame().toLocal(s.a()).x())
+                      + "-z"
+                      + Tags.of(w.frame().toLocal(s.a()).z());
+              if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
+                draft.keep(
+                    new Site(
+                        id,
+                        kind,
+                        s.a(),
+                        s.b(),
+                        a,
+                        b,
+                        s.pierces(),
+                        s.layers(),
+                        s.largestBit(),
+                        s.platedBit(),
+                        false,
+                        s.assumed()));
+              }
+            });
+  }
+}

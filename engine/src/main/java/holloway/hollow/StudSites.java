@@ -1,0 +1,95 @@
+package holloway.hollow;
+
+import holloway.geometry.Box;
+import holloway.geometry.Interval;
+import holloway.geometry.Point3;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Bores sideways through studs from bay to bay, and upright ones through blocks within a bay. */
+final class StudSites {
+  /**
+   * Height of a stud bore over the foot of the bay: about an outlet's, where a patch is least seen;
+   * from experience.
+   */
+  private static final long HEIGHT = 320_000_000;
+
+  private static final long THICKEST = 130_000_000;
+
+  private final Draft draft;
+
+  StudSites(Draft draft) {
+    this.draft = draft;
+  }
+
+  void find() {
+    Map<String, List<Hollow>> perWall = new TreeMap<>();
+    for (Hollow h : draft.ofKind(HollowKind.STUD_BAY)) {
+      perWall.computeIfAbsent(h.owner(), k -> new ArrayList<>()).add(h);
+    }
+    for (List<Hollow> bays : perWall.values()) {
+      bays.sort(
+          Comparator.comparingLong((Hollow h) -> h.clear().x0())
+              .thenComparingLong(h -> h.clear().z0()));
+      for (Hollow one : bays) {
+        for (Hollow other : bays) {
+          studs(one, other);
+          blocks(one, other);
+        }
+      }
+    }
+  }
+
+  private void studs(Hollow one, Hollow other) {
+    Box a = one.clear();
+    Box b = other.clear();
+    long gap = b.x0() - a.x1();
+    long z = Math.max(a.z0(), b.z0()) + HEIGHT;
+    if (gap <= 1_000_000 || gap > THICKEST || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
+      return;
+    }
+    long t = (a.y0() + a.y1()) / 2;
+    List<Point3[]> axes = new ArrayList<>();
+    for (long up : new long[] {0, 80_000_000, 160_000_000}) {
+      if (z + up < Math.min(a.z1(), b.z1()) - 40_000_000) {
+        axes.add(
+            new Point3[] {
+              one.frame().toWorld(a.x1(), t, z + up), one.frame().toWorld(b.x0(), t, z + up)
+            });
+      }
+    }
+    String id =
+        one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
+    draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
+  }
+
+  private void blocks(Hollow low, Hollow high) {
+    Box a = low.clear();
+    Box b = high.clear();
+    long gap = b.z0() - a.z1();
+    if (gap <= 1_000_000 || gap > THICKEST) {
+      return;
+    }
+    new Interval(a.x0(), a.x1())
+        .cut(b.x())
+        .filter(i -> i.length() >= 60_000_000)
+        .ifPresent(
+            s -> {
+              long t = (a.y0() + a.y1()) / 2;
+              List<Point3[]> axes =
+                  List.<Point3[]>of(
+                      new Point3[] {
+                        low.frame().toWorld(s.mid(), t, a.z1()),
+                        low.frame().toWorld(s.mid(), t, b.z0())
+                      });
+              String id = low.owner() + "/block/" + Tags.of(s.mid()) + "-z" + Tags.of(a.z1());
+              draft
+                  .bores
+                  .best(id, SiteKind.BLOCK, axes, low.id(), high.id())
+                  .ifPresent(draft::keep);
+            });
+  }
+}

@@ -1,0 +1,329 @@
+package holloway.hollow;
+
+import holloway.framing.Attic;
+import holloway.framing.Deck;
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.house.Lining;
+import holloway.survey.OnWall;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Ways from a room's surface into the void over it, under it, into the next room, and straight
+ * through a floor into the room above.
+ */
+final class SurfaceSites {
+  private static final long OFF_WALL = 60_000_000;
+  private static final long LOW = 150_000_000;
+  private static final long[] ASIDE = {
+    0,
+    60_000_000,
+    -60_000_000,
+    120_000_000,
+    -120_000_000,
+    200_000_000,
+    -200_000_000,
+    280_000_000,
+    -280_000_000
+  };
+
+  private final Draft draft;
+
+  SurfaceSites(Draft draft) {
+    this.draft = draft;
+  }
+
+  void find(List<Interest> interests) {
+    for (Interest i : interests) {
+      i.onWall().filter(w -> !i.outside()).ifPresent(w -> nearSpot(i.room(), w));
+    }
+    for (PlacedRoom r : draft.framed.placed().rooms()) {
+      if (r.room().plain()) {
+        plain(r);
+      }
+    }
+    draft.framed.placed().walls().forEach(this::betweenRooms);
+    throughFloors();
+  }
+
+  private void nearSpot(String room, OnWall spot) {
+    PlacedRoom r = draft.framed.placed().getRoom(room);
+    List<Point2> points = new ArrayList<>();
+    for (long aside : ASIDE) {
+      long t = spot.side() == 0 ? -OFF_WALL : spot.wall().thickness() + OFF_WALL;
+      Point2 p = spot.wall().world(spot.s() + aside, t, 0).plan();
+      if (r.outline().contains(p)) {
+        points.add(p);
+      }
+    }
+    if (!points.isEmpty()) {
+      up(r, points);
+      down(r, points);
+    }
+  }
+
+  /**
+   * A garage, cellar or store shows its cables: its ceiling may be bored at either end of each bay
+   * over it, and at the middle of each side.
+   */
+  private void plain(PlacedRoom r) {
+    for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
+      long bottom = bay.frame().origin().z() + bay.clear().z0();
+      if (Math.abs(bottom - r.ceilingZ()) < 80_000_000) {
+        for (Interval i :
+            Scan.line(Scan.toLocal(r.outline(), bay.frame()), bay.clear().y().mid())) {
+          i.cut(bay.clear().x())
+              .filter(c -> c.length() > 300_000_000)
+              .ifPresent(
+                  c -> {
+                    up(
+                        r,
+                        List.of(
+                            bay.frame()
+                                .toWorld(c.lo() + 80_000_000, bay.clear().y().mid(), 0)
+                                .plan()));
+                    up(
+                        r,
+                        List.of(
+                            bay.frame()
+                                .toWorld(c.hi() - 80_000_000, bay.clear().y().mid(), 0)
+                                .plan()));
+                  });
+        }
+      }
+    }
+    Interval x = r.outline().xRange();
+    Interval y = r.outline().yRange();
+    for (Point2 p :
+        List.of(
+            new Point2(x.mid(), y.lo() + OFF_WALL),
+            new Point2(x.mid(), y.hi() - OFF_WALL),
+            new Point2(x.lo() + OFF_WALL, y.mid()),
+            new Point2(x.hi() - OFF_WALL, y.mid()))) {
+      List<Point2> near = new ArrayList<>();
+      for (long aside : ASIDE) {
+        near.add(p.x() == x.mid() ? p.plus(aside, 0) : p.plus(0, aside));
+      }
+      upIntoAttic(r, near);
+      upOpen(r, near);
+    }
+  }
+
+  private void up(PlacedRoom r, List<Point2> points) {
+    upIntoAttic(r, points);
+    upOpen(r, points);
+    for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
+      long bottom = bay.frame().origin().z() + bay.clear().z0();
+      List<Point3[]> axes = new ArrayList<>();
+      for (Point2 p : points) {
+        if (Math.abs(bottom - r.ceilingZ()) < 80_000_000 && PlateSites.inside(bay, p, 20_000_000)) {
+          axes.add(new Point3[] {p.at(r.ceilingZ()), p.at(bottom)});
+        }
+      }
+      keep(r.name() + "/ceiling/", SiteKind.CEILING, axes, RoomSpaces.surface(r.name()), bay.id());
+    }
+  }
+
+  private void upIntoAttic(PlacedRoom r, List<Point2> points) {
+    for (Attic a : draft.framed.attics()) {
+      Optional<Hollow> attic = draft.find("attic/" + a.id());
+      List<Point3[]> axes = new ArrayList<>();
+      for (Point2 p : points) {
+        boolean under =
+            Math.abs(a.plateZ() - r.ceilingZ()) < 120_000_000 && r.outline().contains(p);
+        if (under
+            && attic.isPresent()
+            && attic.get().area().orElseThrow().contains(p)
+            && draft.solids.free(p.at(a.plateZ()), p.at(a.chordTopZ() + 60_000_000), 16_000_000)) {
+          axes.add(new Point3[] {p.at(r.ceilingZ()), p.at(a.plateZ())});
+        }
+      }
+      attic.ifPresent(
+          h ->
+              keep(
+                  r.name() + "/ceiling/",
+                  SiteKind.CEILING,
+                  axes,
+                  RoomSpaces.surface(r.name()),
+                  h.id()));
+    }
+  }
+
+  /** Under open joists there is nothing to bore: the wall surface leads into the joists. */
+  private void upOpen(PlacedRoom r, List<Point2> points) {
+    Optional<Hollow> open = draft.find("under/" + r.name());
+    if (open.isPresent() && open.get().area().orElseThrow().contains(points.get(0))) {
+      Point3 at = points.get(0).at(r.ceilingZ());
+      String id = r.name() + "/open-ceiling/" + Tags.of(at.x()) + "-" + Tags.of(at.y());
+      draft.keep(
+          new Site(
+              id,
+              SiteKind.OPENING,
+              at,
+              at,
+              RoomSpaces.surface(r.name()),
+              open.get().id(),
+              List.of(),
+              List.of(),
+              51,
+              51,
+              true,
+              false));
+    }
+  }
+
+  private void down(PlacedRoom r, List<Point2> points) {
+    for (Deck d : draft.framed.decks()) {
+      if (!d.level().equals(r.room().level())
+          || Math.abs(d.frame().origin().z() - r.floorZ()) > 10_000_000) {
+        continue;
+      }
+      long z1 = r.floorZ() + d.subfloorZ().lo();
+      for (Hollow h : draft.hollows.values()) {
+        boolean under =
+            h.owner().equals(d.id()) && (h.kind() == HollowKind.JOIST_BAY || h.area().isPresent());
+        if (under) {
+          List<Point3[]> axes = new ArrayList<>();
+          for (Point2 p : points) {
+            boolean in =
+                h.area().isPresent()
+                    ? h.area().get().contains(p)
+                    : PlateSites.inside(h, p, 20_000_000);
+            if (in && draft.solids.free(p.at(z1 - 1_000_000), p.at(z1 - 150_000_000), 16_000_000)) {
+              axes.add(new Point3[] {p.at(r.floorZ()), p.at(z1)});
+            }
+          }
+          keep(r.name() + "/floor/", SiteKind.FLOOR, axes, RoomSpaces.surface(r.name()), h.id());
+        }
+      }
+    }
+  }
+
+  private void keep(String prefix, SiteKind kind, List<Point3[]> axes, String a, String b) {
+    List<Point3[]> free = axes.stream().filter(x -> draft.roomFor(x[0])).toList();
+    draft
+        .bores
+        .best("?", kind, free, a, b)
+        .ifPresent(
+            s -> {
+              String id = prefix + Tags.of(s.a().x()) + "-" + Tags.of(s.a().y());
+              draft.keep(
+                  new Site(
+                      id,
+                      kind,
+                      s.a(),
+                      s.b(),
+                      a,
+                      b,
+                      s.pierces(),
+                      s.layers(),
+                      s.largestBit(),
+                      s.platedBit(),
+                      false,
+                      s.assumed()));
+            });
+  }
+
+  /** One way through a wall near each end of the stretch that two rooms share. */
+  private void betweenRooms(Wall w) {
+    for (Wall.WallFace f : w.faces()) {
+      for (Wall.WallFace g : w.faces()) {
+        if (f.side() == 0 && g.side() == 1) {
+          f.s()
+              .cut(g.s())
+              .filter(c -> c.length() > 200_000_000)
+              .ifPresent(
+                  c -> {
+                    through(w, f, g, c, true);
+                    through(w, f, g, c, false);
+                  });
+        }
+      }
+    }
+  }
+
+  private void through(Wall w, Wall.WallFace f, Wall.WallFace g, Interval shared, boolean fromLow) {
+    long z = Math.max(f.floorZ(), g.floorZ()) + LOW;
+    List<Point3[]> axes = new ArrayList<>();
+    for (long step = 80_000_000;
+        step < Math.min(shared.length(), 1_500_000_000L);
+        step += 60_000_000) {
+      long s = fromLow ? shared.lo() + step : shared.hi() - step;
+      axes.add(new Point3[] {w.world(s, 0, z), w.world(s, w.thickness(), z)});
+    }
+    SiteKind kind = w.isFramed() ? SiteKind.WALL_THROUGH : SiteKind.MASONRY;
+    draft
+        .bores
+        .best("?", kind, axes, RoomSpaces.surface(f.room()), RoomSpaces.surface(g.room()))
+        .ifPresent(
+            s -> {
+              String id = w.id() + "/through/" + Tags.of(w.frame().toLocal(s.a()).x());
+              if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
+                draft.keep(
+                    new Site(
+                        id,
+                        kind,
+                        s.a(),
+                        s.b(),
+                        s.hollowA(),
+                        s.hollowB(),
+                        s.pierces(),
+                        s.layers(),
+                        s.largestBit(),
+                        s.platedBit(),
+                        false,
+                        s.assumed()));
+              }
+            });
+  }
+
+  /**
+   * One way straight through the floor between two rooms on top of each other, in a corner of what
+   * they share.
+   */
+  private void throughFloors() {
+    for (PlacedRoom low : draft.framed.placed().rooms()) {
+      for (PlacedRoom high : draft.framed.placed().rooms()) {
+        int a = draft.framed.placed().getLevel(low.room().level()).order();
+        int b = draft.framed.placed().getLevel(high.room().level()).order();
+        if (b == a + 1 && low.room().ceiling() != Lining.OPEN) {
+          var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
+          Spaces.largest(shared)
+              .ifPresent(
+                  p -> {
+                    List<Point2> corners = new ArrayList<>();
+                    p.corners().stream()
+                        .sorted(Comparator.naturalOrder())
+                        .forEach(
+                            c -> {
+                              for (long dx :
+                                  new long[] {
+                                    0, 120_000_000, -120_000_000, 240_000_000, -240_000_000
+                                  }) {
+                                corners.add(c.plus(dx, 0));
+                                corners.add(c.plus(0, dx));
+                              }
+                            });
+                    List<Point3[]> axes =
+                        corners.stream()
+                            .filter(p::contains)
+                            .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
+                            .toList();
+                    keep(
+                        low.name() + "/to-" + high.name() + "/",
+                        SiteKind.CEILING_AND_FLOOR,
+                        axes,
+                        RoomSpaces.surface(low.name()),
+                        RoomSpaces.surface(high.name()));
+                  });
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package holloway.hollow;
+
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
+import holloway.house.Lining;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.Optional;
+
+/**
+ * Where the lining of a wall could be cut to reach a bay: low, near its foot, and high, near its
+ * head.
+ */
+final class WallPatches {
+  private static final long LOW = 320_000_000;
+  private static final long HIGH = 250_000_000;
+
+  private WallPatches() {}
+
+  static void find(Draft draft) {
+    for (Wall w : draft.framed.placed().walls()) {
+      for (Hollow bay : draft.hollows.values()) {
+        if (bay.owner().equals(w.id())
+            && bay.kind() == HollowKind.STUD_BAY
+            && bay.clear().x().length() >= 120_000_000) {
+          places(draft, w, bay);
+        }
+      }
+    }
+  }
+
+  private static void places(Draft draft, Wall w, Hollow bay) {
+    Box b = bay.clear();
+    long low = b.z0() + LOW;
+    long high = b.z1() - HIGH;
+    if (high - low > 600_000_000) {
+      place(draft, w, bay, low, "low");
+      place(draft, w, bay, high, "high");
+    } else if (b.z().length() > 150_000_000) {
+      place(draft, w, bay, b.z().mid(), "mid");
+    }
+  }
+
+  private static void place(Draft draft, Wall w, Hollow bay, long z, String where) {
+    long s = bay.clear().x().mid();
+    Optional<Wall.WallFace> best = Optional.empty();
+    for (int side = 0; side < 2; side++) {
+      Optional<Wall.WallFace> f = w.findFace(side, s);
+      if (f.isPresent()
+          && f.get().floorZ() <= z
+          && f.get().ceilingZ() >= z
+          && (best.isEmpty() || rank(draft, f.get()) < rank(draft, best.get()))) {
+        best = f;
+      }
+    }
+    if (best.isPresent()) {
+      Wall.WallFace f = best.get();
+      Lining lining = f.side() == 0 ? w.lining0() : w.lining1();
+      Point3 at = StudBays.middle(bay, z);
+      draft.accesses.add(
+          new AccessPlace(
+              bay.id() + "/wall-patch-" + where,
+              bay.id(),
+              at,
+              f.room(),
+              AccessPlace.Kind.WALL_PATCH,
+              lining));
+    }
+  }
+
+  /**
+   * The side that is cheaper and less seen: a plain room before others, board before plaster before
+   * tile.
+   */
+  private static int rank(Draft draft, Wall.WallFace f) {
+    PlacedRoom r = draft.framed.placed().getRoom(f.room());
+    return (r.room().plain() ? 0 : 10) + r.room().walls().ordinal();
+  }
+}
