@@ -1,0 +1,202 @@
+package holloway.routing;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.hollow.Interest;
+import holloway.house.Along;
+import holloway.house.CeilingSpot;
+import holloway.house.Fact;
+import holloway.house.Side;
+import holloway.house.WallSpot;
+import holloway.house.Where;
+import holloway.request.Outlet;
+import holloway.request.Request;
+import holloway.request.Spot;
+import holloway.survey.OnWall;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Where the cabinet and the outlets stand in the placed house, with the alternatives a range or an
+ * "or" allows.
+ */
+public final class Ends {
+  public static final String CABINET = "cabinet";
+
+  /** One possible spot of an end. Exactly one of {@code onWall} and {@code ceiling} is present. */
+  public record EndSpot(
+      Optional<OnWall> onWall, Optional<Point2> ceiling, boolean outside, String room) {}
+
+  /** A spot that cannot be: where it stands in the file and why. */
+  public record Problem(Where where, String text) {}
+
+  private final Map<String, List<EndSpot>> spots = new TreeMap<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private final Placed placed;
+
+  private Ends(Placed placed) {
+    this.placed = placed;
+  }
+
+  /**
+   * Resolves every end; problems (off the wall, in an opening, outside the room) are gathered, not
+   * thrown.
+   */
+  public static Ends of(Placed placed, Request request) {
+    Ends e = new Ends(placed);
+    e.wall(CABINET, request.cabinet().at(), Optional.empty(), false, request.cabinet().where());
+    for (Outlet o : request.outlets()) {
+      for (Spot s : o.spots()) {
+        if (s instanceof Spot.OnWall w) {
+          e.wall(o.name(), w.at(), w.upTo(), false, o.where());
+        } else if (s instanceof Spot.Outside w) {
+          e.wall(o.name(), w.at(), Optional.empty(), true, o.where());
+        } else if (s instanceof Spot.OnCeiling c) {
+          e.ceiling(o.name(), c.at(), o.where());
+        }
+      }
+    }
+    return e;
+  }
+
+  public List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  public Map<String, List<EndSpot>> spots() {
+    return spots;
+  }
+
+  /** The spots as interests for the hollow stage. */
+  public List<Interest> interests() {
+    List<Interest> out = new ArrayList<>();
+    spots
+        .values()
+        .forEach(
+            l ->
+                l.forEach(
+                    s -> out.add(new Interest(s.onWall(), s.outside(), s.ceiling(), s.room()))));
+    return out;
+  }
+
+  private void add(String name, EndSpot spot) {
+    spots.computeIfAbsent(name, k -> new ArrayList<>()).add(spot);
+  }
+
+  private void wall(String name, WallSpot at, Optional<Length> upTo, boolean outside, Where where) {
+    long height = at.height().value().nm();
+    Optional<OnWall> first = placed.findSpot(at.face(), at.along(), height);
+    if (first.isEmpty()) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": "
+                  + at.along().distance().value()
+                  + " from "
+                  + at.along().from().word()
+                  + " is off the wall at '"
+                  + at.face()
+                  + "'"
+                  + lengths(at)));
+      return;
+    }
+    if (outside && !first.get().wall().isOuter()) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": the wall at '"
+                  + at.face()
+                  + "' has no outside: another room lies behind it"));
+      return;
+    }
+    if (!fits(name, first.get(), height, where)) {
+      return;
+    }
+    add(name, new EndSpot(first, Optional.empty(), outside, at.face().room()));
+    upTo.ifPresent(end -> range(name, at, end, height));
+  }
+
+  private String lengths(WallSpot at) {
+    var faces = placed.listFaces(at.face().room(), at.face().side());
+    if (at.face().ordinal() > faces.size()) {
+      return ": that side has " + faces.size() + " face(s)";
+    }
+    var f = faces.get(at.face().ordinal() - 1);
+    return ", which is " + new Length(f.start().at(0).distanceTo(f.end().at(0))) + " long";
+  }
+
+  private boolean fits(String name, OnWall s, long height, Where where) {
+    Optional<Wall.WallOpening> in =
+        s.wall().openings().stream()
+            .filter(o -> o.s().contains(s.s()) && o.z().contains(s.z()))
+            .findFirst();
+    if (in.isPresent()) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": it lies in a "
+                  + in.get().opening().kind().name().toLowerCase(java.util.Locale.ROOT)
+                  + " (line "
+                  + in.get().opening().where().line()
+                  + ")"));
+      return false;
+    }
+    Optional<Wall.WallFace> face = s.wall().findFace(s.side(), s.s());
+    if (height < 0 || face.isPresent() && s.z() > face.get().ceilingZ()) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": its height of "
+                  + new Length(height)
+                  + " is not between floor and ceiling"));
+      return false;
+    }
+    return true;
+  }
+
+  /** Further spots of a range, 200 mm apart up to its far end; those in openings are left out. */
+  private void range(String name, WallSpot at, Length end, long height) {
+    long from = at.along().distance().value().nm();
+    Interval range = new Interval(Math.min(from, end.nm()), Math.max(from, end.nm()));
+    for (long d = range.lo(); d <= range.hi(); d += 200_000_000) {
+      Along along = new Along(at.along().from(), Fact.stated(new Length(d), Where.NOWHERE));
+      Optional<OnWall> s = d == from ? Optional.empty() : placed.findSpot(at.face(), along, height);
+      boolean clear =
+          s.isPresent()
+              && s.get().wall().openings().stream()
+                  .noneMatch(o -> o.s().contains(s.get().s()) && o.z().contains(s.get().z()));
+      if (clear) {
+        add(name, new EndSpot(s, Optional.empty(), false, at.face().room()));
+      }
+    }
+  }
+
+  private void ceiling(String name, CeilingSpot at, Where where) {
+    PlacedRoom room = placed.getRoom(at.room());
+    Interval x = room.outline().xRange();
+    Interval y = room.outline().yRange();
+    long dx = at.eastWest().distance().value().nm();
+    long dy = at.northSouth().distance().value().nm();
+    Point2 p =
+        new Point2(
+            at.eastWest().from() == Side.WEST ? x.lo() + dx : x.hi() - dx,
+            at.northSouth().from() == Side.SOUTH ? y.lo() + dy : y.hi() - dy);
+    if (!room.outline().contains(p)) {
+      problems.add(
+          new Problem(where, name + ": the spot lies outside the ceiling of '" + at.room() + "'"));
+    } else {
+      add(name, new EndSpot(Optional.empty(), Optional.of(p), false, at.room()));
+    }
+  }
+}

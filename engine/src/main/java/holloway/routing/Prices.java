@@ -1,0 +1,138 @@
+package holloway.routing;
+
+import holloway.hollow.AccessPlace;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import holloway.house.Fill;
+import holloway.house.Lining;
+import holloway.request.Effort;
+import holloway.request.Wishes;
+
+/**
+ * What everything costs in objective units, from the effort table; formulas are in DEVELOPERS.md.
+ */
+final class Prices {
+  private final Effort effort;
+  private final Wishes wishes;
+
+  Prices(Effort effort, Wishes wishes) {
+    this.effort = effort;
+    this.wishes = wishes;
+  }
+
+  /**
+   * One bore with the smallest bit from a stand; {@code stand} is the last part of a {@code
+   * stand.*} key.
+   */
+  long bore(Site site, String stand, boolean boards) {
+    double minutes = effort.get("bore.set-up");
+    for (Site.Layer l : site.layers()) {
+      minutes += layer(l, boards);
+    }
+    return units(minutes * effort.get("stand." + stand) + effort.get("seal.hole"));
+  }
+
+  private double layer(Site.Layer l, boolean boards) {
+    double mm = l.thickness() / 1e6;
+    return switch (l.what()) {
+      case "bottom plate", "top plate" ->
+          effort.get("bore.plate-ply") * Math.max(1, Math.ceil(mm / 38.5));
+      case "joist", "blocking" -> effort.get("bore.joist");
+      case "rim" -> effort.get("bore.rim");
+      case "subfloor" -> effort.get(boards ? "bore.boards-old" : "bore.subfloor");
+      case "cladding" -> effort.get("bore.cladding");
+      case "masonry", "slab" -> effort.get("bore.masonry-100mm") * mm / 100;
+      case "lining", "closing board" -> effort.get("bore.board");
+      case "void", "opening" -> effort.get("bore.void");
+      default -> effort.get("bore.stud");
+    };
+  }
+
+  long bitStep() {
+    return effort.units("bore.bit-step");
+  }
+
+  long second() {
+    return effort.units("bore.second");
+  }
+
+  long zone(String zone) {
+    double minutes = effort.get("zone." + zone);
+    if (zone.startsWith("attic") && wishes.attic() == Wishes.Season.SUMMER) {
+      minutes += effort.get("zone.attic-summer-extra");
+    }
+    return units(minutes);
+  }
+
+  long cutOut(Lining lining, boolean ceiling, boolean outside) {
+    if (outside) {
+      return effort.units("cut-out.outside");
+    }
+    return effort.units(
+        ceiling
+            ? "cut-out.ceiling"
+            : lining == Lining.PLASTER || lining == Lining.LATH_AND_PLASTER
+                ? "cut-out.plaster"
+                : "cut-out.board");
+  }
+
+  long open(AccessPlace a) {
+    if (a.kind() == AccessPlace.Kind.LIFTED_BOARDS) {
+      return effort.units("lift.boards");
+    }
+    return switch (a.lining()) {
+      case TILE -> effort.units("patch.tile");
+      case PLASTER, LATH_AND_PLASTER -> effort.units("patch.plaster");
+      default ->
+          effort.units(
+              a.kind() == AccessPlace.Kind.CEILING_PATCH
+                  ? "patch.ceiling-board"
+                  : "patch.wall-board");
+    };
+  }
+
+  /** Fishing one leg, without the set-up of its fish. */
+  long fishLeg(HollowKind kind, Fill fill, long nm) {
+    String key =
+        switch (kind) {
+          case CHASE -> "chase";
+          case CONDUIT -> "conduit";
+          default ->
+              switch (fill) {
+                case EMPTY -> "empty";
+                case FACED_BATT -> "faced";
+                default -> "loose";
+              };
+        };
+    return units(effort.get("fish.metre." + key) * nm / 1e9 * crew());
+  }
+
+  long fishSetUp() {
+    return units(effort.get("fish.set-up") * crew());
+  }
+
+  long handOver() {
+    return units(effort.get("fish.hand-over") * crew());
+  }
+
+  private double crew() {
+    return wishes.crew() == 1 ? effort.get("crew.one-factor") : 1;
+  }
+
+  /**
+   * Laying by hand; {@code key} is the last part of a {@code lay.metre.*} key; dislike is added
+   * where the cable is in sight.
+   */
+  long lay(String key, long nm, boolean visible) {
+    double perMetre = effort.get("lay.metre." + key) + (visible ? wishes.visibleMetre() : 0);
+    return units(perMetre * nm / 1e9);
+  }
+
+  long channel(long nm) {
+    return units(effort.get("channel.metre") * nm / 1e9);
+  }
+
+  private static long units(double minutes) {
+    return Math.round(minutes * Effort.PER_MINUTE);
+  }
+}
