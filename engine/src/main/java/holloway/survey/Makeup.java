@@ -1,0 +1,139 @@
+package holloway.survey;
+
+import holloway.house.FloorSpec;
+import holloway.house.Lining;
+import holloway.house.Timber;
+import holloway.units.Length;
+
+/**
+ * What walls and floors are made of when nobody said: thicknesses in nanometres, and the spreads
+ * (one standard deviation) that the survey works with.
+ */
+public final class Makeup {
+  private Makeup() {}
+
+  private static final long MM = Length.NM_PER_MM;
+
+  /** Gypsum board, 1/2 in (trade-facts D14, D17). */
+  public static final long BOARD = Length.inches(1, 2).nm();
+
+  /** Fire-resisting board under rooms above a garage, 5/8 in (IRC R302.6, trade-facts C3). */
+  public static final long GARAGE_CEILING_BOARD = Length.inches(5, 8).nm();
+
+  /** Plaster on wood lath: 7/8 in; common practice, no published source. */
+  public static final long LATH_AND_PLASTER = 22 * MM;
+
+  /** Plaster on masonry; common practice, no published source. */
+  public static final long PLASTER = 13 * MM;
+
+  /** Tile and its bed on board; common practice, no published source. */
+  public static final long TILE = BOARD + 10 * MM;
+
+  /** Wood panel; common practice, no published source. */
+  public static final long PANEL = 12 * MM;
+
+  /** Battens between masonry and board of a furred wall; common practice, no published source. */
+  public static final long BATTEN = 25 * MM;
+
+  /** Subfloor panel, 23/32 in (IRC table R503.2.1.1, trade-facts D16). */
+  public static final long SUBFLOOR = 18_300_000L;
+
+  /** Floorboards on joists; common practice, no published source. */
+  public static final long FLOORBOARDS = 22 * MM;
+
+  /** Wall sheathing, 7/16 in; common practice, no published source. */
+  public static final long SHEATHING = 11 * MM;
+
+  /** Cladding on the sheathing; common practice, no published source. */
+  public static final long CLADDING = 19 * MM;
+
+  /** One plate or stud the thin way, 1-1/2 in (PS 20, trade-facts D1). */
+  public static final long PLATE = 38 * MM;
+
+  /** 2x4 and 2x6 studs (PS 20, trade-facts D1, D2). */
+  public static final Timber STUD_2X4 = Timber.solid("2x4", Length.mm(38), Length.mm(89));
+
+  public static final Timber STUD_2X6 = Timber.solid("2x6", Length.mm(38), Length.mm(140));
+
+  /** Joist taken where a joisted floor states none (trade-facts D4). */
+  public static final Timber JOIST = Timber.solid("2x10", Length.mm(38), Length.mm(235));
+
+  /** A framed 2x4 wall with board on both faces, 4-1/2 in (trade-facts D14). */
+  public static final long WALL_2X4 = Length.inches(9, 2).nm();
+
+  /** A framed 2x6 wall with board on both faces, 6-1/2 in (trade-facts D14). */
+  public static final long WALL_2X6 = Length.inches(13, 2).nm();
+
+  /** Masonry partition without plaster; outer masonry over all; a concrete deck. From memory. */
+  public static final long MASONRY_INNER = 100 * MM;
+
+  public static final long MASONRY_OUTER = 250 * MM;
+  public static final long CONCRETE_DECK = 150 * MM;
+
+  /**
+   * Spread of a framed wall of known make-up: within 4 mm taken as three spreads; from experience.
+   */
+  public static final long WALL_SPREAD = 4 * MM / 3;
+
+  /** Faces said to be in line: within 1 mm taken as three spreads; from experience. */
+  public static final long ALIGN_SPREAD = MM / 3;
+
+  /** A storey tie that nobody taped; from experience. */
+  public static final long TIE_SPREAD = 25 * MM;
+
+  /** Masonry thickness that nobody stated; from experience. */
+  public static final long MASONRY_SPREAD = 25 * MM;
+
+  /** Joists, subfloor and ceiling board of stated sections together; from experience. */
+  public static final long DECK_SPREAD = 2 * MM;
+
+  /** The same when the joists are assumed: one step of section (trade-facts D3 to D5). */
+  public static final long DECK_SPREAD_ASSUMED = 50 * MM;
+
+  /** A face that a stud finder gave (behind-the-board L10). */
+  public static final long FINDER_SPREAD = 3 * MM;
+
+  /** Door frame and shims: rough opening over the leaf, 2 in by 2-1/2 in (trade-facts D12). */
+  public static final long DOOR_WIDER = 51 * MM;
+
+  public static final long DOOR_HIGHER = Length.inches(5, 2).nm();
+
+  /** Round a window, 1/2 in; common practice, no published source. */
+  public static final long WINDOW_ROUND = Length.inches(1, 2).nm();
+
+  /** Thinner than this is no wall. */
+  public static final long THINNEST_WALL = 50 * MM;
+
+  /** What lies on the framing or masonry towards a room. */
+  public static long lining(Lining lining) {
+    return switch (lining) {
+      case BOARD -> BOARD;
+      case PLASTER -> PLASTER;
+      case LATH_AND_PLASTER -> LATH_AND_PLASTER;
+      case TILE -> TILE;
+      case PANEL -> PANEL;
+      case OPEN -> 0;
+    };
+  }
+
+  /** Ceiling lining; a boarded garage ceiling with rooms above has the thicker board. */
+  public static long ceilingLining(Lining lining, boolean garageUnderRooms) {
+    return garageUnderRooms && lining == Lining.BOARD ? GARAGE_CEILING_BOARD : lining(lining);
+  }
+
+  public static long subfloor(FloorSpec floor) {
+    return floor.boards() ? FLOORBOARDS : SUBFLOOR;
+  }
+
+  /** The stated joists, else {@link #JOIST}. */
+  public static Timber joists(FloorSpec floor) {
+    return floor.joists().map(f -> f.value()).orElse(JOIST);
+  }
+
+  /** Underside of joists (or of a concrete deck) up to the finished floor. */
+  public static long deck(FloorSpec floor) {
+    return floor.kind() == FloorSpec.Kind.SLAB
+        ? CONCRETE_DECK
+        : joists(floor).depth().nm() + subfloor(floor);
+  }
+}
