@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -57,11 +58,12 @@ final class Ends {
         : kind + 4;
   }
 
+  /** How far the framing of w may go at most. */
   private static Interval reach(Strip w, List<Strip> all) {
-    long lo = w.s().lo();
-    long hi = w.s().hi();
-    Optional<Long> lowT = Optional.empty();
-    Optional<Long> highT = Optional.empty();
+    List<Long> lowPassed = new ArrayList<>();
+    List<Long> lowCorner = new ArrayList<>();
+    List<Long> highPassed = new ArrayList<>();
+    List<Long> highCorner = new ArrayList<>();
     for (Strip x : all) {
       if (!w.isSquareTo(x) || !meets(w, x)) {
         continue;
@@ -69,16 +71,25 @@ final class Ends {
       Interval whole = w.acrossOf(x, x.t());
       Interval core = w.acrossOf(x, x.core());
       boolean passes = passes(w, x);
-      if (whole.lo() - TOUCH <= w.s().lo() && w.s().lo() <= whole.hi() + TOUCH) {
-        lowT = passes ? Optional.of(Math.max(core.hi(), lowT.orElse(Long.MIN_VALUE))) : lowT;
-        lo = Math.min(lo, core.lo());
-      } else if (whole.lo() - TOUCH <= w.s().hi() && w.s().hi() <= whole.hi() + TOUCH) {
-        highT = passes ? Optional.of(Math.min(core.lo(), highT.orElse(Long.MAX_VALUE))) : highT;
-        hi = Math.max(hi, core.hi());
+      if (touches(whole, w.s().lo())) {
+        (passes ? lowPassed : lowCorner).add(passes ? core.hi() : core.lo());
+      } else if (touches(whole, w.s().hi())) {
+        (passes ? highPassed : highCorner).add(passes ? core.lo() : core.hi());
       }
     }
-    long from = lowT.orElse(lo);
-    return new Interval(from, Math.max(from, highT.orElse(hi)));
+    LongStream lows = stream(lowPassed.isEmpty() ? lowCorner : lowPassed);
+    long lo = (lowPassed.isEmpty() ? lows.min() : lows.max()).orElse(w.s().lo());
+    LongStream highs = stream(highPassed.isEmpty() ? highCorner : highPassed);
+    long hi = (highPassed.isEmpty() ? highs.max() : highs.min()).orElse(w.s().hi());
+    return new Interval(lo, Math.max(lo, hi));
+  }
+
+  private static LongStream stream(List<Long> list) {
+    return list.stream().mapToLong(Long::longValue);
+  }
+
+  private static boolean touches(Interval whole, long end) {
+    return whole.lo() - TOUCH <= end && end <= whole.hi() + TOUCH;
   }
 
   /** Does x reach w's line at all? */

@@ -14,6 +14,9 @@ final class Junctions {
    */
   private static final long NEAR = 20 * Length.NM_PER_MM;
 
+  /** Less than this in common is a corner touched, not a wall met. */
+  private static final long LEAST = 5 * Length.NM_PER_MM;
+
   private Junctions() {}
 
   /**
@@ -31,7 +34,7 @@ final class Junctions {
         Interval s = foot(through, other, high, true);
         Interval t = foot(through, other, high, false);
         int side = side(through, other, t);
-        if (side >= 0 && s.overlaps(own)) {
+        if (side >= 0 && s.cut(own).filter(c -> c.length() >= LEAST).isPresent()) {
           out.add(new Wall.Junction(ids.get(i), side, s));
         }
       }

@@ -43,7 +43,7 @@ final class LevelWalls {
     return walls;
   }
 
-  List<PlacedLevel> build(List<Level> order, List<PlacedRoom> rooms) {
+  List<PlacedLevel> build(List<Level> order, List<PlacedRoom> rooms, Spaces spaces) {
     List<PlacedLevel> out = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       Level l = order.get(i);
@@ -103,7 +103,7 @@ final class LevelWalls {
     List<Polygon2> out = new ArrayList<>();
     for (int i = 0; i < closed.getNumGeometries(); i++) {
       if (closed.getGeometryN(i) instanceof Polygon p && p.getArea() > 1e4) {
-        out.add(Polygon2.ofJts(p));
+        out.add(Outline.clean(Polygon2.ofJts(p)));
       }
     }
     out.sort(

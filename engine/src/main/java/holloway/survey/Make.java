@@ -1,6 +1,5 @@
 package holloway.survey;
 
-import holloway.house.Along;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.House;
@@ -21,8 +20,6 @@ record Make(
     WallSpec.Kind kind,
     Fact<Timber> studs,
     Fact<Length> every,
-    Optional<Along> studsFrom,
-    Optional<WallSpec> studsFromSpec,
     Optional<Fact<Length>> thickness,
     Optional<Fact<Boolean>> bearing,
     Fact<Fill> fill,
@@ -44,8 +41,6 @@ record Make(
         first(said, usual, WallSpec::kind).orElse(WallSpec.Kind.FRAMED),
         first(said, usual, WallSpec::studs).orElse(Fact.assumed(Makeup.STUD_2X4)),
         first(said, usual, WallSpec::every).orElse(Fact.assumed(usualSpacing(house))),
-        first(said, WallSpec::studsFrom),
-        said.stream().filter(s -> s.studsFrom().isPresent()).findFirst(),
         first(said, usual, WallSpec::thickness),
         first(said, usual, WallSpec::bearing),
         first(said, usual, WallSpec::fill).orElse(Fact.assumed(usualFill(house, outer))),
@@ -82,8 +77,6 @@ record Make(
         kind,
         other,
         every,
-        studsFrom,
-        studsFromSpec,
         thickness,
         bearing,
         fill,
@@ -119,8 +112,6 @@ record Make(
         kind,
         studs.isAssumed() ? o.studs : studs,
         every.isAssumed() ? o.every : every,
-        studsFrom.or(o::studsFrom),
-        studsFromSpec.or(o::studsFromSpec),
         thickness.or(o::thickness),
         bearing.or(o::bearing),
         fill.isAssumed() ? o.fill : fill,

@@ -13,6 +13,10 @@ final class StripFinder {
   /** Faces further apart than this do not share a wall; as the survey's contract has it. */
   private static final long FURTHEST = 450 * Length.NM_PER_MM;
 
+  /** Two walls boarded on one side each, with 100 mm of space between them. */
+  private static final long TWO_WALLS =
+      2 * (Makeup.BOARD + Makeup.STUD_2X4.depth().nm()) + 100 * Length.NM_PER_MM;
+
   /** Facing stretches and leftovers shorter than this are no wall of their own. */
   private static final long LEAST = 60 * Length.NM_PER_MM;
 
@@ -64,7 +68,7 @@ final class StripFinder {
     List<Edge> others =
         heading.edges().stream()
             .filter(o -> o.below() != e.below() && !o.room().equals(e.room()))
-            .filter(o -> apart(e, o) >= 0 && apart(e, o) <= FURTHEST)
+            .filter(o -> apart(e, o) >= 0 && apart(e, o) <= furthest(e, o))
             .sorted(Comparator.comparingLong((Edge o) -> apart(e, o)).thenComparing(Edge::id))
             .toList();
     for (Edge o : others) {
@@ -80,6 +84,13 @@ final class StripFinder {
       left = left.stream().flatMap(l -> l.without(taken, 1).stream()).toList();
     }
     return left.stream().flatMap(l -> split(e, l).stream()).toList();
+  }
+
+  /**
+   * A stated thickness may be anything up to the limit; else wider gaps are two walls and space.
+   */
+  private long furthest(Edge e, Edge o) {
+    return makes.hasThickness(e, o) ? FURTHEST : TWO_WALLS;
   }
 
   private static long apart(Edge e, Edge o) {

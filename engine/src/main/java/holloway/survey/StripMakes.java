@@ -40,6 +40,15 @@ final class StripMakes {
     return Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
   }
 
+  /** Does the person state how thick the wall between two faces is? */
+  boolean hasThickness(Edge a, Edge b) {
+    List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
+    said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
+    said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
+    Make make = Make.of(specs.house(), said, false);
+    return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
+  }
+
   /**
    * Strips between rooms with what is said of them. Walls between the same two rooms are counted
    * from the west or south; stretches in one line count as one. All headings have to be counted

@@ -4,7 +4,6 @@ import holloway.finding.Outcome;
 import holloway.house.House;
 import holloway.house.Level;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -37,13 +36,18 @@ public final class Survey {
 
     LevelWalls walls =
         new LevelWalls(house, specs, storeys, plan.spreads(), texts, notes, problems);
-    List<PlacedLevel> levels = walls.build(order, rooms);
+    Spaces spaces = new Spaces(house, rooms);
+    List<PlacedLevel> levels = walls.build(order, rooms, spaces);
+    problems.throwIfAny();
+    WallFinder finder = new WallFinder(rooms, walls.walls());
+    List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
-    List<Wall> all = walls.walls().stream().sorted(Comparator.comparing(Wall::id)).toList();
+    all.forEach(w -> Assumed.of(w, texts, assumed));
     Placed placed =
-        new Placed(house, levels, rooms, all, misclosures, List.of(), List.copyOf(assumed));
+        new Placed(
+            house, levels, rooms, all, misclosures, spaces.list(levels), List.copyOf(assumed));
     return new Outcome<>(placed, notes.findings());
   }
 }
