@@ -1,0 +1,40 @@
+package holloway.survey;
+
+import holloway.units.Length;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** What of a wall is taken for granted, in words. */
+final class Assumed {
+  private Assumed() {}
+
+  static void of(Wall w, Texts texts, TreeSet<String> out) {
+    if (!w.isFramed()) {
+      return;
+    }
+    if (w.studs().isAssumed()) {
+      out.add("%s: studs taken for %s".formatted(w.id(), w.studs().value().name()));
+    }
+    if (w.every().isAssumed()) {
+      out.add(
+          "%s: stud spacing taken as %s"
+              .formatted(w.id(), texts.units().format(w.every().value())));
+    }
+    if (w.studOrigin().isAssumed()) {
+      out.add(
+          "%s: studs taken to be laid out from its %s end, the first at %s; find a stud first"
+              .formatted(w.id(), end(w), texts.units().format(new Length(w.studOrigin().value()))));
+    }
+    if (w.fill().isAssumed()) {
+      String fill = w.fill().value().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      out.add("%s: fill taken as %s by the year it was built".formatted(w.id(), fill));
+    }
+    if (w.bearing().isAssumed() && !w.isOuter()) {
+      out.add("%s: taken as %s".formatted(w.id(), w.bearing().value() ? "bearing" : "not bearing"));
+    }
+  }
+
+  private static String end(Wall w) {
+    return w.frame().u().x() > 0 ? "west" : "south";
+  }
+}

@@ -1,0 +1,141 @@
+package holloway.survey;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point3;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Which wall runs through where walls meet. Every strip first reaches as far as it ever may: to the
+ * near face of a wall that passes its end (a T), to the far face of one that ends there too (a
+ * corner). Then strips take their room in order of rank, outer east-west walls first, other outer
+ * ones, then inner ones, longer before shorter; what a strip of higher rank has taken is cut out of
+ * those after it. So no two framings ever share space.
+ */
+final class Ends {
+  /** Faces this near count as touching. */
+  private static final long TOUCH = 30 * Length.NM_PER_MM;
+
+  /** A piece that shows less than this is dropped. */
+  private static final long LEAST = 60 * Length.NM_PER_MM;
+
+  private Ends() {}
+
+  static List<Framed> of(List<Strip> strips) {
+    List<Strip> ranked = strips.stream().sorted(RANK).toList();
+    List<Framed> placed = new ArrayList<>();
+    for (Strip w : ranked) {
+      List<Interval> taken = new ArrayList<>();
+      Interval most = reach(w, strips);
+      for (Framed p : placed) {
+        taken(w, most, p).ifPresent(taken::add);
+      }
+      for (Interval piece : most.without(taken, LEAST)) {
+        if (piece.cut(w.s()).filter(v -> v.length() >= LEAST).isPresent()) {
+          placed.add(new Framed(w, piece));
+        }
+      }
+    }
+    return placed;
+  }
+
+  private static final Comparator<Strip> RANK =
+      Comparator.comparingInt(Ends::order)
+          .thenComparingLong(s -> -s.s().length())
+          .thenComparing(s -> String.join("-", s.sides()))
+          .thenComparing(Strip.ORDER);
+
+  private static int order(Strip s) {
+    int kind = s.isOuter() ? 0 : 2;
+    return s.heading().isSquare()
+        ? kind + (s.isOuter() && !s.heading().isEastWest() ? 1 : 0)
+        : kind + 4;
+  }
+
+  /** How far the framing of w may go at most. */
+  private static Interval reach(Strip w, List<Strip> all) {
+    List<Long> lowPassed = new ArrayList<>();
+    List<Long> lowCorner = new ArrayList<>();
+    List<Long> highPassed = new ArrayList<>();
+    List<Long> highCorner = new ArrayList<>();
+    for (Strip x : all) {
+      if (!w.isSquareTo(x) || !meets(w, x)) {
+        continue;
+      }
+      Interval whole = w.acrossOf(x, x.t());
+      Interval core = w.acrossOf(x, x.core());
+      boolean passes = passes(w, x);
+      if (touches(whole, w.s().lo())) {
+        (passes ? lowPassed : lowCorner).add(passes ? core.hi() : core.lo());
+      } else if (touches(whole, w.s().hi())) {
+        (passes ? highPassed : highCorner).add(passes ? core.lo() : core.hi());
+      }
+    }
+    LongStream lows = stream(lowPassed.isEmpty() ? lowCorner : lowPassed);
+    long lo = (lowPassed.isEmpty() ? lows.min() : lows.max()).orElse(w.s().lo());
+    LongStream highs = stream(highPassed.isEmpty() ? highCorner : highPassed);
+    long hi = (highPassed.isEmpty() ? highs.max() : highs.min()).orElse(w.s().hi());
+    return new Interval(lo, Math.max(lo, hi));
+  }
+
+  private static LongStream stream(List<Long> list) {
+    return list.stream().mapToLong(Long::longValue);
+  }
+
+  private static boolean touches(Interval whole, long end) {
+    return whole.lo() - TOUCH <= end && end <= whole.hi() + TOUCH;
+  }
+
+  /** Does x reach w's line at all? */
+  private static boolean meets(Strip w, Strip x) {
+    Interval along = w.alongOf(x, x.s());
+    return along.lo() - TOUCH <= w.t().hi() && w.t().lo() <= along.hi() + TOUCH;
+  }
+
+  private static boolean passes(Strip w, Strip x) {
+    Interval along = w.alongOf(x, x.s());
+    return along.lo() < w.t().lo() - TOUCH && along.hi() > w.t().hi() + TOUCH;
+  }
+
+  /** The stretch of w that framing p has taken already. */
+  private static Optional<Interval> taken(Strip w, Interval most, Framed p) {
+    Strip x = p.strip();
+    if (w.isSquareTo(x)) {
+      Interval across = w.acrossOf(x, x.core());
+      return w.alongOf(x, p.range()).overlaps(w.core()) && across.overlaps(most)
+          ? Optional.of(across)
+          : Optional.empty();
+    }
+    if (w.heading() == x.heading()) {
+      return x.core().overlaps(w.core()) && p.range().overlaps(most)
+          ? Optional.of(p.range())
+          : Optional.empty();
+    }
+    return askew(w, most, p);
+  }
+
+  private static Optional<Interval> askew(Strip w, Interval most, Framed p) {
+    Geometry shared = Framed.plan(w.heading().frame(), most, w.core()).intersection(p.corePlan());
+    if (shared.getArea() < 1) {
+      return Optional.empty();
+    }
+    long lo = Long.MAX_VALUE;
+    long hi = Long.MIN_VALUE;
+    for (Coordinate c : shared.getCoordinates()) {
+      long s =
+          w.heading()
+              .frame()
+              .toLocal(new Point3(Math.round(c.x * 1000) * 1000, Math.round(c.y * 1000) * 1000, 0))
+              .x();
+      lo = Math.min(lo, s);
+      hi = Math.max(hi, s);
+    }
+    return Optional.of(new Interval(lo, hi));
+  }
+}

@@ -1,0 +1,114 @@
+package holloway.survey;
+
+import holloway.geometry.Polygon2;
+import holloway.house.FloorSpec;
+import holloway.house.House;
+import holloway.house.Level;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/** Makes the walls and the footprint of every level. */
+final class LevelWalls {
+  private final House house;
+  private final Specs specs;
+  private final Storeys storeys;
+  private final Spreads spreads;
+  private final Texts texts;
+  private final Notes notes;
+  private final Problems problems;
+  private final List<Wall> walls = new ArrayList<>();
+
+  LevelWalls(
+      House house,
+      Specs specs,
+      Storeys storeys,
+      Spreads spreads,
+      Texts texts,
+      Notes notes,
+      Problems problems) {
+    this.house = house;
+    this.specs = specs;
+    this.storeys = storeys;
+    this.spreads = spreads;
+    this.texts = texts;
+    this.notes = notes;
+    this.problems = problems;
+  }
+
+  List<Wall> walls() {
+    return walls;
+  }
+
+  List<PlacedLevel> build(List<Level> order, List<PlacedRoom> rooms, Spaces spaces) {
+    List<PlacedLevel> out = new ArrayList<>();
+    for (int i = 0; i < order.size(); i++) {
+      Level l = order.get(i);
+      List<PlacedRoom> own = on(rooms, l);
+      List<Framed> framed = own.isEmpty() ? List.of() : frame(own);
+      Optional<Level> above =
+          i + 1 < order.size() ? Optional.of(order.get(i + 1)) : Optional.empty();
+      walls.addAll(
+          new WallBuilder(l.name(), storeys, spreads, bearing(l, above, rooms)).build(framed));
+      out.add(
+          new PlacedLevel(
+              l, i, storeys.levelFloorZ(l), storeys.levelCeilingZ(l), footprint(own, framed)));
+    }
+    return out;
+  }
+
+  private static List<PlacedRoom> on(List<PlacedRoom> rooms, Level l) {
+    return rooms.stream().filter(r -> r.room().level().equals(l.name())).toList();
+  }
+
+  private Bearing bearing(Level l, Optional<Level> above, List<PlacedRoom> rooms) {
+    List<PlacedRoom> over = above.map(a -> on(rooms, a)).orElse(List.of());
+    Optional<FloorSpec> floor = above.map(Level::floor);
+    List<PlacedRoom> deck = over.isEmpty() ? on(rooms, l) : over;
+    Geometry plan =
+        deck.isEmpty() ? Polygon2.rectangle(0, 0, 1, 1).toJts() : new Outdoors(deck).inside();
+    return new Bearing(house, l.name(), over, floor, plan);
+  }
+
+  private List<Framed> frame(List<PlacedRoom> rooms) {
+    Outdoors outdoors = new Outdoors(rooms);
+    StripMakes makes = new StripMakes(specs, notes, texts);
+    List<StripFinder> finders =
+        Heading.of(rooms).stream()
+            .map(h -> new StripFinder(h, outdoors, makes, problems, texts))
+            .toList();
+    List<Strip> raw = new ArrayList<>();
+    finders.forEach(f -> raw.addAll(f.look()));
+    makes.number(raw);
+    List<Strip> merged = new ArrayList<>();
+    finders.forEach(f -> merged.addAll(StripMerger.merge(f.find())));
+    return problems.isEmpty() ? Ends.of(merged) : List.of();
+  }
+
+  /** To the outer face of the outer framing; gaps and narrow recesses closed. */
+  private static List<Polygon2> footprint(List<PlacedRoom> rooms, List<Framed> framed) {
+    if (rooms.isEmpty()) {
+      return List.of();
+    }
+    List<Geometry> parts = new ArrayList<>();
+    rooms.forEach(r -> parts.add(r.outline().toJts()));
+    for (Framed f : framed) {
+      parts.add(f.corePlan());
+      parts.add(f.liningPlan());
+    }
+    Geometry closed = Outdoors.closed(parts);
+    List<Polygon2> out = new ArrayList<>();
+    for (int i = 0; i < closed.getNumGeometries(); i++) {
+      if (closed.getGeometryN(i) instanceof Polygon p && p.getArea() > 1e4) {
+        out.add(Outline.clean(Polygon2.ofJts(p)));
+      }
+    }
+    out.sort(
+        Comparator.comparing(
+            p -> p.corners().stream().min(Comparator.naturalOrder()).orElseThrow()));
+    return out;
+  }
+}

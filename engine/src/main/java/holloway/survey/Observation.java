@@ -1,0 +1,29 @@
+package holloway.survey;
+
+import java.util.Comparator;
+
+/**
+ * One measurement or prior of a network: position {@code to} less position {@code from} is {@code
+ * value}, with one standard deviation {@code spread}; nanometres.
+ *
+ * @param text what a person would recognise, with the line of the file
+ */
+record Observation(int from, int to, long value, long spread, String text) {
+  static final Comparator<Observation> ORDER =
+      Comparator.comparingInt(Observation::from)
+          .thenComparingInt(Observation::to)
+          .thenComparingLong(Observation::value)
+          .thenComparingLong(Observation::spread)
+          .thenComparing(Observation::text);
+
+  Observation {
+    if (spread <= 0) {
+      throw new IllegalArgumentException("spread must be positive: " + text);
+    }
+  }
+
+  double variance() {
+    double mm = spread / 1e6;
+    return mm * mm;
+  }
+}

@@ -1,0 +1,170 @@
+package holloway.survey;
+
+import holloway.geometry.Interval;
+import holloway.house.Along;
+import holloway.house.Fact;
+import holloway.house.Found;
+import holloway.house.House;
+import holloway.house.Opening;
+import holloway.house.Origin;
+import holloway.house.WallRef;
+import holloway.house.WallSpec;
+import holloway.house.Where;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Puts openings and known studs on walls, and refuses what lies off them. */
+final class OnWalls {
+  private final House house;
+  private final WallFinder finder;
+  private final Texts texts;
+  private final Problems problems;
+  private final TreeMap<String, Wall> walls = new TreeMap<>();
+
+  OnWalls(House house, WallFinder finder, List<Wall> all, Texts texts, Problems problems) {
+    this.house = house;
+    this.finder = finder;
+    this.texts = texts;
+    this.problems = problems;
+    all.forEach(w -> walls.put(w.id(), w));
+  }
+
+  /** By id, with everything on them. */
+  List<Wall> place() {
+    house.walls().forEach(this::stated);
+    house.found().stream()
+        .filter(Found.Stud.class::isInstance)
+        .map(Found.Stud.class::cast)
+        .sorted(Comparator.comparing(Found.Stud::where))
+        .forEach(this::found);
+    house.openings().forEach(this::opening);
+    walls.values().forEach(this::checkOpenings);
+    return List.copyOf(walls.values());
+  }
+
+  private void stated(WallSpec spec) {
+    if (spec.ref().isEmpty()) {
+      return;
+    }
+    List<WallFinder.Base> bases = finder.bases(spec.ref().get());
+    if (bases.isEmpty()) {
+      problems.add(spec.where(), "there is no wall %s", words(spec.ref().get()));
+    } else if (spec.studsFrom().isPresent()) {
+      stud(bases, spec.studsFrom().get(), Origin.MEASURED, spec.where(), words(spec.ref().get()));
+    }
+  }
+
+  private void found(Found.Stud stud) {
+    WallRef ref = new WallRef(Optional.empty(), Optional.of(stud.face()), stud.where());
+    stud(finder.bases(ref), stud.along(), Origin.FOUND, stud.where(), words(ref));
+  }
+
+  /** The first found stud wins over later ones, any found one over a stated one. */
+  private void stud(
+      List<WallFinder.Base> bases, Along along, Origin origin, Where where, String words) {
+    Optional<WallFinder.Base> at = spot(bases, along, 0, where, words);
+    if (at.isEmpty()) {
+      return;
+    }
+    Wall w = walls.get(at.get().wall().id());
+    if (w.studOrigin().origin() == Origin.FOUND) {
+      return;
+    }
+    Fact<Long> fact = new Fact<>(at.get().s().lo(), along.distance().spread(), origin, where);
+    walls.put(w.id(), Walls.withStudOrigin(w, fact));
+  }
+
+  private Optional<WallFinder.Base> spot(
+      List<WallFinder.Base> bases, Along along, long width, Where where, String words) {
+    if (bases.isEmpty()) {
+      problems.add(where, "there is no wall %s", words);
+      return Optional.empty();
+    }
+    if (!WallFinder.hasEnd(bases.get(0).wall(), along.from())) {
+      problems.add(where, "the wall %s has no %s end to tape from", words, along.from().word());
+      return Optional.empty();
+    }
+    Optional<WallFinder.Base> at = finder.at(bases, along, width);
+    if (at.isEmpty()) {
+      long most = bases.stream().mapToLong(b -> b.s().length()).max().orElseThrow();
+      problems.add(
+          where,
+          "%s from %s and %s wide is off the wall %s, which shows %s",
+          texts.length(along.distance().value().nm()),
+          along.from().word(),
+          texts.length(width),
+          words,
+          texts.length(most));
+    }
+    return at;
+  }
+
+  private void opening(Opening o) {
+    String words = words(o.wall());
+    Optional<WallFinder.Base> at =
+        spot(finder.bases(o.wall()), o.along(), o.width().value().nm(), o.where(), words);
+    if (at.isEmpty()) {
+      return;
+    }
+    Wall w = walls.get(at.get().wall().id());
+    long floor = at.get().from().floorZ() - w.frame().origin().z();
+    Interval s = at.get().s();
+    long side =
+        switch (o.kind()) {
+          case DOOR -> Makeup.DOOR_WIDER / 2;
+          case WINDOW -> Makeup.WINDOW_ROUND;
+          case OPENING -> Makeup.BOARD;
+        };
+    long over = o.kind() == Opening.Kind.DOOR ? Makeup.DOOR_HIGHER : side;
+    long under = o.sill().value().nm() > 0 ? side : 0;
+    long bottom = Math.max(0, floor + o.sill().value().nm() - under);
+    long top = floor + o.head().value().nm() + over;
+    if (top <= bottom || top > w.height() - Walls.topPlates(w)) {
+      problems.add(
+          o.where(),
+          "an opening with its head at %s does not fit under the top of the wall %s",
+          texts.length(o.head().value().nm()),
+          words);
+      return;
+    }
+    Interval whole = new Interval(0, w.length());
+    Interval rough = new Interval(whole.clamp(s.lo() - side), whole.clamp(s.hi() + side));
+    List<Wall.WallOpening> all = new ArrayList<>(w.openings());
+    all.add(new Wall.WallOpening(o, rough, new Interval(bottom, top)));
+    all.sort(
+        Comparator.comparingLong((Wall.WallOpening x) -> x.s().lo())
+            .thenComparingLong(x -> x.z().lo()));
+    walls.put(w.id(), Walls.withOpenings(w, all));
+  }
+
+  private void checkOpenings(Wall w) {
+    for (int i = 0; i < w.openings().size(); i++) {
+      for (int j = i + 1; j < w.openings().size(); j++) {
+        Wall.WallOpening a = w.openings().get(i);
+        Wall.WallOpening b = w.openings().get(j);
+        if (a.s().overlaps(b.s()) && a.z().overlaps(b.z())) {
+          problems.add(
+              b.opening().where(),
+              "two openings share space in the wall %s; the other is at %s",
+              w.id(),
+              a.opening().where());
+        }
+      }
+    }
+  }
+
+  private static String words(WallRef ref) {
+    return ref.between()
+        .map(
+            b ->
+                "between "
+                    + b.one()
+                    + " and "
+                    + b.other()
+                    + (b.ordinal() == 1 ? "" : " " + b.ordinal()))
+        .orElseGet(() -> "behind " + ref.face().orElseThrow());
+  }
+}

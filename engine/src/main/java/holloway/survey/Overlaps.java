@@ -1,0 +1,40 @@
+package holloway.survey;
+
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+
+/** Rooms of one level must not share space, and every room must have some height. */
+final class Overlaps {
+  /** Shared space narrower than this is rounding, millimetres. */
+  private static final double ROUNDING = 0.01;
+
+  private Overlaps() {}
+
+  static void check(List<PlacedRoom> rooms, Texts texts, Problems problems) {
+    for (int i = 0; i < rooms.size(); i++) {
+      PlacedRoom a = rooms.get(i);
+      if (a.ceilingZ() <= a.floorZ()) {
+        problems.add(a.room().where(), "room %s has its ceiling below its floor", a.name());
+      }
+      for (PlacedRoom b : rooms.subList(i + 1, rooms.size())) {
+        if (a.room().level().equals(b.room().level())) {
+          check(a, b, texts, problems);
+        }
+      }
+    }
+  }
+
+  private static void check(PlacedRoom a, PlacedRoom b, Texts texts, Problems problems) {
+    Geometry shared = a.outline().toJts().intersection(b.outline().toJts());
+    var box = shared.getEnvelopeInternal();
+    if (shared.getArea() > 0 && Math.min(box.getWidth(), box.getHeight()) > ROUNDING) {
+      problems.add(
+          b.room().where(),
+          "rooms %s and %s overlap by %s by %s. Maybe a size, a side or a shift is wrong",
+          a.name(),
+          b.name(),
+          texts.length(Math.round(box.getWidth() * 1e6)),
+          texts.length(Math.round(box.getHeight() * 1e6)));
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package holloway.survey;
+
+import holloway.house.Fact;
+import holloway.house.FloorSpec;
+import holloway.house.House;
+import holloway.house.Level;
+import holloway.house.Lining;
+import holloway.house.Room;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Heights: floors and ceilings of levels and rooms from one adjusted network. */
+final class Storeys {
+  private final House house;
+  private final List<Level> order;
+  private final Texts texts;
+  private final Network network = new Network(Axis.Z);
+  private final List<Integer> floor = new ArrayList<>();
+  private final List<Integer> ceiling = new ArrayList<>();
+  private final TreeMap<String, Long> floorZ = new TreeMap<>();
+  private final TreeMap<String, Long> plane = new TreeMap<>();
+  private final List<String> assumed = new ArrayList<>();
+
+  Storeys(House house, List<Level> bottomUp, Texts texts) {
+    this.house = house;
+    this.order = bottomUp;
+    this.texts = texts;
+  }
+
+  List<String> assumed() {
+    return assumed;
+  }
+
+  /** Adjusts, then shifts everything so that the lowest finished floor is at zero. */
+  List<Misclosure> adjust() {
+    order.forEach(this::observe);
+    Adjustment z = Adjustment.of(network, 0);
+    for (int i = 0; i < order.size(); i++) {
+      Level l = order.get(i);
+      floorZ.put(l.name(), z.position()[floor.get(i)]);
+      long top = z.position()[ceiling.get(i)] + lining(l);
+      if (i + 1 < order.size()) {
+        top = z.position()[floor.get(i + 1)] - Makeup.deck(order.get(i + 1).floor());
+      }
+      plane.put(l.name(), top);
+    }
+    long lowest = house.rooms().stream().mapToLong(this::floorZ).min().orElse(0);
+    floorZ.replaceAll((k, v) -> v - lowest);
+    plane.replaceAll((k, v) -> v - lowest);
+    return Loops.misclosures(network);
+  }
+
+  private void observe(Level l) {
+    int i = floor.size();
+    floor.add(network.addUnknown(l.name() + " floor"));
+    ceiling.add(network.addUnknown(l.name() + " ceiling"));
+    if (i > 0) {
+      start(floor.get(i), ceiling.get(i - 1), lining(order.get(i - 1)) + Makeup.deck(l.floor()));
+      observeRise(l, i);
+    }
+    start(ceiling.get(i), floor.get(i), l.ceilingHeight().value().nm());
+    network.observe(
+        floor.get(i),
+        ceiling.get(i),
+        l.ceilingHeight().value().nm(),
+        spread(l.ceilingHeight()),
+        texts.measured(l.name() + " ceiling height", l.ceilingHeight()));
+  }
+
+  private void start(int unknown, int from, long more) {
+    network.start(unknown, network.start(from) + more);
+  }
+
+  private void observeRise(Level l, int i) {
+    FloorSpec deck = l.floor();
+    boolean stated = deck.joists().filter(j -> !j.isAssumed()).isPresent();
+    long thickness = lining(order.get(i - 1)) + Makeup.deck(deck);
+    if (!stated) {
+      assumed.add(
+          "floor of %s: nobody stated its make-up, taken as %s over all"
+              .formatted(l.name(), texts.length(thickness)));
+    }
+    network.observe(
+        ceiling.get(i - 1),
+        floor.get(i),
+        thickness,
+        stated ? Makeup.DECK_SPREAD : Makeup.DECK_SPREAD_ASSUMED,
+        "%s floor with ceiling board below %s%s"
+            .formatted(l.name(), texts.length(thickness), stated ? "" : " (assumed)"));
+    l.rise()
+        .ifPresent(
+            r ->
+                network.observe(
+                    floor.get(i - 1),
+                    floor.get(i),
+                    r.value().nm(),
+                    spread(r),
+                    texts.measured(l.name() + " rise from floor to floor", r)));
+  }
+
+  private static long spread(Fact<Length> fact) {
+    return fact.spread().nm() > 0 ? fact.spread().nm() : Fact.TAPE.nm();
+  }
+
+  private boolean isTop(Level l) {
+    return order.get(order.size() - 1).equals(l);
+  }
+
+  /** The lining most rooms of the level show overhead; the first in the list of equals. */
+  private long lining(Level l) {
+    Map<Lining, Integer> count = new EnumMap<>(Lining.class);
+    house.rooms().stream()
+        .filter(r -> r.level().equals(l.name()) && !r.garage())
+        .forEach(r -> count.merge(r.ceiling(), 1, Integer::sum));
+    Lining most = Lining.BOARD;
+    int best = 0;
+    for (Map.Entry<Lining, Integer> e : count.entrySet()) {
+      if (e.getValue() > best) {
+        best = e.getValue();
+        most = e.getKey();
+      }
+    }
+    return Makeup.lining(most);
+  }
+
+  /** Lining of one room's ceiling. */
+  long lining(Room room) {
+    return Makeup.ceilingLining(
+        room.ceiling(), room.garage() && !isTop(house.getLevel(room.level())));
+  }
+
+  long levelFloorZ(Level l) {
+    return floorZ.get(l.name());
+  }
+
+  long levelCeilingZ(Level l) {
+    return plane.get(l.name()) - lining(l);
+  }
+
+  long floorZ(Room room) {
+    return floorZ.get(room.level()) + room.elevation().map(e -> e.value().nm()).orElse(0L);
+  }
+
+  /**
+   * Underside of the room's ceiling: below the joists of the level, unless its own taped height
+   * says otherwise by more than three spreads (a dropped or a higher ceiling).
+   */
+  long ceilingZ(Room room) {
+    long under = plane.get(room.level()) - lining(room);
+    if (room.ceilingHeight().isEmpty()) {
+      return under;
+    }
+    long own = floorZ(room) + room.ceilingHeight().get().value().nm();
+    double taped = room.ceilingHeight().get().spread().toMm();
+    double elevation = room.elevation().map(e -> e.spread().toMm()).orElse(0.0);
+    double level = Fact.TAPE.toMm();
+    double limit = 3 * Math.sqrt(taped * taped + elevation * elevation + level * level);
+    return Math.abs(own - under) / 1e6 <= limit ? under : own;
+  }
+}

@@ -1,0 +1,206 @@
+package holloway.survey;
+
+import holloway.geometry.Interval;
+import holloway.house.Fact;
+import holloway.house.Room;
+import holloway.house.Timber;
+import holloway.house.WallSpec;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Gives strips their make and the place of studs or masonry within the thickness. */
+final class StripMakes {
+  /** Strips whose cores differ by no more are one; the survey's contract. */
+  static final long SAME_LINE = 12 * Length.NM_PER_MM;
+
+  /** A gap along the line no longer than this is bridged (a wall stands across it). */
+  static final long BRIDGED = 450 * Length.NM_PER_MM;
+
+  /** Linings thinner than this on each side mean that the studs do not fit. */
+  private static final long LEAST_LINING = 3 * Length.NM_PER_MM;
+
+  private final Specs specs;
+  private final Notes notes;
+  private final Texts texts;
+
+  StripMakes(Specs specs, Notes notes, Texts texts) {
+    this.specs = specs;
+    this.notes = notes;
+    this.texts = texts;
+  }
+
+  Make usual(boolean outer) {
+    return Make.of(specs.house(), List.of(), outer);
+  }
+
+  Make behind(Edge e, boolean outer) {
+    return Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
+  }
+
+  /** Does the person state how thick the wall between two faces is? */
+  boolean hasThickness(Edge a, Edge b) {
+    List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
+    said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
+    said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
+    Make make = Make.of(specs.house(), said, false);
+    return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
+  }
+
+  /**
+   * Strips between rooms with what is said of them. Walls between the same two rooms are counted
+   * from the west or south; stretches in one line count as one. All headings have to be counted
+   * together, so callers number them first.
+   */
+  List<Strip> between(List<Strip> raw) {
+    return raw.stream().map(this::made).toList();
+  }
+
+  private Strip made(Strip s) {
+    Edge low = s.shown().get(0).edge();
+    Edge high = s.shown().get(1).edge();
+    List<WallSpec> said =
+        new ArrayList<>(
+            specs.between(low.room().name(), high.room().name(), ordinals.getOrDefault(key(s), 1)));
+    said.addAll(specs.behind(low.room().name(), low.side(), low.ordinal()));
+    said.addAll(specs.behind(high.room().name(), high.side(), high.ordinal()));
+    return fitted(s.withMake(Make.of(specs.house(), said, false)));
+  }
+
+  private final TreeMap<String, Integer> ordinals = new TreeMap<>();
+
+  /** Which of the walls between its two rooms a strip is. */
+  int ordinal(Strip s) {
+    return ordinals.getOrDefault(key(s), 1);
+  }
+
+  private static String key(Strip s) {
+    Edge low = s.shown().get(0).edge();
+    Edge high = s.shown().get(1).edge();
+    return low.id() + "/" + high.id() + "/" + s.s().lo();
+  }
+
+  /** Numbers the raw strips of all headings of a level. */
+  void number(List<Strip> raw) {
+    TreeMap<String, List<Strip>> pairs = new TreeMap<>();
+    for (Strip s : raw) {
+      String a = s.shown().get(0).edge().room().name();
+      String b = s.shown().get(1).edge().room().name();
+      pairs
+          .computeIfAbsent(a.compareTo(b) < 0 ? a + "\t" + b : b + "\t" + a, k -> new ArrayList<>())
+          .add(s);
+    }
+    for (List<Strip> pair : pairs.values()) {
+      pair.sort(Comparator.comparing(StripMakes::southWest).thenComparing(Strip.ORDER));
+      List<Strip> firsts = new ArrayList<>();
+      for (Strip s : pair) {
+        int at = 0;
+        while (at < firsts.size() && !isInLine(firsts.get(at), s)) {
+          at++;
+        }
+        if (at == firsts.size()) {
+          firsts.add(s);
+        }
+        ordinals.put(key(s), at + 1);
+      }
+    }
+  }
+
+  private static holloway.geometry.Point2 southWest(Strip s) {
+    holloway.geometry.Point2 a = s.heading().frame().toWorld(s.s().lo(), s.t().lo(), 0).plan();
+    holloway.geometry.Point2 b = s.heading().frame().toWorld(s.s().hi(), s.t().hi(), 0).plan();
+    return new holloway.geometry.Point2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()));
+  }
+
+  private static boolean isInLine(Strip a, Strip b) {
+    return a.heading() == b.heading() && near(a.t(), b.t());
+  }
+
+  static boolean near(Interval a, Interval b) {
+    return Math.abs(a.lo() - b.lo()) <= SAME_LINE && Math.abs(a.hi() - b.hi()) <= SAME_LINE;
+  }
+
+  /**
+   * Studs centred in the gap; 2x6 when nobody said and the gap is its; masonry less its plaster.
+   */
+  private Strip fitted(Strip s) {
+    long gap = s.t().length();
+    Room low = s.shown().get(0).edge().room().room();
+    Room high = s.shown().get(1).edge().room().room();
+    if (s.make().kind() != WallSpec.Kind.FRAMED) {
+      long a = Math.min(lining(s.make(), low), gap / 4);
+      long b = Math.min(lining(s.make(), high), gap / 4);
+      return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
+    }
+    Make make = chosen(s, gap);
+    long depth = make.studs().value().depth().nm();
+    if (!make.studs().isAssumed() && gap < depth + 2 * LEAST_LINING) {
+      notes.tight(s, texts);
+    }
+    depth = Math.min(depth, gap);
+    long lo = s.t().lo() + (gap - depth) / 2;
+    return withCore(s, new Interval(lo, lo + depth), make);
+  }
+
+  private Make chosen(Strip s, long gap) {
+    if (!s.make().studs().isAssumed()) {
+      return s.make();
+    }
+    if (WallPriors.looksLike2x6(gap)) {
+      notes.taken2x6(s, texts);
+      return s.make().withStuds(Fact.assumed(Makeup.STUD_2X6));
+    }
+    long depth = s.make().studs().value().depth().nm();
+    if (gap < depth + 2 * LEAST_LINING) {
+      long room = Math.max(gap / 2, gap - 2 * Makeup.BOARD);
+      notes.thin(s, texts);
+      Timber thin = Timber.solid("thin stud", new Length(Makeup.PLATE), new Length(room));
+      return s.make().withStuds(Fact.assumed(thin));
+    }
+    if (gap > depth + 2 * StripMakes.THICK_LINING) {
+      notes.thick(s, texts);
+    }
+    return s.make();
+  }
+
+  /** More than this beside assumed studs is no lining any more. */
+  private static final long THICK_LINING = 40 * Length.NM_PER_MM;
+
+  private static Strip withCore(Strip s, Interval core, Make make) {
+    return new Strip(s.heading(), s.kind(), s.s(), s.t(), core, s.outside(), make, s.shown());
+  }
+
+  /** What lies between the room and studs or masonry. */
+  static long lining(Make make, Room room) {
+    return switch (make.kind()) {
+      case FRAMED -> Makeup.lining(room.walls());
+      case MASONRY -> room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER;
+      case FURRED -> Makeup.BATTEN + Makeup.BOARD;
+    };
+  }
+
+  /** Thickness of studs or masonry of a wall seen from one side. */
+  static long core(Make make, boolean outer, long lining) {
+    if (make.kind() == WallSpec.Kind.FRAMED) {
+      return make.studs().value().depth().nm();
+    }
+    long whole =
+        make.thickness()
+            .map(t -> t.value().nm())
+            .orElse(outer ? Makeup.MASONRY_OUTER : Makeup.MASONRY_INNER + lining);
+    return Math.max(Makeup.THINNEST_WALL, whole - lining);
+  }
+
+  /** Sheathing and cladding, or what a stated thickness leaves for them. */
+  static long cladding(Make make, long lining) {
+    long usual = Makeup.SHEATHING + Makeup.CLADDING;
+    return make.thickness()
+        .map(
+            t ->
+                Math.max(
+                    Makeup.SHEATHING, t.value().nm() - lining - make.studs().value().depth().nm()))
+        .orElse(usual);
+  }
+}

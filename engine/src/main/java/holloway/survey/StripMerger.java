@@ -1,0 +1,46 @@
+package holloway.survey;
+
+import holloway.geometry.Interval;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Joins stretches in one line into walls: one framed strip may show faces to several rooms. */
+final class StripMerger {
+  private StripMerger() {}
+
+  static List<Strip> merge(List<Strip> strips) {
+    List<Strip> runs = new ArrayList<>();
+    for (Strip s : strips.stream().sorted(Strip.ORDER).toList()) {
+      int at = 0;
+      while (at < runs.size() && !canJoin(runs.get(at), s)) {
+        at++;
+      }
+      if (at == runs.size()) {
+        runs.add(s);
+      } else {
+        runs.set(at, join(runs.get(at), s));
+      }
+    }
+    return runs;
+  }
+
+  private static boolean canJoin(Strip run, Strip s) {
+    boolean space = run.kind() == Strip.Kind.SPACE || s.kind() == Strip.Kind.SPACE;
+    return run.outside() == s.outside()
+        && s.s().lo() - run.s().hi() <= StripMakes.BRIDGED
+        && StripMakes.near(run.core(), s.core())
+        && (space || StripMakes.near(run.t(), s.t()))
+        && run.make().isLike(s.make());
+  }
+
+  private static Strip join(Strip a, Strip b) {
+    boolean aLeads = a.s().length() >= b.s().length();
+    Interval t = new Interval(Math.min(a.t().lo(), b.t().lo()), Math.max(a.t().hi(), b.t().hi()));
+    Interval s = new Interval(Math.min(a.s().lo(), b.s().lo()), Math.max(a.s().hi(), b.s().hi()));
+    List<Strip.Shown> shown = new ArrayList<>(a.shown());
+    shown.addAll(b.shown());
+    Strip.Kind kind = a.kind() == Strip.Kind.SPACE ? b.kind() : a.kind();
+    Interval core = aLeads ? a.core() : b.core();
+    return new Strip(a.heading(), kind, s, t, core, a.outside(), a.make().and(b.make()), shown);
+  }
+}

@@ -1,0 +1,53 @@
+package holloway.survey;
+
+import holloway.finding.Outcome;
+import holloway.house.House;
+import holloway.house.Level;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The doorway: from tape measures to positions.
+ *
+ * <p>Horizontal positions are one weighted least-squares network per axis, heights a third; walls
+ * fall out of the gaps. Loops that do not close are reported and the plan goes on.
+ */
+public final class Survey {
+  private Survey() {}
+
+  /**
+   * @throws SurveyException when the house cannot be placed; it lists every problem found
+   */
+  public static Outcome<Placed> of(House house) {
+    Problems problems = new Problems();
+    Texts texts = Texts.of(house);
+    Notes notes = new Notes();
+    List<Level> order = LevelOrder.of(house, problems);
+    Specs specs = new Specs(house);
+    FloorPlan plan = new FloorPlan(house, specs, texts, problems);
+    plan.adjust();
+    Storeys storeys = new Storeys(house, order, texts);
+    List<Misclosure> misclosures = new ArrayList<>(plan.misclosures());
+    misclosures.addAll(storeys.adjust());
+    List<PlacedRoom> rooms = plan.rooms(storeys);
+    Overlaps.check(rooms, texts, problems);
+    problems.throwIfAny();
+
+    LevelWalls walls =
+        new LevelWalls(house, specs, storeys, plan.spreads(), texts, notes, problems);
+    Spaces spaces = new Spaces(house, rooms);
+    List<PlacedLevel> levels = walls.build(order, rooms, spaces);
+    problems.throwIfAny();
+    WallFinder finder = new WallFinder(rooms, walls.walls());
+    List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
+    problems.throwIfAny();
+    TreeSet<String> assumed = new TreeSet<>(plan.assumed());
+    assumed.addAll(storeys.assumed());
+    all.forEach(w -> Assumed.of(w, texts, assumed));
+    Placed placed =
+        new Placed(
+            house, levels, rooms, all, misclosures, spaces.list(levels), List.copyOf(assumed));
+    return new Outcome<>(placed, notes.findings());
+  }
+}

@@ -1,0 +1,181 @@
+package holloway.survey;
+
+import holloway.geometry.Frame;
+import holloway.geometry.Interval;
+import holloway.house.Fact;
+import holloway.house.Lining;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Turns framed strips of one level into walls. */
+final class WallBuilder {
+  private final String level;
+  private final Storeys storeys;
+  private final Spreads spreads;
+  private final Bearing bearing;
+
+  WallBuilder(String level, Storeys storeys, Spreads spreads, Bearing bearing) {
+    this.level = level;
+    this.storeys = storeys;
+    this.spreads = spreads;
+    this.bearing = bearing;
+  }
+
+  /** Sorted by id; openings and found studs are added later. */
+  List<Wall> build(List<Framed> framed) {
+    List<String> ids = ids(framed);
+    List<Wall> out = new ArrayList<>();
+    for (int i = 0; i < framed.size(); i++) {
+      out.add(
+          wall(
+              framed.get(i),
+              ids.get(i),
+              Junctions.on(framed.get(i), framed, ids),
+              pieces(framed, framed.get(i))));
+    }
+    out.sort(Comparator.comparing(Wall::id));
+    return out;
+  }
+
+  private static List<Framed> pieces(List<Framed> all, Framed one) {
+    return all.stream().filter(f -> f.strip() == one.strip()).toList();
+  }
+
+  private List<String> ids(List<Framed> framed) {
+    TreeMap<String, List<Integer>> byName = new TreeMap<>();
+    for (int i = 0; i < framed.size(); i++) {
+      byName.computeIfAbsent(stem(framed.get(i)), k -> new ArrayList<>()).add(i);
+    }
+    String[] ids = new String[framed.size()];
+    byName.forEach(
+        (stem, same) -> {
+          same.sort(
+              Comparator.comparing((Integer i) -> southWest(framed.get(i)))
+                  .thenComparing(i -> framed.get(i).strip(), Strip.ORDER));
+          for (int k = 0; k < same.size(); k++) {
+            boolean named = framed.get(same.get(k)).strip().make().name().isPresent();
+            ids[same.get(k)] = named && k == 0 ? stem : stem + "/" + (k + 1);
+          }
+        });
+    return List.of(ids);
+  }
+
+  private String stem(Framed f) {
+    List<String> sides = new ArrayList<>(pieceOf(f).sides());
+    sides.sort(Comparator.naturalOrder());
+    return f.strip().make().name().orElse(level + "/" + String.join("-", sides));
+  }
+
+  /** The strip with only the faces that this piece shows. */
+  private static Strip pieceOf(Framed f) {
+    Strip s = f.strip();
+    List<Strip.Shown> own =
+        s.shown().stream().filter(x -> f.range().contains(x.s().mid())).toList();
+    return own.isEmpty()
+        ? s
+        : new Strip(s.heading(), s.kind(), s.s(), s.t(), s.core(), s.outside(), s.make(), own);
+  }
+
+  private static holloway.geometry.Point2 southWest(Framed f) {
+    return f.strip().heading().frame().toWorld(f.range().lo(), f.strip().core().lo(), 0).plan();
+  }
+
+  private Wall wall(Framed f, String id, List<Wall.Junction> junctions, List<Framed> pieces) {
+    Strip s = f.strip();
+    Strip own = pieceOf(f);
+    long z0 = own.shown().stream().mapToLong(x -> x.edge().room().floorZ()).max().orElseThrow();
+    long top =
+        own.shown().stream()
+            .mapToLong(x -> x.edge().room().ceilingZ() + storeys.lining(x.edge().room().room()))
+            .max()
+            .orElseThrow();
+    long spread = own.shown().stream().mapToLong(x -> spreads.of(x.edge())).max().orElseThrow();
+    Frame h = s.heading().frame();
+    Frame frame = new Frame(h.toWorld(f.range().lo(), s.t().lo(), z0), h.u(), h.v(), h.w());
+    Make make = s.make();
+    boolean separation = make.garageSeparation().orElse(separatesGarage(own));
+    Fact<Long> studOrigin = Fact.assumed(make.every().value().nm(), anywhere(make.every().value()));
+    return new Wall(
+        id,
+        level,
+        make.kind(),
+        frame,
+        f.range().length(),
+        s.t().length(),
+        shifted(s.core(), -s.t().lo()),
+        top - z0,
+        s.outside(),
+        make.studs(),
+        make.every(),
+        studOrigin,
+        bearing.of(f, separation),
+        make.fill(),
+        lining(own, 0),
+        lining(own, 1),
+        separation,
+        make.balloon() && s.isOuter(),
+        make.singleTopPlate(),
+        make.blocksAt().stream()
+            .map(b -> new Fact<>(b.value().nm(), b.spread(), b.origin(), b.where()))
+            .toList(),
+        faces(own, f.range().lo(), z0),
+        List.of(),
+        junctions,
+        new Length(spread));
+  }
+
+  /** One spacing with nothing known within it: its spread is the spacing over root 12. */
+  private static Length anywhere(Length every) {
+    return Length.mm(Math.round(every.toMm() / Math.sqrt(12)));
+  }
+
+  private static Interval shifted(Interval i, long by) {
+    return new Interval(i.lo() + by, i.hi() + by);
+  }
+
+  private static boolean separatesGarage(Strip s) {
+    boolean garage = s.shown().stream().anyMatch(x -> x.edge().room().room().garage());
+    boolean other = s.shown().stream().anyMatch(x -> !x.edge().room().room().garage());
+    return garage && other && !s.isOuter();
+  }
+
+  private static Lining lining(Strip s, int side) {
+    return s.shown().stream()
+        .filter(x -> x.side() == side)
+        .min(
+            Comparator.comparingLong((Strip.Shown x) -> x.s().lo())
+                .thenComparing(x -> x.edge().id()))
+        .map(x -> x.edge().room().room().walls())
+        .orElse(Lining.OPEN);
+  }
+
+  private static List<Wall.WallFace> faces(Strip s, long from, long z0) {
+    TreeMap<String, List<Strip.Shown>> byEdge = new TreeMap<>();
+    for (Strip.Shown x : s.shown()) {
+      byEdge.computeIfAbsent(x.edge().id(), k -> new ArrayList<>()).add(x);
+    }
+    List<Wall.WallFace> out = new ArrayList<>();
+    for (List<Strip.Shown> same : byEdge.values()) {
+      Edge e = same.get(0).edge();
+      long lo = same.stream().mapToLong(x -> x.s().lo()).min().orElseThrow();
+      long hi = same.stream().mapToLong(x -> x.s().hi()).max().orElseThrow();
+      out.add(
+          new Wall.WallFace(
+              e.room().name(),
+              e.side(),
+              e.ordinal(),
+              same.get(0).side(),
+              new Interval(lo - from, hi - from),
+              e.room().floorZ() - z0,
+              e.room().ceilingZ() - z0));
+    }
+    out.sort(
+        Comparator.comparingInt(Wall.WallFace::side)
+            .thenComparingLong(x -> x.s().lo())
+            .thenComparing(Wall.WallFace::room));
+    return out;
+  }
+}

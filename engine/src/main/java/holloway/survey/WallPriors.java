@@ -1,0 +1,82 @@
+package holloway.survey;
+
+import holloway.house.Fact;
+import holloway.house.Room;
+import holloway.house.WallSpec;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How thick a wall between two faces is expected to be before anything is adjusted. */
+final class WallPriors {
+  /**
+   * A gap this near to a 2x6 wall's thickness is taken for one when nobody said; from experience.
+   */
+  static final long NEAR_2X6 = 10_000_000L;
+
+  private final Specs specs;
+  private final Texts texts;
+
+  WallPriors(Specs specs, Texts texts) {
+    this.specs = specs;
+    this.texts = texts;
+  }
+
+  /** Expected thickness and its spread, nanometres. */
+  record Prior(long thickness, long spread, boolean stated, String text) {}
+
+  Prior between(RoomShape.Face a, RoomShape.Face b) {
+    Make make = Make.of(specs.house(), said(a, b), false);
+    long thickness =
+        make.thickness().isPresent()
+            ? make.thickness().get().value().nm()
+            : thickness(make, a.shape().room(), b.shape().room());
+    boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
+    long spread = make.thickness().map(t -> t.spread().nm()).filter(s -> s > 0).orElse(usual(make));
+    String text =
+        "wall %s to %s %s%s".formatted(a, b, texts.length(thickness), stated ? "" : " (assumed)");
+    return new Prior(thickness, spread, stated, text);
+  }
+
+  /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
+  Prior closing(RoomShape.Face a, RoomShape.Face b, long gap) {
+    Prior usual = between(a, b);
+    if (usual.stated() || !looksLike2x6(gap)) {
+      return usual;
+    }
+    return new Prior(
+        Makeup.WALL_2X6,
+        Makeup.WALL_SPREAD,
+        false,
+        "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)));
+  }
+
+  static boolean looksLike2x6(long gap) {
+    return Math.abs(gap - Makeup.WALL_2X6) <= NEAR_2X6;
+  }
+
+  private List<WallSpec> said(RoomShape.Face a, RoomShape.Face b) {
+    List<WallSpec> said =
+        new ArrayList<>(specs.between(a.shape().room().name(), b.shape().room().name(), 1));
+    for (RoomShape.Face f : List.of(a, b)) {
+      said.addAll(specs.behind(f.shape().room().name(), f.side(), f.ordinal()));
+    }
+    return said;
+  }
+
+  private static long usual(Make make) {
+    return make.kind() == WallSpec.Kind.FRAMED ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
+  }
+
+  private static long thickness(Make make, Room a, Room b) {
+    if (make.kind() != WallSpec.Kind.FRAMED) {
+      long battens = make.kind() == WallSpec.Kind.FURRED ? 2 * Makeup.BATTEN : 0;
+      return Makeup.MASONRY_INNER + battens + 2 * Makeup.PLASTER;
+    }
+    Fact<holloway.house.Timber> studs = make.studs();
+    long linings = Makeup.lining(a.walls()) + Makeup.lining(b.walls());
+    if (studs.isAssumed() && linings == 2 * Makeup.BOARD) {
+      return studs.value().equals(Makeup.STUD_2X6) ? Makeup.WALL_2X6 : Makeup.WALL_2X4;
+    }
+    return studs.value().depth().nm() + linings;
+  }
+}
