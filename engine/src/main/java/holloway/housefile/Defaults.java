@@ -48,34 +48,32 @@ final class Defaults {
   }
 
   /**
-   * Finish to finish. D14: 4-1/2 in for a 2x4 wall with 1/2 in board on both faces; lath and
-   * plaster taken as 7/8 in a side (from memory); sheathing and cladding together as 1 in (common
-   * practice). A cavity wall with plaster is taken as 300 mm, a solid one before 1925 as 250 mm
-   * (J25).
+   * Finish to finish, of masonry: a cavity wall with plaster is taken as 300 mm, a solid one before
+   * 1925 as 250 mm (J25), a partition as 125 mm; all from memory. A framed wall is as thick as its
+   * studs and what is on them, which the survey adds up.
    */
-  Fact<Length> thickness(boolean outer, WallSpec.Kind kind, Timber studs) {
-    if (kind != WallSpec.Kind.FRAMED) {
-      return outer
-          ? Fact.assumed(Length.mm(era.built() < 1925 ? 250 : 300), Length.mm(25))
-          : Fact.assumed(Length.mm(125), Length.mm(15));
+  Optional<Fact<Length>> thickness(boolean outer, WallSpec.Kind kind) {
+    if (kind == WallSpec.Kind.FRAMED) {
+      return Optional.empty();
     }
-    boolean plaster = isPlastered(wallLining());
-    Length lining = plaster ? Length.inches(7, 8) : Length.inches(1, 2);
-    Length far = outer ? Length.inches(1) : lining;
-    return Fact.assumed(
-        studs.depth().plus(lining).plus(far), Length.mm(outer ? 15 : plaster ? 12 : 6));
+    return Optional.of(
+        outer
+            ? Fact.assumed(Length.mm(era.built() < 1925 ? 250 : 300), Length.mm(25))
+            : Fact.assumed(Length.mm(125), Length.mm(15)));
   }
 
-  private static boolean isPlastered(Lining lining) {
-    return lining == Lining.LATH_AND_PLASTER || lining == Lining.PLASTER;
-  }
-
-  /** J12, J13: outer walls are filled from about 1980, unknown before; inner walls are empty. */
+  /**
+   * J12, J13: outer walls are filled from about 1980, unknown before; inner walls are empty. That
+   * US batts are mostly faced is common practice, no published source.
+   */
   Fact<Fill> wallFill(boolean outer) {
     if (!outer) {
       return Fact.assumed(Fill.EMPTY);
     }
-    return Fact.assumed(era.built() >= 1980 ? Fill.UNFACED_BATT : Fill.UNKNOWN);
+    if (era.built() < 1980) {
+      return Fact.assumed(Fill.UNKNOWN);
+    }
+    return Fact.assumed(era.isUk() ? Fill.UNFACED_BATT : Fill.FACED_BATT);
   }
 
   /** J11: wood lath to the late 1940s, board after; J20 and J23 for the UK. */
@@ -172,7 +170,7 @@ final class Defaults {
         Optional.of(studs),
         Optional.of(said.every().orElse(studSpacing())),
         said.studsFrom(),
-        Optional.of(said.thickness().orElse(thickness(outer, kind, studs.value()))),
+        said.thickness().or(() -> thickness(outer, kind)),
         said.bearing().or(() -> outer ? Optional.of(Fact.assumed(true)) : Optional.empty()),
         Optional.of(said.fill().orElse(wallFill(outer))),
         said.garageSeparation(),

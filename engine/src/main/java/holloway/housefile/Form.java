@@ -8,6 +8,7 @@ enum Form {
   ID(".+", "a text"),
   ROOM("[^/\\\\]+", "the name of a room"),
   LEVEL("[^/\\\\]+", "the name of a level"),
+  LEVEL_OR_ATTIC("[^/\\\\]+", "the name of a level, or attic"),
   OUTLET("[^/\\\\]+", "cabinet, or the name of an outlet"),
   FACE(".+ " + Form.SIDE + "( [1-9])?", "a room and a side: office north"),
   SIDE_OF_ROOM(Form.SIDE + "( [1-9])?", "a side: north, east, south or west"),

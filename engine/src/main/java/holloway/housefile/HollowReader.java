@@ -52,7 +52,6 @@ final class HollowReader {
     Optional<Along> along = e.along("along");
     Optional<Room.Size> size = e.size("size");
     beside.ifPresent(f -> along.ifPresent(a -> Spots.fits(e, "along", f, a)));
-    checkTop(e);
     if (beside.isEmpty()
         || size.isEmpty()
         || e.text("chase").isEmpty()
@@ -74,19 +73,6 @@ final class HollowReader {
             floors(e),
             e.yesNo("known").orElse(false),
             e.where()));
-  }
-
-  private static void checkTop(Entry e) {
-    e.text("to")
-        .filter(t -> !t.equals("attic"))
-        .ifPresent(
-            to -> {
-              try {
-                Names.known(to, e.desk().names().levels(), "level");
-              } catch (Refused r) {
-                e.problem("to", r.expected() + ", or attic", r.nearest(), r.getMessage());
-              }
-            });
   }
 
   private static List<Chase.Contents> contents(Entry e) {

@@ -57,7 +57,7 @@ final class OuterTables {
           may("along", ALONG, "from the end of that face to the near side of the shaft"),
           may("inside", YES_NO, "yes: boxed into that room; no: behind its face"),
           must("from", LEVEL, "the lowest level it stands on"),
-          must("to", LEVEL, "the level it ends in, or attic"),
+          must("to", new Shape.Text(Form.LEVEL_OR_ATTIC), "the level it ends in, or attic"),
           must("size", SIZE, "clear inside: along the face x away from it"),
           may("contents", listOf(wordsOf(Chase.Contents.class)), "what it holds"),
           may(

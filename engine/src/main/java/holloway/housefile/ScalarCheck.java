@@ -45,6 +45,11 @@ final class ScalarCheck {
       case NAME, FILE -> Forms.name(text);
       case ROOM -> Names.known(text, names.rooms(), "room");
       case LEVEL -> Names.known(text, names.levels(), "level");
+      case LEVEL_OR_ATTIC -> {
+        if (!text.equals("attic")) {
+          Names.known(text, names.levels(), "level");
+        }
+      }
       case OUTLET -> {
         if (!text.equals("cabinet")) {
           Names.known(text, names.outlets(), "outlet");
