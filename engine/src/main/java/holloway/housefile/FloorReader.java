@@ -1,0 +1,151 @@
+package holloway.housefile;
+
+import holloway.house.Along;
+import holloway.house.CeilingSpot;
+import holloway.house.Direction;
+import holloway.house.Fact;
+import holloway.house.Fill;
+import holloway.house.FloorSpec;
+import holloway.house.Room;
+import holloway.house.Timber;
+import holloway.house.WallSpot;
+import holloway.units.Length;
+import java.util.Optional;
+
+/** Reads a floor's make-up and the crawlspace under it. */
+final class FloorReader {
+  /** C3-18: a way in is at least 16 in by 24 in through a wall. */
+  private static final Length DOOR_WIDTH = Length.inches(24);
+
+  private static final Length DOOR_HEIGHT = Length.inches(16);
+
+  private FloorReader() {}
+
+  /** The value of {@code floor}; empty if absent or reported. */
+  static Optional<FloorSpec> read(Entry e, Defaults defaults) {
+    if (e.text("floor").filter("slab"::equals).isPresent()) {
+      return Optional.of(
+          new FloorSpec(
+              FloorSpec.Kind.SLAB,
+              Optional.empty(),
+              defaults.joistSpacing(),
+              Direction.EAST_WEST,
+              Optional.empty(),
+              Optional.empty(),
+              false,
+              Fill.EMPTY,
+              e.where("floor")));
+    }
+    return e.map("floor", HouseTables.FLOOR).flatMap(f -> joists(f, defaults));
+  }
+
+  private static Optional<FloorSpec> joists(Entry f, Defaults defaults) {
+    Optional<Direction> run = f.choice("run", Direction.class);
+    if (run.isEmpty()) {
+      return Optional.empty();
+    }
+    Timber.Kind kind = f.choice("kind", Timber.Kind.class).orElse(Timber.Kind.SOLID);
+    Fact<Timber> joists =
+        f.timber("joists").map(t -> ofKind(t, kind)).orElseGet(() -> defaults.joists(kind));
+    Optional<FloorSpec.Crawlspace> crawlspace = crawlspace(f, defaults);
+    Fill unlessSaid = crawlspace.isPresent() ? Fill.UNKNOWN : Fill.EMPTY;
+    return Optional.of(
+        new FloorSpec(
+            FloorSpec.Kind.JOISTS,
+            Optional.of(joists),
+            f.length("every").orElse(defaults.joistSpacing()),
+            run.get(),
+            origin(f, run.get()),
+            crawlspace,
+            f.yesNo("boards").orElse(defaults.liftingBoards()),
+            f.choice("fill", Fill.class).orElse(unlessSaid),
+            f.where()));
+  }
+
+  private static Fact<Timber> ofKind(Fact<Timber> t, Timber.Kind kind) {
+    Timber v = t.value();
+    return Fact.stated(new Timber(v.name(), v.thickness(), v.depth(), kind), t.where());
+  }
+
+  /** Joists that run east-west follow one another from south to north. */
+  private static Optional<Fact<Length>> origin(Entry f, Direction run) {
+    Optional<Along> from = f.along("from");
+    String start = run == Direction.EAST_WEST ? "south" : "west";
+    if (from.isPresent() && !from.get().from().word().equals(start)) {
+      f.problem(
+          "from",
+          start + " 7 in",
+          "",
+          "joists that run %s are counted from the %s edge of the floor"
+              .formatted(Shape.word(run), start));
+    }
+    return from.map(Along::distance);
+  }
+
+  private static Optional<FloorSpec.Crawlspace> crawlspace(Entry f, Defaults defaults) {
+    if (f.text("over").filter("crawlspace"::equals).isPresent()) {
+      return Optional.of(
+          new FloorSpec.Crawlspace(defaults.crawlClearance(), Optional.empty(), f.where("over")));
+    }
+    return f.map("over", HouseTables.UNDER)
+        .flatMap(u -> u.map("crawlspace", HouseTables.CRAWLSPACE))
+        .map(
+            c ->
+                new FloorSpec.Crawlspace(
+                    c.length("clearance").orElse(defaults.crawlClearance()),
+                    c.map("access", HouseTables.ACCESS).flatMap(FloorReader::wayIn),
+                    c.where()));
+  }
+
+  private static Optional<FloorSpec.WayIn> wayIn(Entry a) {
+    if (a.has("floor-hatch") == a.has("outside-door")) {
+      a.problem(
+          "floor-hatch",
+          "floor-hatch: { in: closet, at: [west 2 ft, south 3 ft] }, or outside-door: { ... }",
+          "",
+          "the way into a crawlspace is one of floor-hatch and outside-door");
+      return Optional.empty();
+    }
+    return a.map("floor-hatch", HouseTables.HATCH)
+        .flatMap(FloorReader::hatch)
+        .or(() -> a.map("outside-door", HouseTables.OUTSIDE_DOOR).flatMap(FloorReader::door));
+  }
+
+  private static Optional<FloorSpec.WayIn> hatch(Entry h) {
+    Optional<CeilingSpot> at = h.text("in").flatMap(room -> Spots.onCeiling(h, "at", room));
+    Room.Size size = hatchSize(h);
+    return at.map(
+        spot ->
+            new FloorSpec.WayIn(
+                Optional.of(spot),
+                Optional.empty(),
+                size.eastWest().value(),
+                size.northSouth().value(),
+                h.where()));
+  }
+
+  /** C3-16: 22 in by 30 in unless said. */
+  static Room.Size hatchSize(Entry h) {
+    return h.size("size")
+        .orElse(
+            new Room.Size(
+                Fact.assumed(Length.inches(22), Length.mm(25)),
+                Fact.assumed(Length.inches(30), Length.mm(25))));
+  }
+
+  private static Optional<FloorSpec.WayIn> door(Entry d) {
+    if (d.face("side").isEmpty() || d.along("from").isEmpty()) {
+      return Optional.empty();
+    }
+    Spots.fits(d, "from", d.face("side").get(), d.along("from").get());
+    WallSpot at =
+        new WallSpot(d.face("side").get(), d.along("from").get(), Fact.assumed(Length.ZERO));
+    return Optional.of(
+        new FloorSpec.WayIn(
+            Optional.empty(),
+            Optional.of(at),
+            d.length("width").map(Fact::value).orElse(DOOR_WIDTH),
+            d.length("height").map(Fact::value).orElse(DOOR_HEIGHT),
+            d.where()));
+  }
+}

@@ -1,0 +1,53 @@
+package holloway.housefile;
+
+import holloway.units.LengthParser;
+
+/** The forms a text can have: a pattern for the schema and words for a message. */
+enum Form {
+  NAME("[^/\\\\]+", "a name, without / or \\"),
+  ID(".+", "a text"),
+  ROOM("[^/\\\\]+", "the name of a room"),
+  LEVEL("[^/\\\\]+", "the name of a level"),
+  LEVEL_OR_ATTIC("[^/\\\\]+", "the name of a level, or attic"),
+  OUTLET("[^/\\\\]+", "cabinet, or the name of an outlet"),
+  FACE(".+ " + Form.SIDE + "( [1-9])?", "a room and a side: office north"),
+  SIDE_OF_ROOM(Form.SIDE + "( [1-9])?", "a side: north, east, south or west"),
+  ALONG(Form.SIDE + " " + Form.LEN, "a side and a distance from it: west 3 ft 2 in"),
+  SIZE(Form.LEN + " x " + Form.LEN, "east-west x north-south: 12 ft 6 in x 10 ft"),
+  TIMBER("2x(4|6|8|10|12)|\\d+ ?x ?\\d+( mm)?", "a timber: 2x4 to 2x12, or 47x195 in millimetres"),
+  ALIGN(
+      "north|east|south|west|(north|south)-(east|west)",
+      "the sides whose faces are in line: north, or south-east for rooms one above the other"),
+  PITCH("\\d+/\\d+|\\d+(\\.\\d+)? deg", "a pitch: 6/12 or 35 deg"),
+  INSULATION(
+      "none|" + Form.LEN + "( (loose|faced-batt|unfaced-batt|dense-packed|foam|unknown))?",
+      "a depth and a kind: 12 in loose, 200 mm unfaced-batt, or none"),
+  MONEY("\\d+(\\.\\d{1,2})? [A-Z]{3}", "an amount and a currency: 40 USD"),
+  MINUTES("\\d+(\\.\\d+)? (min|h)", "a time: 30 min"),
+  FILE("[^/\\\\]+", "the name of a file beside the house file");
+
+  private static final String SIDE = "(north|east|south|west)";
+  private static final String LEN =
+      "(" + LengthParser.PATTERN + ")( ?\\+- ?(" + LengthParser.PATTERN + "))?";
+
+  private final String pattern;
+  private final String expected;
+
+  Form(String pattern, String expected) {
+    this.pattern = pattern;
+    this.expected = expected;
+  }
+
+  /** Anchored at both ends. */
+  String pattern() {
+    return "^(" + pattern + ")$";
+  }
+
+  static String lengthPattern() {
+    return "^(" + LEN + ")$";
+  }
+
+  String expected() {
+    return expected;
+  }
+}

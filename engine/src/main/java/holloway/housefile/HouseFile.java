@@ -1,0 +1,113 @@
+package holloway.housefile;
+
+import holloway.house.Fact;
+import holloway.house.Found;
+import holloway.house.House;
+import holloway.house.House.InputFile;
+import holloway.house.RulePlace;
+import holloway.request.Effort;
+import holloway.request.Request;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The doorway: reads a house file and its companions. Found beats the wishes file, which beats the
+ * house file. Nothing is thrown for bad input; all problems of all files come back together.
+ */
+public final class HouseFile {
+  private final Path path;
+  private final Problems problems = new Problems();
+  private final List<InputFile> inputs = new ArrayList<>();
+
+  private HouseFile(Path path) {
+    this.path = path;
+  }
+
+  public static Reading read(Path path) {
+    HouseFile file = new HouseFile(path);
+    Optional<Reading.Sound> sound = file.readAll();
+    return sound.isPresent() && file.problems.isEmpty()
+        ? sound.get()
+        : new Reading.Faulty(file.problems.sorted());
+  }
+
+  private Optional<Reading.Sound> readAll() {
+    Optional<InputText> text = InputText.read(path, problems);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    inputs.add(text.get().file());
+    Marked root = text.get().root();
+    Desk desk = new Desk(problems, Names.of(root), Era.of(root));
+    new ShapeCheck(desk).check(root, new Shape.MapOf(WantedTables.HOUSE), "");
+    Optional<Entry> house = Entry.of(root, WantedTables.HOUSE, desk);
+    Optional<Entry> wishes = companion("wishes", WantedTables.WISHES_FILE, desk);
+    Optional<Entry> found = companion("found", WantedTables.FOUND_FILE, desk);
+    return house.flatMap(h -> build(h, wishes, found, desk));
+  }
+
+  private Optional<Entry> companion(String kind, Table table, Desk desk) {
+    String name = path.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    Path beside =
+        path.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "." + kind + ".yaml");
+    if (!Files.exists(beside)) {
+      return Optional.empty();
+    }
+    Optional<InputText> text = InputText.read(beside, problems);
+    text.ifPresent(t -> inputs.add(t.file()));
+    text.ifPresent(t -> new ShapeCheck(desk).check(t.root(), new Shape.MapOf(table), ""));
+    return text.flatMap(t -> Entry.of(t.root(), table, desk));
+  }
+
+  private Optional<Reading.Sound> build(
+      Entry house, Optional<Entry> wishesFile, Optional<Entry> foundFile, Desk desk) {
+    Defaults defaults = new Defaults(desk.era());
+    Effort effort = effort(house);
+    List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
+    WishesReader wishes = new WishesReader(house, wishesFile);
+    House built = house(house, defaults, found);
+    RequestReader wanted = new RequestReader(house, defaults, wishes.through());
+    Optional<Request> request = wanted.read(wishes.read(), effort);
+    wanted.checkThrough(problems, wishes.throughWhere());
+    request.ifPresent(r -> ReachCheck.check(built, r, problems));
+    return request.map(r -> new Reading.Sound(built, r));
+  }
+
+  private Effort effort(Entry house) {
+    Effort defaults = EffortFile.defaults();
+    return house
+        .parsed("effort", s -> Forms.name(s.text()))
+        .map(f -> EffortFile.over(defaults, path.resolveSibling(f), problems, inputs))
+        .orElse(defaults);
+  }
+
+  private House house(Entry e, Defaults defaults, List<Found> found) {
+    WallReader walls = new WallReader(defaults);
+    HollowReader hollows = new HollowReader(e);
+    SeenReader seen = new SeenReader(defaults);
+    Era era = e.desk().era();
+    return new House(
+        e.text("house").orElse("?"),
+        e.choice("place", RulePlace.class).orElse(RulePlace.NONE),
+        era.stated() ? Fact.stated(era.built(), e.where("built")) : Fact.assumed(era.built()),
+        e.text("framing").filter("balloon"::equals).isPresent(),
+        walls.usual(e, "outer-walls", true),
+        walls.usual(e, "inner-walls", false),
+        LevelReader.read(e, defaults),
+        new RoomReader(defaults).read(e),
+        walls.walls(e),
+        walls.openings(e),
+        new RoofReader(defaults).read(e),
+        hollows.chases(),
+        seen.obstacles(e),
+        hollows.conduits(),
+        seen.things(e),
+        seen.tapes(e),
+        found,
+        inputs);
+  }
+}

@@ -1,0 +1,190 @@
+package holloway.housefile;
+
+import static holloway.housefile.Shape.ALONG;
+import static holloway.housefile.Shape.FACE;
+import static holloway.housefile.Shape.HEIGHT;
+import static holloway.housefile.Shape.LENGTH;
+import static holloway.housefile.Shape.LEVEL;
+import static holloway.housefile.Shape.NAME;
+import static holloway.housefile.Shape.ROOM;
+import static holloway.housefile.Shape.SIGNED;
+import static holloway.housefile.Shape.SIZE;
+import static holloway.housefile.Shape.SPACING;
+import static holloway.housefile.Shape.YES_NO;
+import static holloway.housefile.Shape.listOf;
+import static holloway.housefile.Shape.pairOf;
+import static holloway.housefile.Shape.words;
+import static holloway.housefile.Shape.wordsOf;
+import static holloway.housefile.Table.may;
+import static holloway.housefile.Table.must;
+
+import holloway.house.Direction;
+import holloway.house.Fill;
+import holloway.house.Lining;
+import holloway.house.Opening;
+import holloway.house.Timber;
+import holloway.house.WallSpec;
+import holloway.units.Length;
+import java.util.List;
+
+/** Keys of the building itself: levels, rooms, walls and openings. */
+final class HouseTables {
+  private HouseTables() {}
+
+  static final Shape CEILING = new Shape.Len(Length.mm(1_000), Length.mm(12_000));
+  static final Shape TIMBER = new Shape.Text(Form.TIMBER);
+
+  static final Table CORNER_SPOT =
+      Table.of(
+          "corner-spot",
+          "distances from two sides of the room, one of west/east and one of south/north",
+          may("west", HEIGHT, "from the west side"),
+          may("east", HEIGHT, "from the east side"),
+          may("south", HEIGHT, "from the south side"),
+          may("north", HEIGHT, "from the north side"));
+
+  /** A spot on a ceiling or floor: two distances as a list or as a map. */
+  static final Shape SPOT = new Shape.Either(pairOf(ALONG), new Shape.MapOf(CORNER_SPOT));
+
+  static final Table HATCH =
+      Table.of(
+          "hatch",
+          "a way through a ceiling or floor",
+          must("in", ROOM, "the room it opens into"),
+          must("at", SPOT, "its centre, from two sides of the room"),
+          may("size", SIZE, "clear size, east-west x north-south; 22 in x 30 in unless said"));
+
+  static final Table OUTSIDE_DOOR =
+      Table.of(
+          "outside-door",
+          "a door or panel in an outside wall",
+          must("side", FACE, "the room and side it is below"),
+          must("from", ALONG, "to its centre"),
+          may("width", LENGTH, "24 in unless said"),
+          may("height", LENGTH, "16 in unless said"));
+
+  static final Table ACCESS =
+      Table.of(
+          "access",
+          "the way in: one of the two",
+          may("floor-hatch", new Shape.MapOf(HATCH), "a hatch in a room's floor"),
+          may("outside-door", new Shape.MapOf(OUTSIDE_DOOR), "a door in an outside wall"));
+
+  static final Table CRAWLSPACE =
+      Table.of(
+          "crawlspace",
+          "the space under the lowest joists",
+          may("clearance", LENGTH, "from the ground to the underside of the joists"),
+          may("access", new Shape.MapOf(ACCESS), "the way in"));
+
+  static final Table UNDER =
+      Table.of(
+          "under",
+          "what lies under the joists",
+          must("crawlspace", new Shape.MapOf(CRAWLSPACE), "its clear height and the way in"));
+
+  static final Table FLOOR =
+      Table.of(
+          "floor",
+          "a floor of joists",
+          may("joists", TIMBER, "their section"),
+          may("every", SPACING, "centre to centre"),
+          must("run", wordsOf(Direction.class), "the way the joists run"),
+          may("kind", wordsOf(Timber.Kind.class), "how a joist is made"),
+          may("from", ALONG, "the first joist's centre, from the floor's outer edge"),
+          may(
+              "over",
+              new Shape.Either(words("crawlspace"), new Shape.MapOf(UNDER)),
+              "what lies under the lowest floor"),
+          may("boards", YES_NO, "floorboards that lift, not sheets"),
+          may("fill", wordsOf(Fill.class), "what lies between the joists"));
+
+  static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));
+
+  static final Table LEVEL_TABLE =
+      Table.of(
+          "level",
+          "a storey",
+          must("floor", FLOOR_SHAPE, "slab, or a map of joists"),
+          may("ceiling-height", CEILING, "floor to ceiling"),
+          may("above", LEVEL, "the level below this one"),
+          may("rise", LENGTH, "floor to floor, taped in a stairwell"));
+
+  static final Table ROOM_TABLE =
+      Table.of(
+          "room",
+          "a room by what a tape measures",
+          must("level", LEVEL, "the level it is on"),
+          may("size", SIZE, "clear inside size, east-west x north-south"),
+          may(
+              "outline",
+              new Shape.ListOf(pairOf(SIGNED), 3, 200),
+              "corners [east, north] in order"),
+          may("east-of", ROOM, "this room lies east of that one"),
+          may("west-of", ROOM, "this room lies west of that one"),
+          may("north-of", ROOM, "this room lies north of that one"),
+          may("south-of", ROOM, "this room lies south of that one"),
+          may("above", ROOM, "this room lies over that one"),
+          may("below", ROOM, "this room lies under that one"),
+          may("at", pairOf(SIGNED), "[east, north] from the first room's south-west corner"),
+          may("align", new Shape.Text(Form.ALIGN), "the sides whose faces are in line"),
+          may("shift", SIGNED, "how far from in line, towards north or east"),
+          may("shift-east", SIGNED, "for rooms one above the other"),
+          may("shift-north", SIGNED, "for rooms one above the other"),
+          may("tied", words("measured", "assumed"), "whether the tie between storeys was taped"),
+          may("floor", FLOOR_SHAPE, "its own floor, if not the level's"),
+          may("elevation", SIGNED, "its floor against the level's floor"),
+          may("ceiling-height", CEILING, "its own ceiling height"),
+          may("finish", wordsOf(Lining.class), "what its walls show"),
+          may("ceiling", wordsOf(Lining.class), "what its ceiling shows"),
+          may("plain", YES_NO, "cables may show here"),
+          may("garage", YES_NO, "a garage"));
+
+  private static final List<Table.Key> WALL_KEYS =
+      List.of(
+          may("kind", wordsOf(WallSpec.Kind.class), "how it is built"),
+          may("studs", TIMBER, "their section"),
+          may("every", SPACING, "stud centre to stud centre"),
+          may("thickness", new Shape.Len(Length.mm(30), Length.mm(2_000)), "finish to finish"),
+          may("bearing", YES_NO, "whether it carries the floor above"),
+          may("fill", wordsOf(Fill.class), "what lies between its studs"),
+          may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
+          may("top-plate", words("single", "double"), "timbers in the top plate"),
+          may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"));
+
+  static final Table WALL_DEFAULT =
+      Table.of("wall-default", "what most such walls are like").plus(WALL_KEYS);
+
+  private static final Table.Key BETWEEN =
+      may("between", pairOf(ROOM), "the two rooms on its sides");
+  private static final Table.Key NUMBER =
+      may("number", new Shape.Whole(1, 9), "which wall, if two lie between the same rooms");
+
+  static final Table WALL =
+      Table.of(
+              "wall",
+              "a wall that differs from the default",
+              BETWEEN,
+              NUMBER,
+              may("side", FACE, "the room and side it shows to"),
+              may("name", NAME, "your name for it"),
+              may("studs-from", ALONG, "a stud's centre, from the end of the face"),
+              may("separation", words("garage", "none"), "whether it parts garage and house"))
+          .plus(WALL_KEYS);
+
+  static final Table OPENING =
+      Table.of(
+              "opening",
+              "a door, window or plain opening",
+              BETWEEN,
+              NUMBER,
+              may("side", FACE, "the room and side it is in"),
+              must(
+                  "from",
+                  ALONG,
+                  "from the end of the face (of the room named first) to its near side"),
+              must("width", LENGTH, "clear width"),
+              may("sill", HEIGHT, "above the floor"),
+              may("head", LENGTH, "above the floor"))
+          .withKinds(Opening.Kind.class);
+}

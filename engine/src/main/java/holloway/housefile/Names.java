@@ -1,0 +1,46 @@
+package holloway.housefile;
+
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The names a house file gives, gathered before anything refers to them. */
+record Names(Set<String> levels, Set<String> rooms, Set<String> outlets) {
+  static final Names NONE = new Names(Set.of(), Set.of(), Set.of());
+
+  static Names of(Marked root) {
+    return new Names(keysOf(root, "levels"), keysOf(root, "rooms"), outlets(root));
+  }
+
+  private static Set<String> keysOf(Marked root, String key) {
+    return child(root, key) instanceof Marked.Mapping m
+        ? new TreeSet<>(m.values().keySet())
+        : Set.of();
+  }
+
+  private static Set<String> outlets(Marked root) {
+    Set<String> names = new TreeSet<>();
+    if (child(root, "outlets") instanceof Marked.Sequence list) {
+      for (Marked item : list.items()) {
+        if (child(item, "name") instanceof Marked.Scalar s) {
+          names.add(s.text());
+        }
+      }
+    }
+    return names;
+  }
+
+  static Marked child(Marked parent, String key) {
+    return parent instanceof Marked.Mapping m ? m.values().get(key) : null;
+  }
+
+  /** Refuses a name that is not among the given ones; an empty set is a fault told elsewhere. */
+  static String known(String name, Set<String> names, String what) {
+    if (names.isEmpty() || names.contains(name)) {
+      return name;
+    }
+    throw new Refused(
+        "there is no " + what + " '" + name + "'",
+        "one of: " + String.join(", ", names),
+        Nearest.of(name, names));
+  }
+}

@@ -1,0 +1,126 @@
+package holloway.housefile;
+
+import static holloway.housefile.Shape.ALONG;
+import static holloway.housefile.Shape.FACE;
+import static holloway.housefile.Shape.HEIGHT;
+import static holloway.housefile.Shape.LENGTH;
+import static holloway.housefile.Shape.LEVEL;
+import static holloway.housefile.Shape.NAME;
+import static holloway.housefile.Shape.ROOM;
+import static holloway.housefile.Shape.SIZE;
+import static holloway.housefile.Shape.SPACING;
+import static holloway.housefile.Shape.YES_NO;
+import static holloway.housefile.Shape.listOf;
+import static holloway.housefile.Shape.wordsOf;
+import static holloway.housefile.Table.may;
+import static holloway.housefile.Table.must;
+
+import holloway.house.Chase;
+import holloway.house.Direction;
+import holloway.house.Obstacle;
+import holloway.house.Roof;
+import holloway.house.Side;
+import holloway.house.Thing;
+
+/** Keys of roofs, known hollows, obstacles, things seen and extra tapes. */
+final class OuterTables {
+  private OuterTables() {}
+
+  static final Shape WALL_SIDE = new Shape.Text(Form.SIDE_OF_ROOM);
+
+  static final Table ROOF =
+      Table.of(
+          "roof",
+          "a roof over a level or over some of its rooms",
+          must("over", new Shape.Either(LEVEL, listOf(ROOM)), "a level, or a list of rooms"),
+          may("name", NAME, "your name for it"),
+          must("shape", wordsOf(Roof.Shape.class), "its outline"),
+          may("ridge", wordsOf(Direction.class), "the way the ridge runs"),
+          may("low-side", wordsOf(Side.class), "a shed roof's lower side"),
+          may("pitch", new Shape.Text(Form.PITCH), "rise over run, or degrees"),
+          may("eaves", HEIGHT, "overhang"),
+          must("frame", wordsOf(Roof.Frame.class), "what carries it"),
+          may("chord", HouseTables.TIMBER, "bottom chord or ceiling joist"),
+          may("every", SPACING, "centre to centre"),
+          may("heel", LENGTH, "top of plate to top of rafter over the outer face"),
+          may("insulation", new Shape.Text(Form.INSULATION), "depth and kind"),
+          may("boarded", YES_NO, "boards to walk on"),
+          may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
+          may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"));
+
+  static final Table CHASE =
+      Table.of(
+          "chase",
+          "an upright shaft",
+          must("chase", NAME, "its name"),
+          must("beside", FACE, "the face it stands behind or in front of"),
+          may("along", ALONG, "from the end of that face to the near side of the shaft"),
+          may("inside", YES_NO, "yes: boxed into that room; no: behind its face"),
+          must("from", LEVEL, "the lowest level it stands on"),
+          must("to", new Shape.Text(Form.LEVEL_OR_ATTIC), "the level it ends in, or attic"),
+          must("size", SIZE, "clear inside: along the face x away from it"),
+          may("contents", listOf(wordsOf(Chase.Contents.class)), "what it holds"),
+          may(
+              "floors",
+              new Shape.Named(wordsOf(Chase.FloorPass.class)),
+              "what each level's floor (or attic) does to it"),
+          may("known", YES_NO, "seen, not guessed"));
+
+  static final Table WALL_SPOT =
+      Table.of(
+          "wall-spot",
+          "a spot on a room's wall",
+          must("in", ROOM, "the room"),
+          must("wall", WALL_SIDE, "the side of the room"),
+          must("from", ALONG, "from the end of that side to the centre"),
+          must("height", HEIGHT, "of the centre above the floor"));
+
+  static final Table CONDUIT =
+      Table.of(
+          "conduit",
+          "an existing empty tube between two boxes",
+          must("conduit", NAME, "its name"),
+          must("from", new Shape.MapOf(WALL_SPOT), "one end"),
+          must("to", new Shape.MapOf(WALL_SPOT), "the other end"),
+          must("inside-diameter", LENGTH, "clear inside"),
+          may("bends", new Shape.Whole(0, 20), "quarter turns"),
+          must("length", LENGTH, "along the tube"));
+
+  static final Table OBSTACLE =
+      Table.of(
+              "obstacle",
+              "something solid or dangerous in a wall or void",
+              may("side", FACE, "in a wall: the room and side it is seen from"),
+              may("from", ALONG, "in a wall: from the end of that side to its near end"),
+              may("width", LENGTH, "in a wall: along it"),
+              may("bottom", HEIGHT, "in a wall: above the floor"),
+              may("top", LENGTH, "in a wall: above the floor"),
+              may("above-ceiling-of", ROOM, "in the void over that room"),
+              may("below-floor-of", ROOM, "in the void under that room"),
+              may("at", HouseTables.SPOT, "in a void: its centre, from two sides of the room"),
+              may("size", SIZE, "in a void: east-west x north-south"),
+              may("height", LENGTH, "in a void: how tall it is"))
+          .withKinds(Obstacle.Kind.class);
+
+  static final Table THING =
+      Table.of(
+              "thing",
+              "something seen in a room",
+              must("in", ROOM, "the room"),
+              must("wall", WALL_SIDE, "the side of the room"),
+              must("from", ALONG, "from the end of that side to its centre"),
+              may("height", HEIGHT, "of its centre above the floor"),
+              may("width", LENGTH, "along the wall"),
+              may("top", LENGTH, "of it above the floor"))
+          .withKinds(Thing.Kind.class);
+
+  static final Table MEASURE =
+      Table.of(
+          "measure",
+          "one more taped distance between two faces that look along the same axis",
+          must("from", FACE, "a room and side"),
+          must("to", FACE, "a room and side, east or north of the first"),
+          must("distance", LENGTH, "from the one to the other"));
+
+  static final Shape HOLLOW = new Shape.Either(new Shape.MapOf(CHASE), new Shape.MapOf(CONDUIT));
+}

@@ -1,0 +1,109 @@
+package holloway.housefile;
+
+import holloway.house.Room;
+import holloway.house.Room.Placing;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Whether the rooms hang together: one start, no rings, neighbours on the right level. */
+final class PlacingCheck {
+  private PlacingCheck() {}
+
+  /** {@code named} are all the rooms' maps, {@code rooms} those that read well. */
+  static void check(List<Room> rooms, Map<String, Entry> named, Entry house) {
+    Map<String, Room> byName = new TreeMap<>();
+    rooms.forEach(r -> byName.put(r.name(), r));
+    List<Room> free = rooms.stream().filter(r -> r.placing() instanceof Placing.Free).toList();
+    if (free.isEmpty() && rooms.size() == named.size() && !rooms.isEmpty()) {
+      house.problem(
+          "rooms",
+          "one room without east-of, west-of, north-of, south-of, above, below or at",
+          "",
+          "no room starts the survey: leave the first room unplaced");
+    }
+    if (free.size() > 1) {
+      reportUnplaced(free, named);
+    }
+    for (Room r : rooms) {
+      checkLevels(r, byName, named.get(r.name()));
+    }
+    if (rooms.size() == named.size()) {
+      rooms.forEach(r -> checkRing(r, byName, named.get(r.name())));
+    }
+  }
+
+  /** The largest group of placed rooms shows which start is meant; all starts are listed. */
+  private static void reportUnplaced(List<Room> free, Map<String, Entry> named) {
+    List<String> names = free.stream().map(Room::name).toList();
+    for (Room r : free) {
+      Entry e = named.get(r.name());
+      e.desk()
+          .problems()
+          .add(
+              e.where(),
+              r.name(),
+              "east-of, west-of, north-of, south-of, above, below or at",
+              "",
+              "only one room may be unplaced (it starts the survey), but these are: %s; say which"
+                      .formatted(String.join(", ", names))
+                  + " room '"
+                  + r.name()
+                  + "' lies beside, or leave that to it alone");
+    }
+  }
+
+  static Optional<String> neighbour(Room r) {
+    if (r.placing() instanceof Placing.Beside b) {
+      return Optional.of(b.neighbour());
+    }
+    return r.placing() instanceof Placing.Stacked s ? Optional.of(s.neighbour()) : Optional.empty();
+  }
+
+  private static void checkLevels(Room r, Map<String, Room> rooms, Entry e) {
+    Room n = neighbour(r).map(rooms::get).orElse(null);
+    if (n == null) {
+      return;
+    }
+    boolean same = n.level().equals(r.level());
+    if (r.placing() instanceof Placing.Beside && !same) {
+      e.problem(
+          "level",
+          "above or below for a room of another level",
+          "",
+          "room '%s' is on level '%s' but its neighbour '%s' is on '%s'"
+              .formatted(r.name(), r.level(), n.name(), n.level()));
+    } else if (r.placing() instanceof Placing.Stacked && same) {
+      e.problem(
+          "level",
+          "another level, or east-of, west-of, north-of, south-of",
+          "",
+          "room '%s' cannot lie over or under '%s': both are on level '%s'"
+              .formatted(r.name(), n.name(), r.level()));
+    }
+  }
+
+  /** Reported at the ring's first room by name only. */
+  private static void checkRing(Room start, Map<String, Room> rooms, Entry e) {
+    Set<String> ring = new HashSet<>();
+    Room at = start;
+    while (at != null && ring.add(at.name())) {
+      at = neighbour(at).map(rooms::get).orElse(null);
+    }
+    boolean closed = at == start;
+    if (closed && ring.stream().allMatch(n -> n.compareTo(start.name()) >= 0)) {
+      e.desk()
+          .problems()
+          .add(
+              e.where(),
+              start.name(),
+              "rooms that lead to the first one",
+              "",
+              "these rooms are placed by one another in a ring: "
+                  + String.join(", ", new java.util.TreeSet<>(ring)));
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package holloway.housefile;
+
+import holloway.house.FaceRef;
+import holloway.house.House;
+import holloway.house.Opening;
+import holloway.house.Room;
+import holloway.house.Thing;
+import holloway.house.WallSpot;
+import holloway.house.Where;
+import holloway.request.Outlet;
+import holloway.request.Request;
+import holloway.request.Spot;
+import holloway.units.Length;
+import holloway.units.LengthText;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What can be told without placing the rooms: a spot beyond the end of its wall or above its
+ * ceiling. Only rooms with a stated size are looked at; the survey knows the others.
+ */
+final class ReachCheck {
+  private final Map<String, Room> rooms = new TreeMap<>();
+  private final House house;
+  private final Problems problems;
+
+  private ReachCheck(House house, Problems problems) {
+    this.house = house;
+    this.problems = problems;
+    house.rooms().forEach(r -> rooms.put(r.name(), r));
+  }
+
+  static void check(House house, Request request, Problems problems) {
+    ReachCheck c = new ReachCheck(house, problems);
+    c.spot(request.cabinet().at(), "the cabinet");
+    for (Outlet o : request.outlets()) {
+      o.spots().forEach(s -> c.spot(s, "outlet '" + o.name() + "'"));
+    }
+    for (Thing t : house.things()) {
+      c.spot(t.at(), "this thing");
+    }
+    for (Opening o : house.openings()) {
+      o.wall()
+          .face()
+          .ifPresent(
+              f -> {
+                long end = o.along().distance().value().nm() + o.width().value().nm();
+                c.along(
+                    f,
+                    new Length(end),
+                    o.along().distance().where(),
+                    "the far side of this opening");
+              });
+    }
+  }
+
+  private void spot(Spot spot, String what) {
+    if (spot instanceof Spot.OnWall w) {
+      spot(w.at(), what);
+      w.upTo()
+          .ifPresent(
+              to -> along(w.at().face(), to, w.at().along().distance().where(), what + " ('to')"));
+    } else if (spot instanceof Spot.Outside o) {
+      spot(o.at(), what);
+    }
+  }
+
+  private void spot(WallSpot at, String what) {
+    along(at.face(), at.along().distance().value(), at.along().distance().where(), what);
+    Length height = at.height().value();
+    ceiling(at.face().room())
+        .filter(c -> height.compareTo(c) > 0)
+        .ifPresent(
+            c ->
+                problems.add(
+                    at.height().where(),
+                    LengthText.metric(height),
+                    "a height below the ceiling",
+                    "",
+                    "%s is above the ceiling of '%s', which is %s high"
+                        .formatted(what, at.face().room(), LengthText.metric(c))));
+  }
+
+  private Optional<Length> ceiling(String room) {
+    Room r = rooms.get(room);
+    if (r == null) {
+      return Optional.empty();
+    }
+    return r.ceilingHeight()
+        .or(
+            () ->
+                house.levels().stream()
+                    .filter(l -> l.name().equals(r.level()))
+                    .findFirst()
+                    .map(l -> l.ceilingHeight()))
+        .map(f -> f.value());
+  }
+
+  private void along(FaceRef face, Length distance, Where where, String what) {
+    Room room = rooms.get(face.room());
+    if (room == null || room.size().isEmpty()) {
+      return;
+    }
+    if (face.ordinal() > 1) {
+      problems.add(
+          face.where(),
+          face.toString(),
+          "no number",
+          "",
+          "room '" + face.room() + "' has a size, so it has one wall on each side");
+    }
+    Room.Size size = room.size().get();
+    Length wall = (face.side().runsEastWest() ? size.eastWest() : size.northSouth()).value();
+    if (distance.compareTo(wall) > 0) {
+      problems.add(
+          where,
+          LengthText.metric(distance),
+          "at most " + LengthText.metric(wall),
+          "",
+          "%s lies beyond the %s wall of '%s', which is %s long"
+              .formatted(what, face.side().word(), face.room(), LengthText.metric(wall)));
+    }
+  }
+}

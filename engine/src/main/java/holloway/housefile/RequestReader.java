@@ -1,0 +1,123 @@
+package holloway.housefile;
+
+import holloway.house.Fact;
+import holloway.house.WallSpot;
+import holloway.house.Where;
+import holloway.request.Effort;
+import holloway.request.Outlet;
+import holloway.request.Request;
+import holloway.request.Run;
+import holloway.request.Wishes;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Reads cabinet, outlets and links, and makes the runs out of them. */
+final class RequestReader {
+  private static final String CABINET = "cabinet";
+
+  private final Entry house;
+  private final Defaults defaults;
+  private final Map<String, String> through;
+  private final List<Run> runs = new ArrayList<>();
+  private final Map<String, Where> runNames = new TreeMap<>();
+
+  /**
+   * @param through run ids and the hollow each must pass
+   */
+  RequestReader(Entry house, Defaults defaults, Map<String, String> through) {
+    this.house = house;
+    this.defaults = defaults;
+    this.through = through;
+  }
+
+  /** Empty when the cabinet cannot be read. */
+  Optional<Request> read(Wishes wishes, Effort effort) {
+    Optional<WallSpot> cabinet =
+        house
+            .map("cabinet", WantedTables.CABINET)
+            .flatMap(c -> Spots.onWall(c, Fact.assumed(Length.ZERO)));
+    List<Outlet> outlets = outlets();
+    links();
+    if (runs.isEmpty() && house.has("outlets") && house.desk().problems().isEmpty()) {
+      house.problem(
+          "outlets",
+          Teaching.example(WantedTables.HOUSE, WantedTables.HOUSE.find("outlets").orElseThrow())
+              .orElseThrow(),
+          "",
+          "no cable is wanted: give at least one outlet with 'cables:'");
+    }
+    runs.sort(Comparator.comparing(Run::id));
+    return cabinet.map(
+        at ->
+            new Request(
+                new Request.Cabinet(at, house.where("cabinet")), outlets, runs, wishes, effort));
+  }
+
+  private List<Outlet> outlets() {
+    List<Outlet> out = new ArrayList<>();
+    Map<String, Where> names = new TreeMap<>();
+    OutletReader reader = new OutletReader(defaults);
+    for (Entry e : house.maps("outlets", WantedTables.OUTLET)) {
+      e.text("name").ifPresent(n -> Unique.claim(e, "name", n, names, "outlet"));
+      reader.read(e).ifPresent(out::add);
+      e.text("name").ifPresent(n -> outletRuns(e, n));
+    }
+    return out;
+  }
+
+  /** {@code desk/cat6-1}, {@code desk/cat6-2}, ..., then {@code desk/spare-1}. */
+  private void outletRuns(Entry e, String outlet) {
+    List<OutletReader.Wanted> cables = OutletReader.cables(e);
+    Map<String, Integer> count = new TreeMap<>();
+    for (OutletReader.Wanted w : cables) {
+      int n = count.merge(w.kind(), 1, Integer::sum);
+      String id = w.name().orElse(outlet + "/" + w.kind() + "-" + n);
+      add(e, "cables", id, CABINET, outlet, w.kind(), false);
+    }
+    for (int i = 1; !cables.isEmpty() && i <= e.whole("spare").orElse(0); i++) {
+      add(e, "spare", outlet + "/spare-" + i, CABINET, outlet, cables.get(0).kind(), true);
+    }
+  }
+
+  private void links() {
+    Map<String, Integer> count = new TreeMap<>();
+    for (Entry e : house.maps("links", WantedTables.LINK)) {
+      Optional<String> from = e.text("from");
+      Optional<String> to = e.text("to");
+      Optional<String> cable = e.text("cable");
+      if (from.isPresent() && from.equals(to)) {
+        e.problem("to", "another outlet", "", "a link joins two different ends");
+      } else if (from.isPresent() && to.isPresent() && cable.isPresent()) {
+        String ends = from.get() + " to " + to.get() + "/" + cable.get();
+        String id = e.text("name").orElse(ends + "-" + count.merge(ends, 1, Integer::sum));
+        add(e, e.has("name") ? "name" : "from", id, from.get(), to.get(), cable.get(), false);
+      }
+    }
+  }
+
+  private void add(
+      Entry e, String key, String id, String from, String to, String cable, boolean spare) {
+    Unique.claim(e, key, id, runNames, "run");
+    runs.add(new Run(id, from, to, cable, spare, Optional.ofNullable(through.get(id))));
+  }
+
+  /** Wishes may name only runs that exist. */
+  void checkThrough(Problems problems, Map<String, Where> at) {
+    at.forEach(
+        (id, where) -> {
+          if (!runNames.containsKey(id) && !runNames.isEmpty()) {
+            problems.add(
+                where,
+                id,
+                "one of: " + String.join(", ", runNames.keySet()),
+                Nearest.of(id, runNames.keySet()),
+                "there is no run '" + id + "'");
+          }
+        });
+  }
+}

@@ -1,0 +1,135 @@
+package holloway.housefile;
+
+import holloway.house.Direction;
+import holloway.house.Fact;
+import holloway.house.Fill;
+import holloway.house.Roof;
+import holloway.house.Room;
+import holloway.house.Side;
+import holloway.house.Where;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Reads the roofs, sorted by name. */
+final class RoofReader {
+  private final Defaults defaults;
+  private final Map<String, Where> names = new TreeMap<>();
+
+  RoofReader(Defaults defaults) {
+    this.defaults = defaults;
+  }
+
+  List<Roof> read(Entry house) {
+    List<Roof> roofs = new ArrayList<>();
+    for (Entry e : house.maps("roof", OuterTables.ROOF)) {
+      roof(e).ifPresent(roofs::add);
+    }
+    roofs.sort(Comparator.comparing(Roof::name));
+    return roofs;
+  }
+
+  private Optional<Roof> roof(Entry e) {
+    Optional<Roof.Shape> shape = e.choice("shape", Roof.Shape.class);
+    Optional<Roof.Frame> frame = e.choice("frame", Roof.Frame.class);
+    List<String> rooms = e.texts("over").stream().map(Marked.Scalar::text).toList();
+    Optional<String> level = e.text("over");
+    if (shape.isEmpty() || frame.isEmpty() || (rooms.isEmpty() && level.isEmpty())) {
+      if (e.has("over")
+          && e.raw("over").get() instanceof Marked.Sequence s
+          && s.items().isEmpty()) {
+        e.problem("over", "a level, or rooms", "", "this roof lies over nothing");
+      }
+      return Optional.empty();
+    }
+    String over = level.orElseGet(() -> String.join(", ", rooms));
+    String name = e.text("name").orElse("roof over " + over);
+    Unique.claim(e, e.has("name") ? "name" : "over", name, names, "roof");
+    checkShape(e, shape.get());
+    return Optional.of(build(e, name, level, rooms, shape.get(), frame.get()));
+  }
+
+  private Roof build(
+      Entry e,
+      String name,
+      Optional<String> level,
+      List<String> rooms,
+      Roof.Shape shape,
+      Roof.Frame frame) {
+    boolean trusses = frame == Roof.Frame.TRUSSES;
+    Optional<Side> low = e.choice("low-side", Side.class);
+    Forms.Pitch pitch =
+        e.parsed("pitch", s -> Forms.pitch(s.text())).orElse(new Forms.Pitch(0, 12));
+    Forms.Insulation insulation =
+        e.parsed("insulation", s -> Forms.insulation(s.text(), s.where()))
+            .orElse(new Forms.Insulation(defaults.atticInsulation(), Optional.empty()));
+    return new Roof(
+        name,
+        level,
+        rooms,
+        shape,
+        e.choice("ridge", Direction.class).orElse(alongLowSide(low)),
+        low,
+        pitch.rise(),
+        pitch.run(),
+        e.length("eaves").orElse(defaults.eaves()),
+        frame,
+        e.timber("chord").orElse(defaults.chord(trusses)),
+        e.length("every").orElse(defaults.chordSpacing(trusses)),
+        e.length("heel"),
+        insulation.depth(),
+        insulation.fill().orElse(Fill.UNKNOWN),
+        e.yesNo("boarded").orElse(false),
+        hatches(e),
+        e.where());
+  }
+
+  private static Direction alongLowSide(Optional<Side> low) {
+    return low.isPresent() && !low.get().runsEastWest()
+        ? Direction.NORTH_SOUTH
+        : Direction.EAST_WEST;
+  }
+
+  private static void checkShape(Entry e, Roof.Shape shape) {
+    boolean ridged = shape == Roof.Shape.GABLE || shape == Roof.Shape.HIP;
+    String word = Shape.word(shape);
+    if (ridged && !e.has("ridge")) {
+      e.problem(
+          "ridge",
+          "ridge: east-west, or ridge: north-south",
+          "",
+          "a " + word + " roof needs a ridge");
+    }
+    if (shape == Roof.Shape.SHED && !e.has("low-side")) {
+      e.problem("low-side", "low-side: north", "", "a shed roof needs its low side");
+    }
+    if (shape != Roof.Shape.SHED && e.has("low-side")) {
+      e.problem("low-side", "", "", "only a shed roof has a low side");
+    }
+    if (shape == Roof.Shape.SHED && e.has("ridge")) {
+      e.problem("ridge", "low-side: north", "", "a shed roof has no ridge; keep 'low-side'");
+    }
+    if (shape != Roof.Shape.FLAT && !e.has("pitch")) {
+      e.problem("pitch", "pitch: 6/12, or pitch: 35 deg", "", "a " + word + " roof needs a pitch");
+    }
+  }
+
+  private static List<Roof.Hatch> hatches(Entry e) {
+    List<Entry> all = new ArrayList<>(e.maps("hatches", HouseTables.HATCH));
+    e.map("hatch", HouseTables.HATCH).ifPresent(all::add);
+    List<Roof.Hatch> out = new ArrayList<>();
+    for (Entry h : all) {
+      Room.Size size = FloorReader.hatchSize(h);
+      Fact<Length> eastWest = size.eastWest();
+      h.text("in")
+          .flatMap(room -> Spots.onCeiling(h, "at", room))
+          .ifPresent(
+              at -> out.add(new Roof.Hatch(at, eastWest.value(), size.northSouth().value())));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,140 @@
+package holloway.housefile;
+
+import holloway.house.Along;
+import holloway.house.CeilingSpot;
+import holloway.house.FaceRef;
+import holloway.house.Fact;
+import holloway.house.Obstacle;
+import holloway.house.Room;
+import holloway.house.Tape;
+import holloway.house.Thing;
+import holloway.house.WallSpot;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads obstacles, things seen in rooms, and extra tapes. */
+final class SeenReader {
+  private final Defaults defaults;
+
+  SeenReader(Defaults defaults) {
+    this.defaults = defaults;
+  }
+
+  List<Obstacle> obstacles(Entry house) {
+    List<Obstacle> out = new ArrayList<>();
+    for (Entry e : house.maps("obstacles", OuterTables.OBSTACLE)) {
+      Optional<Obstacle.Kind> kind = e.kind(Obstacle.Kind.class);
+      List<String> places =
+          List.of("side", "above-ceiling-of", "below-floor-of").stream().filter(e::has).toList();
+      if (places.size() != 1) {
+        e.problem(
+            places.isEmpty() ? "side" : places.get(1),
+            "one of: side, above-ceiling-of, below-floor-of",
+            "",
+            "an obstacle lies in one place: in a wall, above a ceiling or below a floor");
+      } else if (places.get(0).equals("side")) {
+        inWall(e)
+            .ifPresent(
+                w ->
+                    kind.ifPresent(
+                        k ->
+                            out.add(new Obstacle(k, Optional.of(w), Optional.empty(), e.where()))));
+      } else {
+        inVoid(e, places.get(0))
+            .ifPresent(
+                v ->
+                    kind.ifPresent(
+                        k ->
+                            out.add(new Obstacle(k, Optional.empty(), Optional.of(v), e.where()))));
+      }
+    }
+    return out;
+  }
+
+  private static boolean hasAll(Entry e, String where, String... keys) {
+    boolean all = true;
+    for (String key : keys) {
+      if (!e.has(key)) {
+        all = false;
+        e.problem(key, key + ": ...", "", "an obstacle " + where + " lacks '" + key + ":'");
+      }
+    }
+    return all;
+  }
+
+  private static Optional<Obstacle.InWall> inWall(Entry e) {
+    hasAll(e, "in a wall", "from", "width", "bottom", "top");
+    Optional<FaceRef> face = e.face("side");
+    Optional<Along> from = e.along("from");
+    Optional<Fact<Length>> bottom = e.length("bottom");
+    Optional<Fact<Length>> top = e.length("top");
+    face.ifPresent(f -> from.ifPresent(a -> Spots.fits(e, "from", f, a)));
+    if (face.isEmpty() || from.isEmpty() || bottom.isEmpty() || top.isEmpty()) {
+      return Optional.empty();
+    }
+    if (top.get().value().compareTo(bottom.get().value()) <= 0) {
+      e.problem("top", "a top above the bottom", "", "this obstacle's top is not above its bottom");
+    }
+    return e.length("width")
+        .map(w -> new Obstacle.InWall(face.get(), from.get(), w, bottom.get(), top.get()));
+  }
+
+  private static Optional<Obstacle.InVoid> inVoid(Entry e, String place) {
+    hasAll(e, "in a void", "at", "size", "height");
+    Optional<CeilingSpot> at = e.text(place).flatMap(room -> Spots.onCeiling(e, "at", room));
+    Optional<Room.Size> size = e.size("size");
+    Optional<Fact<Length>> height = e.length("height");
+    if (at.isEmpty() || size.isEmpty() || height.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Obstacle.InVoid(
+            at.get(),
+            place.equals("above-ceiling-of"),
+            size.get().eastWest().value(),
+            size.get().northSouth().value(),
+            height.get().value()));
+  }
+
+  List<Thing> things(Entry house) {
+    List<Thing> out = new ArrayList<>();
+    for (Entry e : house.maps("things", OuterTables.THING)) {
+      Optional<Thing.Kind> kind = e.kind(Thing.Kind.class);
+      if (kind.isPresent()) {
+        ThingSize usual = ThingSize.of(kind.get(), defaults);
+        Optional<WallSpot> at = Spots.onWall(e, usual.centre());
+        at.ifPresent(
+            spot ->
+                out.add(
+                    new Thing(
+                        kind.get(),
+                        spot,
+                        e.length("width").map(Fact::value).orElse(usual.width()),
+                        e.length("top").map(Fact::value).orElse(usual.topOver(spot)),
+                        e.where())));
+      }
+    }
+    return out;
+  }
+
+  List<Tape> tapes(Entry house) {
+    List<Tape> out = new ArrayList<>();
+    for (Entry e : house.maps("measures", OuterTables.MEASURE)) {
+      Optional<FaceRef> from = e.face("from");
+      Optional<FaceRef> to = e.face("to");
+      if (from.isPresent() && to.isPresent()) {
+        if (from.get().side().runsEastWest() != to.get().side().runsEastWest()) {
+          e.problem(
+              "to",
+              "two faces that both look north or south, or both east or west",
+              "",
+              "no tape runs straight from '%s' to '%s'".formatted(from.get(), to.get()));
+        }
+        e.length("distance").ifPresent(d -> out.add(new Tape(from.get(), to.get(), d, e.where())));
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,135 @@
+package holloway.housefile;
+
+import holloway.house.Along;
+import holloway.house.FaceRef;
+import holloway.house.Fact;
+import holloway.house.Fill;
+import holloway.house.Opening;
+import holloway.house.WallRef;
+import holloway.house.WallSpec;
+import holloway.house.Where;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Reads what is said of walls, and the openings in them. */
+final class WallReader {
+  private final Defaults defaults;
+
+  WallReader(Defaults defaults) {
+    this.defaults = defaults;
+  }
+
+  /** {@code outer-walls} or {@code inner-walls}, completed by place and era. */
+  WallSpec usual(Entry house, String key, boolean outer) {
+    WallSpec said =
+        house
+            .map(key, HouseTables.WALL_DEFAULT)
+            .map(
+                e ->
+                    spec(e, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()))
+            .orElse(nothingSaid());
+    return defaults.complete(said, outer);
+  }
+
+  private static WallSpec nothingSaid() {
+    Optional<Boolean> none = Optional.empty();
+    return new WallSpec(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        none,
+        none,
+        none,
+        List.of(),
+        Where.NOWHERE);
+  }
+
+  List<WallSpec> walls(Entry house) {
+    List<WallSpec> out = new ArrayList<>();
+    Map<String, Where> names = new TreeMap<>();
+    for (Entry e : house.maps("walls", HouseTables.WALL)) {
+      Optional<WallRef> ref = Spots.wallRef(e, "this wall");
+      e.text("name").ifPresent(n -> Unique.claim(e, "name", n, names, "wall"));
+      Optional<Along> studsFrom = e.along("studs-from");
+      ref.flatMap(WallRef::face)
+          .ifPresent(f -> studsFrom.ifPresent(a -> Spots.fits(e, "studs-from", f, a)));
+      Optional<Boolean> separation = e.text("separation").map("garage"::equals);
+      ref.ifPresent(r -> out.add(spec(e, Optional.of(r), e.text("name"), studsFrom, separation)));
+    }
+    return out;
+  }
+
+  private static WallSpec spec(
+      Entry e,
+      Optional<WallRef> ref,
+      Optional<String> name,
+      Optional<Along> studsFrom,
+      Optional<Boolean> separation) {
+    return new WallSpec(
+        ref,
+        name,
+        e.choice("kind", WallSpec.Kind.class),
+        e.timber("studs"),
+        e.length("every"),
+        studsFrom,
+        e.length("thickness"),
+        e.yesNo("bearing").map(b -> Fact.stated(b, e.where("bearing"))),
+        e.choice("fill", Fill.class).map(f -> Fact.stated(f, e.where("fill"))),
+        separation,
+        e.text("framing").map("balloon"::equals),
+        e.text("top-plate").map("single"::equals),
+        blocks(e),
+        e.where());
+  }
+
+  private static List<Fact<Length>> blocks(Entry e) {
+    List<Fact<Length>> out = new ArrayList<>();
+    for (Marked.Scalar s : e.texts("blocks-at")) {
+      Entry.quietly(() -> Forms.length(s.text(), s.where())).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  List<Opening> openings(Entry house) {
+    return house.maps("openings", HouseTables.OPENING).stream()
+        .flatMap(e -> opening(e).stream())
+        .toList();
+  }
+
+  private Optional<Opening> opening(Entry e) {
+    Optional<Opening.Kind> kind = e.kind(Opening.Kind.class);
+    Optional<WallRef> wall = Spots.wallRef(e, "this opening");
+    Optional<Along> from = e.along("from");
+    Optional<Fact<Length>> width = e.length("width");
+    Optional<FaceRef> face = wall.flatMap(WallRef::face);
+    if (kind.isEmpty() || wall.isEmpty() || from.isEmpty() || width.isEmpty()) {
+      return Optional.empty();
+    }
+    face.ifPresent(f -> Spots.fits(e, "from", f, from.get()));
+    Fact<Length> sill =
+        e.length("sill")
+            .orElse(
+                kind.get() == Opening.Kind.WINDOW ? defaults.sill() : Fact.assumed(Length.ZERO));
+    Fact<Length> head = e.length("head").orElse(defaults.head());
+    if (head.value().compareTo(sill.value()) <= 0) {
+      e.problem(
+          e.has("head") ? "head" : "sill",
+          "a head above the sill",
+          "",
+          "this opening's head (%s) is not above its sill (%s)"
+              .formatted(head.value(), sill.value()));
+    }
+    return Optional.of(
+        new Opening(kind.get(), wall.get(), from.get(), width.get(), sill, head, e.where()));
+  }
+}
