@@ -15,7 +15,7 @@ public final class TimberFigures {
   private static final String JOIST_UK = "BS 5268-2, BM TRADA guidance";
   private static final String MAKER = "I-joist makers' guides";
   private static final String CHANNEL_UK = "Approved Document A, 2C30";
-  private static final String OURS = "none for this member, the joist rule borrowed";
+  private static final String OURS = "BS 5268-2 for joists, borrowed";
 
   public static final Figure US_JOIST_SHARE =
       new Figure("C1-1", "hole in a joist, of its depth", 1.0 / 3, "fraction", JOIST_US, A);
@@ -64,7 +64,7 @@ public final class TimberFigures {
   public static final Figure UK_HOLE_TO_NOTCH =
       new Figure("C4-4", "hole to notch along the joist", 100, "mm", "NHBC Standards 6.4", A);
   public static final Figure UK_STUD_SHARE =
-      new Figure("C4-1", "hole in a stud or bearing plate", 0.25, "fraction", OURS, M);
+      new Figure("C4-1", "hole in a stud or bearing plate", 0.25, "fraction", OURS, C);
 
   /** BS 5268 says on the centreline; a millimetre is what rounding of sizes needs. */
   public static final Figure UK_CENTRELINE =

@@ -52,19 +52,17 @@ final class UsPack implements RulePack {
   @Override
   public Verdict studBore(
       Length width, Length diameter, Length edge, boolean bearing, boolean doubled) {
-    Figure share =
-        !bearing
-            ? TimberFigures.US_STUD_PARTITION
-            : doubled ? TimberFigures.US_STUD_DOUBLED : TimberFigures.US_STUD_BEARING;
+    Figure share = studShare(bearing, doubled);
     if (!share.holds(diameter, width)) {
+      String percent = Math.round(share.value() * 100) + " %";
       return Verdict.no(
           Severity.LAW,
           share.source(),
           "A hole of "
               + diameter
               + " is over "
-              + Math.round(share.value() * 100)
-              + " % of the stud's width of "
+              + percent
+              + " of the stud's width of "
               + width
               + ".");
     }
@@ -78,6 +76,13 @@ final class UsPack implements RulePack {
     return onlyDoubled
         ? Verdict.yesBut(Severity.LAW, share.source(), "At most two such doubled studs in a row.")
         : Verdict.yes(share.source());
+  }
+
+  private static Figure studShare(boolean bearing, boolean doubled) {
+    if (!bearing) {
+      return TimberFigures.US_STUD_PARTITION;
+    }
+    return doubled ? TimberFigures.US_STUD_DOUBLED : TimberFigures.US_STUD_BEARING;
   }
 
   /**

@@ -5,15 +5,11 @@ import static holloway.limits.Inches.less;
 import static holloway.limits.Inches.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Severity;
 import holloway.units.Length;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** What the packs share, and what law, standard and practice each say of air and power. */
@@ -40,25 +36,6 @@ class PlacesTest {
         Severity.PRACTICE, none.fromPower(mm(10), PowerWiring.OPEN_CONDUCTORS, WANTED).severity());
   }
 
-  /** What no pack allows must be refused by US or UK, and the other way round. */
-  @Property(seed = "7", tries = 500)
-  void withoutAPackTheStricterOfTwo(
-      @ForAll @IntRange(min = 60, max = 320) int depth,
-      @ForAll @IntRange(min = 6, max = 80) int bit,
-      @ForAll @IntRange(min = 0, max = 4000) int along) {
-    Length d = mm(bit);
-    Length edge = RulePack.centredEdge(mm(depth), d);
-    boolean[] ok = new boolean[3];
-    String[] places = {"us", "uk", "none"};
-    for (int i = 0; i < 3; i++) {
-      ok[i] =
-          RulePack.of(places[i])
-              .joistBore(mm(depth), d, edge, edge, mm(along), mm(4000), MemberMake.SOLID)
-              .allowed();
-    }
-    assertEquals(ok[0] && ok[1], ok[2]);
-  }
-
   /** NEC 300.22(C) exception: across the bay is free, along it is not. */
   @Test
   void returnAirAcrossOrWithPlenumCable() {
@@ -83,27 +60,5 @@ class PlacesTest {
     assertFalse(near.allowed());
     assertEquals(Severity.PRACTICE, near.severity());
     assertTrue(us.fromPower(mm(50), PowerWiring.SHEATHED, WANTED).allowed());
-  }
-
-  /** A refusal always says why and on whose word. */
-  @Property(seed = "11", tries = 500)
-  void everyRefusalIsExplained(
-      @ForAll @IntRange(min = 30, max = 300) int width,
-      @ForAll @IntRange(min = 1, max = 120) int bit,
-      @ForAll boolean bearing,
-      @ForAll boolean doubled) {
-    Length edge = RulePack.centredEdge(mm(width), mm(bit));
-    for (String place : new String[] {"us", "uk", "none"}) {
-      RulePack pack = RulePack.of(place);
-      for (Verdict v :
-          new Verdict[] {
-            pack.studBore(mm(width), mm(bit), edge, bearing, doubled),
-            pack.plateBore(mm(width), mm(bit), bearing)
-          }) {
-        assertNotEquals("", v.source());
-        assertTrue(v.allowed() || !v.text().isEmpty());
-        assertTrue(v.allowed() || v.severity() != Severity.NOTE);
-      }
-    }
   }
 }

@@ -119,6 +119,8 @@ class UsJoistTest {
     assertTrue(US.joistBore(depth, in(1), clear, rest, in(3), SPAN, MemberMake.I_JOIST).allowed());
     assertFalse(
         US.joistBore(depth, in(1), less(clear), rest, in(3), SPAN, MemberMake.I_JOIST).allowed());
+    assertFalse(
+        US.joistBore(depth, in(1), rest, less(clear), in(3), SPAN, MemberMake.I_JOIST).allowed());
   }
 
   @Test

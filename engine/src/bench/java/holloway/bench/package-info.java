@@ -1,0 +1,2 @@
+/** Benchmarks, compiled and run only in the Maven profile {@code bench}. */
+package holloway.bench;
