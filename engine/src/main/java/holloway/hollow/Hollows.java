@@ -25,6 +25,7 @@ public final class Hollows {
     List<ChaseSpaces.Shaft> shafts = new ChaseSpaces(framed, draft.refused).shafts();
     shafts.forEach(s -> s.segments().forEach(g -> draft.hollow(g.hollow())));
     ConduitSpaces.find(draft);
+    ChannelSpaces.find(draft, interests);
     new PlateSites(draft).find();
     new StudSites(draft).find();
     new JoistSites(draft).find();

@@ -1,0 +1,94 @@
+package holloway.routing;
+
+import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
+import holloway.hollow.WorkKind;
+import holloway.survey.OnWall;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * On solid walls: a channel cut into the plaster from an outlet up to the ceiling or down to the
+ * floor, where a bore leads on.
+ */
+final class ChannelLinks {
+  private final HollowHouse house;
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Map<String, Integer> handNodes;
+
+  ChannelLinks(HollowHouse house, GraphDraft draft, Prices prices, Map<String, Integer> handNodes) {
+    this.house = house;
+    this.draft = draft;
+    this.prices = prices;
+    this.handNodes = handNodes;
+  }
+
+  void find(Ends ends) {
+    ends.spots()
+        .forEach(
+            (name, spots) -> {
+              for (int k = 0; k < spots.size(); k++) {
+                Ends.EndSpot s = spots.get(k);
+                if (s.onWall().isPresent() && !s.outside() && !s.onWall().get().wall().isFramed()) {
+                  link(k == 0 ? name : name + "@" + (k + 1), s);
+                }
+              }
+            });
+  }
+
+  private void link(String id, Ends.EndSpot spot) {
+    OnWall s = spot.onWall().orElseThrow();
+    for (Hollow channel : house.hollows()) {
+      Point3 face =
+          s.wall()
+              .world(s.s(), s.side() == 0 ? -12_000_000 : s.wall().thickness() + 12_000_000, s.z());
+      boolean here =
+          channel.kind() == HollowKind.CHANNEL
+              && channel.owner().equals(s.wall().id())
+              && channel.clear().contains(channel.frame().toLocal(face), 1_000_000);
+      if (here) {
+        for (Site site : house.sites()) {
+          boolean upOrDown = site.kind() == SiteKind.CEILING || site.kind() == SiteKind.FLOOR;
+          Integer end = handNodes.get(site.id() + "@" + spot.room() + "/surface");
+          if (upOrDown
+              && end != null
+              && channel.clear().contains(channel.frame().toLocal(site.a()), 1_000_000)) {
+            cut(id, face, channel, site, end);
+          }
+        }
+      }
+    }
+  }
+
+  private void cut(String id, Point3 face, Hollow channel, Site site, int end) {
+    List<Point3> path = Paths.tidy(List.of(face, face.withZ(site.a().z()), site.a()));
+    long length = GraphDraft.lengthOf(path);
+    int work =
+        draft.work(
+            channel.id() + "/" + (site.kind() == SiteKind.CEILING ? "up" : "down"),
+            WorkKind.CHANNEL,
+            prices.channel(length),
+            0,
+            0,
+            "");
+    List<RouteGraph.Piece> pieces = new ArrayList<>();
+    pieces.add(
+        new RouteGraph.Piece.Leg(
+            channel.id(), channel.kind(), path, false, prices.lay("plain", length, false)));
+    Integer node =
+        draft.nodes.stream()
+            .filter(n -> n.name().equals(id))
+            .map(RouteGraph.Node::id)
+            .findFirst()
+            .orElse(null);
+    if (node != null) {
+      draft.edge(node, end, pieces, new int[0], new int[] {work}, 0, false);
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package holloway.routing;
+
+import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Stand;
+import holloway.hollow.WorkKind;
+import holloway.request.Wishes;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Stands that hands work from in the open: rooms, attics, floors from below, outside and a ladder
+ * there; with what setting them up needs.
+ */
+final class HandStands {
+  /** Higher than this over the ground floor a ladder is set up outside; from experience. */
+  private static final long LADDER = 2_400_000_000L;
+
+  /** A stand as a method sees it: key of its factor, words after "from", id, works. */
+  record Hand(String stand, String words, String id, int[] works) {}
+
+  private final Map<String, Stand> stands = new HashMap<>();
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final long groundZ;
+
+  HandStands(HollowHouse house, GraphDraft draft, Prices prices, long groundZ) {
+    house.stands().forEach(s -> stands.put(s.id(), s));
+    this.draft = draft;
+    this.prices = prices;
+    this.groundZ = groundZ;
+  }
+
+  /** The stand at a point of a hand hollow; empty where the person's wishes forbid it. */
+  Optional<Hand> at(Hollow h, Point3 p, Wishes wishes) {
+    return switch (h.kind()) {
+      case ATTIC ->
+          wishes.attic() == Wishes.Season.NEVER
+              ? Optional.empty()
+              : Optional.of(hand(h, "attic", h.stand().orElseThrow()));
+      case CRAWLSPACE -> Optional.of(hand(h, "crawlspace", h.stand().orElseThrow()));
+      case OUTSIDE_FACE -> {
+        boolean high = p.z() > groundZ + LADDER;
+        yield Optional.of(hand(h, high ? "ladder" : "outside", high ? "ladder" : "outside"));
+      }
+      default -> {
+        boolean under = h.id().startsWith("under/");
+        boolean avoided = !under && wishes.avoid().contains(h.owner());
+        yield avoided
+            ? Optional.empty()
+            : Optional.of(hand(h, under ? "cellar" : "room", h.stand().orElseThrow()));
+      }
+    };
+  }
+
+  private Hand hand(Hollow h, String key, String standId) {
+    Stand s = stands.get(standId);
+    return new Hand(key, s.words(), standId, works(s));
+  }
+
+  private int[] works(Stand s) {
+    if (s.zone().isEmpty()) {
+      return new int[0];
+    }
+    return new int[] {
+      draft.work(
+          "set-up/" + s.id(),
+          WorkKind.ZONE,
+          prices.zone(s.zone()),
+          0,
+          0,
+          s.id().equals("ladder") ? "ladder" : zoneName(s))
+    };
+  }
+
+  private static String zoneName(Stand s) {
+    return s.zone().equals("attic") || s.zone().equals("crawlspace") ? s.zone() : s.id();
+  }
+
+  static boolean isOutside(Hollow h) {
+    return h.kind() == HollowKind.OUTSIDE_FACE;
+  }
+}

@@ -1,0 +1,237 @@
+package holloway.routing;
+
+import holloway.catalog.Fit;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Refused;
+import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
+import holloway.hollow.Way;
+import holloway.hollow.WorkKind;
+import holloway.house.Found;
+import holloway.request.Wishes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * Holes with their methods: who could bore each crossing, from which stand or through which access,
+ * and what that needs.
+ */
+final class HoleBook {
+  /** A crossing that is open already needs no hole. */
+  static final int NONE = -1;
+
+  static final int CANNOT = -2;
+
+  /**
+   * How far a flexible bit works from a cut-out or patch along a bay, and how far an arm with a
+   * drill does; from experience.
+   */
+  private static final long FLEX = 1_500_000_000;
+
+  static final long ARM = 450_000_000;
+  private static final int MOST_METHODS = 6;
+
+  private final HollowHouse house;
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Accesses accesses;
+  private final HandStands stands;
+  private final Wishes wishes;
+  private final Map<String, Integer> bySite = new HashMap<>();
+  private final List<Refused> refused = new ArrayList<>();
+
+  HoleBook(
+      HollowHouse house,
+      GraphDraft draft,
+      Prices prices,
+      Accesses accesses,
+      HandStands stands,
+      Wishes wishes) {
+    this.house = house;
+    this.draft = draft;
+    this.prices = prices;
+    this.accesses = accesses;
+    this.stands = stands;
+    this.wishes = wishes;
+  }
+
+  List<Refused> refused() {
+    return refused;
+  }
+
+  /**
+   * The hole's id, {@link #NONE} for an existing opening, {@link #CANNOT} when nobody can make it.
+   */
+  int of(Site s) {
+    return bySite.computeIfAbsent(s.id(), k -> make(s));
+  }
+
+  private int make(Site s) {
+    if (s.made()) {
+      return NONE;
+    }
+    Optional<Found.HoleMade> made = foundMade(s.id());
+    List<RouteGraph.Method> methods = made.isPresent() ? List.of() : methods(s);
+    if (made.isEmpty() && methods.isEmpty()) {
+      refused.add(
+          new Refused(
+              s.kind().word() + " at " + s.id(),
+              s.middle(),
+              "no stand or access within reach of either side to bore it from",
+              "from experience"));
+      return CANNOT;
+    }
+    List<RouteGraph.Step> steps =
+        made.map(m -> List.of(new RouteGraph.Step((int) (m.diameter().nm() / 1_000_000), 0)))
+            .orElseGet(() -> steps(s));
+    List<String> pierced =
+        s.layers().stream()
+            .map(l -> l.what() + " " + Math.round(l.thickness() / 1e6) + " mm")
+            .toList();
+    int id = draft.holes.size();
+    draft.holes.add(
+        new RouteGraph.Hole(
+            id,
+            s.id(),
+            s.kind().word(),
+            s.a(),
+            s.b(),
+            s.hollowA(),
+            s.hollowB(),
+            methods,
+            steps,
+            second(s),
+            made.isPresent(),
+            s.assumed(),
+            ways(s),
+            pierced));
+    return id;
+  }
+
+  private Optional<Found.HoleMade> foundMade(String id) {
+    return house.framed().placed().house().found().stream()
+        .filter(f -> f instanceof Found.HoleMade m && m.id().equals(id))
+        .map(f -> (Found.HoleMade) f)
+        .findFirst();
+  }
+
+  private List<RouteGraph.Step> steps(Site s) {
+    List<RouteGraph.Step> out = new ArrayList<>();
+    for (int bit : Fit.BITS_MM) {
+      if (bit <= s.platedBit()) {
+        out.add(new RouteGraph.Step(bit, out.size() * prices.bitStep()));
+      }
+    }
+    return out;
+  }
+
+  /**
+   * Room for a second bore beside the first: plates, floors and boards whose hollows are wide
+   * enough on both sides.
+   */
+  private OptionalLong second(Site s) {
+    boolean may =
+        switch (s.kind()) {
+          case TOP_PLATE,
+                  BOTTOM_PLATE,
+                  CEILING,
+                  FLOOR,
+                  CEILING_AND_FLOOR,
+                  WALL_THROUGH,
+                  OUTER_THROUGH ->
+              true;
+          default -> false;
+        };
+    for (String id : List.of(s.hollowA(), s.hollowB())) {
+      Hollow h = house.findHollow(id).orElseThrow();
+      may &= h.kind() != HollowKind.STUD_BAY || h.clear().x().length() >= 250_000_000;
+    }
+    return may ? OptionalLong.of(prices.second()) : OptionalLong.empty();
+  }
+
+  private int ways(Site s) {
+    return s.hollowA().startsWith("outside/") || s.hollowB().startsWith("outside/")
+        ? Way.OUTSIDE.bit()
+        : 0;
+  }
+
+  private List<RouteGraph.Method> methods(Site s) {
+    List<RouteGraph.Method> out = new ArrayList<>();
+    from(s, s.hollowA(), s.a(), out);
+    from(s, s.hollowB(), s.b(), out);
+    out.sort(
+        Comparator.comparingLong(this::price)
+            .thenComparing(RouteGraph.Method::words)
+            .thenComparing(RouteGraph.Method::stand));
+    return List.copyOf(out.subList(0, Math.min(MOST_METHODS, out.size())));
+  }
+
+  private long price(RouteGraph.Method m) {
+    long sum = 0;
+    for (int w : m.works()) {
+      sum += draft.works.get(w).price();
+    }
+    return sum;
+  }
+
+  private void from(Site s, String hollow, Point3 end, List<RouteGraph.Method> out) {
+    Hollow h = house.findHollow(hollow).orElseThrow();
+    if (!h.blind()) {
+      stands
+          .at(h, end, wishes)
+          .ifPresent(
+              st -> out.add(method(s, st.stand(), "from " + st.words(), st.id(), st.works())));
+      return;
+    }
+    for (Accesses.Access a : accesses.in(hollow)) {
+      long d = distance(h, a.at(), end, s.kind());
+      if (d >= 0) {
+        String stand = d <= ARM ? a.stand() : "cut-out";
+        out.add(method(s, stand, "from " + a.words(), draft.nodes.get(a.node()).name(), a.works()));
+      }
+    }
+  }
+
+  /**
+   * How far the bit reaches from an access to this end of the axis, or −1 when it does not get
+   * there.
+   */
+  private static long distance(Hollow h, Point3 from, Point3 to, SiteKind kind) {
+    Point3 a = h.frame().toLocal(from);
+    Point3 b = h.frame().toLocal(to);
+    Box c = h.clear();
+    if (h.kind() == HollowKind.JOIST_BAY) {
+      long d = Math.abs(a.x() - b.x());
+      return d <= ARM ? d : -1;
+    }
+    boolean endOfBay = b.z() <= c.z0() + 20_000_000 || b.z() >= c.z1() - 20_000_000;
+    long d = Math.abs(a.z() - b.z());
+    return d <= (endOfBay ? FLEX : 160_000_000) ? d : -1;
+  }
+
+  private RouteGraph.Method method(
+      Site s, String stand, String words, String standId, int[] needs) {
+    boolean boards =
+        house.framed().decks().stream()
+            .anyMatch(
+                d ->
+                    d.spec().boards()
+                        && s.pierces().stream().anyMatch(p -> p.startsWith(d.id() + "/subfloor")));
+    int bore =
+        draft.work(
+            s.id() + "/bore/" + standId, WorkKind.BORE, prices.bore(s, stand, boards), 1, 0, "");
+    int[] works = new int[needs.length + 1];
+    System.arraycopy(needs, 0, works, 0, needs.length);
+    works[needs.length] = bore;
+    return new RouteGraph.Method(words, standId, works);
+  }
+}

@@ -1,0 +1,222 @@
+package holloway.routing;
+
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.hollow.Hollow;
+import holloway.hollow.Solids;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+
+/**
+ * Laying by hand over a floor: across the chords of an attic, or under the joists of a crawlspace
+ * or open cellar ceiling. Cable lies on lines square to the members through the places that matter;
+ * every other place leads to the nearest lines.
+ */
+final class LayNet {
+  /** Lines are shared by places within half of this. */
+  private static final long SNAP = 50_000_000;
+
+  private static final long COARSE = 3_000_000_000L;
+  private static final long CABLE = 9_000_000;
+  private static final long[] INWARD = {0, 200_000_000, 300_000_000, 400_000_000, 520_000_000};
+
+  /**
+   * How one space is laid: its key in the effort table, its height, the height between joists, its
+   * works and ways.
+   */
+  record Terms(Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways) {}
+
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Solids solids;
+  private final Terms terms;
+  private final PreparedGeometry area;
+  private final Map<Point2, Integer> points = new HashMap<>();
+  private final Map<Long, TreeMap<Long, Integer>> columns = new TreeMap<>();
+  private final Map<Long, TreeMap<Long, Integer>> rows = new TreeMap<>();
+
+  LayNet(GraphDraft draft, Prices prices, Solids solids, Terms terms) {
+    this.draft = draft;
+    this.prices = prices;
+    this.solids = solids;
+    this.terms = terms;
+    this.area =
+        PreparedGeometryFactory.prepare(terms.hollow().area().orElseThrow().toJts().buffer(0.01));
+  }
+
+  /**
+   * Adds lines and edges for the entries; an entry that cannot be led onto a line stays
+   * unconnected.
+   */
+  void connect(List<Entry> entries) {
+    Map<Entry, Approach> approaches = new java.util.LinkedHashMap<>();
+    for (Entry e : entries) {
+      approach(e).ifPresent(a -> approaches.put(e, a));
+    }
+    TreeSet<Long> xs = new TreeSet<>();
+    TreeSet<Long> ys = new TreeSet<>();
+    coarse(xs, ys);
+    approaches.forEach(
+        (e, a) -> {
+          if (e.hub()) {
+            xs.add(a.anchor().x());
+            ys.add(a.anchor().y());
+          }
+        });
+    for (long x : xs) {
+      for (long y : ys) {
+        point(new Point2(x, y), true, true);
+      }
+    }
+    approaches.forEach((e, a) -> lead(e, a, xs, ys));
+    join(columns, true);
+    join(rows, false);
+  }
+
+  private void coarse(TreeSet<Long> xs, TreeSet<Long> ys) {
+    Polygon2 p = terms.hollow().area().orElseThrow();
+    for (long x = p.xRange().mid(); x < p.xRange().hi(); x += COARSE) {
+      xs.add(snap(x));
+      xs.add(snap(2 * p.xRange().mid() - x));
+    }
+    for (long y = p.yRange().mid(); y < p.yRange().hi(); y += COARSE) {
+      ys.add(snap(y));
+      ys.add(snap(2 * p.yRange().mid() - y));
+    }
+  }
+
+  private static long snap(long v) {
+    return Math.round(v / (double) SNAP) * SNAP;
+  }
+
+  /** The point of the laying plane that a place is reached from, and the path from there to it. */
+  private record Approach(Point2 anchor, List<Point3> path) {}
+
+  /**
+   * Straight down or up from the plane; else from a step inward, then between the joists, as over
+   * the head of a wall.
+   */
+  private Optional<Approach> approach(Entry e) {
+    Point3 at = e.at();
+    for (long in : INWARD) {
+      for (long[] d : new long[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+        long x = at.x() + d[0] * in;
+        long y = at.y() + d[1] * in;
+        Point2 anchor = new Point2(snap(x), snap(y));
+        List<Point3> path =
+            new ArrayList<>(
+                List.of(
+                    anchor.at(terms.layZ()),
+                    new Point3(x, anchor.y(), terms.layZ()),
+                    new Point3(x, y, terms.layZ())));
+        if (in > 0) {
+          path.add(new Point3(x, y, terms.betweenZ()));
+          path.add(at.withZ(terms.betweenZ()));
+        }
+        path.add(at);
+        List<Point3> tidy = Paths.tidy(path);
+        if (covers(anchor) && covers(at.plan()) && Paths.clear(solids, tidy)) {
+          return Optional.of(new Approach(anchor, tidy));
+        }
+        if (in == 0) {
+          break;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean covers(Point2 p) {
+    return area.covers(new GeometryFactory().createPoint(new Coordinate(p.x() / 1e6, p.y() / 1e6)));
+  }
+
+  private void point(Point2 p, boolean onColumn, boolean onRow) {
+    if (!points.containsKey(p) && !covers(p)) {
+      return;
+    }
+    int id =
+        points.computeIfAbsent(
+            p,
+            k ->
+                draft.node(
+                    terms.hollow().id() + "/at-" + k.x() / 1_000_000 + "-" + k.y() / 1_000_000,
+                    k.at(terms.layZ()),
+                    terms.works()));
+    if (onColumn) {
+      columns.computeIfAbsent(p.x(), k -> new TreeMap<>()).put(p.y(), id);
+    }
+    if (onRow) {
+      rows.computeIfAbsent(p.y(), k -> new TreeMap<>()).put(p.x(), id);
+    }
+  }
+
+  /**
+   * Joins an entry to its anchor, and the anchor along both axes to the nearest line on each side.
+   */
+  private void lead(Entry e, Approach a, TreeSet<Long> xs, TreeSet<Long> ys) {
+    point(a.anchor(), true, true);
+    Integer anchor = points.get(a.anchor());
+    if (anchor == null) {
+      return;
+    }
+    leg(anchor, e.node(), a.path());
+    for (Long x : Arrays.asList(xs.floor(a.anchor().x()), xs.ceiling(a.anchor().x()))) {
+      if (x != null) {
+        point(new Point2(x, a.anchor().y()), true, true);
+      }
+    }
+    for (Long y : Arrays.asList(ys.floor(a.anchor().y()), ys.ceiling(a.anchor().y()))) {
+      if (y != null) {
+        point(new Point2(a.anchor().x(), y), true, true);
+      }
+    }
+  }
+
+  /** Edges between neighbours on every line, where the stretch stays inside and meets nothing. */
+  private void join(Map<Long, TreeMap<Long, Integer>> lines, boolean column) {
+    lines.forEach(
+        (fixed, line) -> {
+          Map.Entry<Long, Integer> before = null;
+          for (Map.Entry<Long, Integer> now : line.entrySet()) {
+            if (before != null) {
+              Point2 p =
+                  column ? new Point2(fixed, before.getKey()) : new Point2(before.getKey(), fixed);
+              Point2 q = column ? new Point2(fixed, now.getKey()) : new Point2(now.getKey(), fixed);
+              if (open(p, q)) {
+                leg(
+                    before.getValue(),
+                    now.getValue(),
+                    List.of(p.at(terms.layZ()), q.at(terms.layZ())));
+              }
+            }
+            before = now;
+          }
+        });
+  }
+
+  private boolean open(Point2 p, Point2 q) {
+    Coordinate[] line = {
+      new Coordinate(p.x() / 1e6, p.y() / 1e6), new Coordinate(q.x() / 1e6, q.y() / 1e6)
+    };
+    return area.covers(new GeometryFactory().createLineString(line))
+        && solids.free(p.at(terms.layZ()), q.at(terms.layZ()), CABLE);
+  }
+
+  private void leg(int a, int b, List<Point3> path) {
+    long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), false);
+    RouteGraph.Piece leg =
+        new RouteGraph.Piece.Leg(terms.hollow().id(), terms.hollow().kind(), path, false, price);
+    draft.edge(a, b, List.of(leg), new int[0], new int[0], terms.ways(), false);
+  }
+}

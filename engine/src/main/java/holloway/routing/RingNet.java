@@ -1,0 +1,202 @@
+package holloway.routing;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Solids;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Cable clipped along a closed line of wall: round a room at its skirting and under its ceiling, or
+ * round the house outside. Doors are gone over; each place leads onto the lines straight up or down
+ * the wall, and to its neighbours directly.
+ */
+final class RingNet {
+  /** Places this near along the wall are joined without going down to the line. */
+  private static final long NEIGHBOURS = 900_000_000;
+
+  /** Who pays what: a key of the effort table, whether it is in sight, works and ways. */
+  record Terms(
+      String hollow, HollowKind kind, String key, boolean visible, int[] works, int ways) {}
+
+  /**
+   * A stretch of the line, by distance from its first corner, that an opening takes, and the height
+   * to go over it.
+   */
+  record Gap(Interval at, long overZ) {}
+
+  private record Stop(Entry entry, long param, Point2 foot) {}
+
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Solids solids;
+  private final Terms terms;
+  private final List<Point2> corners;
+  private final List<Long> starts = new ArrayList<>();
+  private final long round;
+
+  RingNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, List<Point2> corners) {
+    this.solids = solids;
+    this.draft = draft;
+    this.prices = prices;
+    this.terms = terms;
+    this.corners = corners;
+    long sum = 0;
+    for (int i = 0; i < corners.size(); i++) {
+      starts.add(sum);
+      sum += length(i);
+    }
+    this.round = sum;
+  }
+
+  private long length(int i) {
+    return corners.get(i).at(0).distanceTo(corners.get((i + 1) % corners.size()).at(0));
+  }
+
+  /**
+   * Lays one ring at each height and joins the entries to it; gaps count for heights inside them.
+   */
+  void connect(List<Entry> entries, long[] heights, List<Gap> gaps) {
+    List<Stop> stops = new ArrayList<>();
+    entries.forEach(e -> stops.add(stop(e)));
+    stops.sort(Comparator.comparingLong(Stop::param).thenComparingInt(s -> s.entry().node()));
+    for (long z : heights) {
+      ring(stops, z, gaps.stream().filter(g -> z < g.overZ()).toList());
+    }
+    neighbours(stops, gaps);
+  }
+
+  private Stop stop(Entry e) {
+    long best = Long.MAX_VALUE;
+    Stop stop = null;
+    for (int i = 0; i < corners.size(); i++) {
+      Point2 a = corners.get(i);
+      Point2 b = corners.get((i + 1) % corners.size());
+      double len = Math.max(1, length(i));
+      double t =
+          ((e.at().x() - a.x()) * (b.x() - a.x() + 0.0)
+                  + (e.at().y() - a.y()) * (b.y() - a.y() + 0.0))
+              / (len * len);
+      t = Math.max(0, Math.min(1, t));
+      Point2 p =
+          new Point2(
+              a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
+      long d = p.at(0).distanceTo(e.at().withZ(0));
+      if (d < best) {
+        best = d;
+        stop = new Stop(e, starts.get(i) + Math.round(t * len), p);
+      }
+    }
+    return stop;
+  }
+
+  private void ring(List<Stop> stops, long z, List<Gap> gaps) {
+    int first = -1;
+    int before = -1;
+    Stop last = null;
+    for (Stop s : stops) {
+      int base =
+          draft.node(
+              terms.hollow() + "/line-" + z / 10_000_000 + "-" + s.param() / 1_000_000,
+              s.foot().at(z),
+              terms.works());
+      leg(base, s.entry().node(), spur(s, z));
+      if (last != null && base != before) {
+        leg(before, base, line(last.param(), s.param(), z, gaps));
+      }
+      first = first < 0 ? base : first;
+      before = base;
+      last = s;
+    }
+    if (stops.size() > 2 && before != first) {
+      leg(before, first, line(last.param(), stops.get(0).param() + round, z, gaps));
+    }
+  }
+
+  /** From the line up or down the wall to the height of the place, then to it. */
+  private List<Point3> spur(Stop s, long z) {
+    return Paths.tidy(List.of(s.foot().at(z), s.foot().at(s.entry().at().z()), s.entry().at()));
+  }
+
+  private void neighbours(List<Stop> stops, List<Gap> gaps) {
+    for (int i = 0; i < stops.size(); i++) {
+      for (int j = i + 1;
+          j < stops.size() && stops.get(j).param() - stops.get(i).param() <= NEIGHBOURS;
+          j++) {
+        Stop a = stops.get(i);
+        Stop b = stops.get(j);
+        long z = Math.max(a.entry().at().z(), b.entry().at().z());
+        List<Gap> in = gaps.stream().filter(g -> z < g.overZ()).toList();
+        boolean blocked =
+            in.stream()
+                .anyMatch(
+                    g ->
+                        g.at()
+                            .overlaps(new Interval(a.param(), Math.max(a.param() + 1, b.param()))));
+        if (!blocked) {
+          List<Point3> path =
+              new ArrayList<>(List.of(a.entry().at(), a.foot().at(a.entry().at().z())));
+          path.addAll(line(a.param(), b.param(), z, List.of()));
+          path.add(b.foot().at(b.entry().at().z()));
+          path.add(b.entry().at());
+          leg(a.entry().node(), b.entry().node(), Paths.tidy(path));
+        }
+      }
+    }
+  }
+
+  /** The line from one distance to another at a height, round corners and over openings. */
+  private List<Point3> line(long from, long to, long z, List<Gap> gaps) {
+    List<Point3> out = new ArrayList<>();
+    out.add(pointAt(from).at(z));
+    List<long[]> events = new ArrayList<>();
+    for (int turn = 0; turn <= 1; turn++) {
+      for (long s : starts) {
+        events.add(new long[] {s + turn * round, z, z});
+      }
+      for (Gap g : gaps) {
+        events.add(new long[] {g.at().lo() + turn * round, z, g.overZ()});
+        events.add(new long[] {g.at().hi() + turn * round, g.overZ(), z});
+      }
+    }
+    events.sort(Comparator.comparingLong((long[] e) -> e[0]));
+    for (long[] e : events) {
+      if (e[0] > from && e[0] < to) {
+        boolean over =
+            gaps.stream().anyMatch(g -> g.at().lo() < e[0] % round && e[0] % round < g.at().hi());
+        long zz = over ? gaps.stream().mapToLong(Gap::overZ).max().orElse(z) : z;
+        out.add(pointAt(e[0]).at(over ? zz : e[1]));
+        out.add(pointAt(e[0]).at(over ? zz : e[2]));
+      }
+    }
+    out.add(pointAt(to).at(z));
+    return Paths.tidy(out);
+  }
+
+  private Point2 pointAt(long param) {
+    long p = Math.floorMod(param, round);
+    int i = starts.size() - 1;
+    while (i > 0 && starts.get(i) > p) {
+      i--;
+    }
+    double t = (p - starts.get(i)) / (double) Math.max(1, length(i));
+    Point2 a = corners.get(i);
+    Point2 b = corners.get((i + 1) % corners.size());
+    return new Point2(
+        a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
+  }
+
+  /** A leg that would run into something built into the room is left out. */
+  private void leg(int a, int b, List<Point3> path) {
+    if (!Paths.clear(solids, path)) {
+      return;
+    }
+    long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), terms.visible());
+    RouteGraph.Piece leg =
+        new RouteGraph.Piece.Leg(terms.hollow(), terms.kind(), path, false, price);
+    draft.edge(a, b, List.of(leg), new int[0], new int[0], terms.ways(), terms.visible());
+  }
+}

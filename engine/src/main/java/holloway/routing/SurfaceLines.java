@@ -1,0 +1,133 @@
+package holloway.routing;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Polygon2;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/**
+ * The lines on which cable is clipped: round a room just off its walls, and round the house just
+ * off its cladding.
+ */
+final class SurfaceLines {
+  /** Cable centre off the wall, millimetres. */
+  private static final double OFF = 12;
+
+  private SurfaceLines() {}
+
+  static List<Point2> inRoom(PlacedRoom r) {
+    return outer(grow(r.outline().toJts(), -OFF))
+        .map(Polygon2::corners)
+        .orElse(r.outline().corners());
+  }
+
+  /** Round the rooms and outer walls of a level; empty when they do not make one ring. */
+  static Optional<List<Point2>> outside(Placed placed, String level) {
+    List<Geometry> parts = new ArrayList<>();
+    placed.rooms().stream()
+        .filter(r -> r.room().level().equals(level))
+        .forEach(r -> parts.add(r.outline().toJts()));
+    for (Wall w : placed.walls()) {
+      if (w.level().equals(level)) {
+        List<Point2> c =
+            List.of(
+                w.world(0, 0, 0).plan(),
+                w.world(w.length(), 0, 0).plan(),
+                w.world(w.length(), w.thickness(), 0).plan(),
+                w.world(0, w.thickness(), 0).plan());
+        parts.add(new Polygon2(c).toJts());
+      }
+    }
+    if (parts.isEmpty()) {
+      return Optional.empty();
+    }
+    Geometry closed = grow(grow(UnaryUnionOp.union(parts), 60), -60);
+    return outer(grow(closed, OFF)).map(Polygon2::corners);
+  }
+
+  private static Geometry grow(Geometry g, double by) {
+    return BufferOp.bufferOp(
+        g, by, new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5));
+  }
+
+  private static Optional<Polygon2> outer(Geometry g) {
+    Polygon best = null;
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p
+          && !p.isEmpty()
+          && (best == null || p.getArea() > best.getArea())) {
+        best = p;
+      }
+    }
+    return Optional.ofNullable(best).map(Polygon2::ofJts);
+  }
+
+  /**
+   * The stretches of a line that openings of nearby walls take, as distances from its first corner.
+   */
+  static List<RingNet.Gap> gaps(
+      Placed placed,
+      String level,
+      List<Point2> line,
+      long floorZ,
+      long ceilingZ,
+      Optional<String> room) {
+    List<RingNet.Gap> out = new ArrayList<>();
+    LengthIndexedLine index = new LengthIndexedLine(closed(line));
+    for (Wall w : placed.walls()) {
+      boolean shows =
+          room.isEmpty()
+              ? w.isOuter()
+              : w.faces().stream().anyMatch(f -> f.room().equals(room.get()));
+      if (w.level().equals(level) && shows) {
+        for (Wall.WallOpening o : w.openings()) {
+          for (int side = 0; side < 2; side++) {
+            Point2 a = w.world(o.s().lo(), side == 0 ? 0 : w.thickness(), 0).plan();
+            Point2 b = w.world(o.s().hi(), side == 0 ? 0 : w.thickness(), 0).plan();
+            long over =
+                Math.min(w.frame().origin().z() + o.z().hi() + 60_000_000, ceilingZ - 15_000_000);
+            boolean low = w.frame().origin().z() + o.z().lo() < floorZ + 120_000_000;
+            if (low && near(index, a) && near(index, b)) {
+              long p = Math.round(index.project(coordinate(a)) * 1e6);
+              long q = Math.round(index.project(coordinate(b)) * 1e6);
+              out.add(
+                  new RingNet.Gap(
+                      new Interval(Math.min(p, q) - 40_000_000, Math.max(p, q) + 40_000_000),
+                      over));
+            }
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  private static boolean near(LengthIndexedLine index, Point2 p) {
+    return index.extractPoint(index.project(coordinate(p))).distance(coordinate(p)) < OFF + 6;
+  }
+
+  private static LineString closed(List<Point2> line) {
+    Coordinate[] c = new Coordinate[line.size() + 1];
+    for (int i = 0; i <= line.size(); i++) {
+      c[i] = coordinate(line.get(i % line.size()));
+    }
+    return new org.locationtech.jts.geom.GeometryFactory().createLineString(c);
+  }
+
+  private static Coordinate coordinate(Point2 p) {
+    return new Coordinate(p.x() / 1e6, p.y() / 1e6);
+  }
+}
