@@ -1,0 +1,50 @@
+package holloway.plan;
+
+import java.util.List;
+
+/**
+ * What proves a plan's lower bound, in ids of the routing graph and integers only, so that anyone
+ * can add it up again. Each part is one set of zones; every plan belongs to exactly one part, so
+ * the bound is the least of the parts. A part is a proof by itself or is at least the plan's own
+ * objective.
+ *
+ * @param profile word of the profile whose scale is used
+ * @param paidByAll ids of works every plan opens; they count in full and cost nothing elsewhere
+ * @param zones ids of the works whose sets are told apart
+ * @param runs ids of the runs it speaks of, grouped: runs of one group share ends, cable and pin
+ * @param directed shares are kept for each direction of an edge and each arc into a node; see
+ *     {@code holloway.solve}
+ */
+public record Certificate(
+    String profile,
+    long bound,
+    List<Integer> paidByAll,
+    List<Integer> zones,
+    List<List<String>> runs,
+    boolean directed,
+    List<Part> parts) {
+
+  /**
+   * @param prepaid those of the zones that the part pays; the others are shut in it
+   * @param bound units; what the shares prove together with the prepaid works
+   * @param impossible some run has no route with these zones
+   */
+  public record Part(List<Integer> prepaid, long bound, boolean impossible, List<Share> shares) {}
+
+  /**
+   * What one group of runs pays of one work at one place.
+   *
+   * @param place {@code node}, {@code edge}, {@code hole}; when directed {@code arc} (2·edge, plus
+   *     1 from b to a) and {@code into} (the arc by which the work's node is entered)
+   * @param at id of the node, edge, hole or arc
+   * @param group index into the certificate's runs
+   */
+  public record Share(int work, String place, int at, int group, long units) {}
+
+  public Certificate {
+    paidByAll = List.copyOf(paidByAll);
+    zones = List.copyOf(zones);
+    runs = List.copyOf(runs);
+    parts = List.copyOf(parts);
+  }
+}

@@ -1,0 +1,33 @@
+package holloway.solve;
+
+import holloway.plan.Certificate;
+import holloway.routing.RouteGraph;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/** The doorway: plans all runs of an order together and proves how good the plan is. */
+public final class JointPlanner {
+  private JointPlanner() {}
+
+  /**
+   * The cheapest plan found, with a proven lower bound for the runs it routes. Runs that cannot be
+   * routed are listed in the plan and left out of both figures.
+   */
+  public static Solved solve(RouteGraph graph, Order order, Budget budget, Progress progress) {
+    Task task = new Task(graph, order);
+    Reach reach = new Reach(task);
+    Solution best = new PlanSearch(task, budget, progress).run(reach.routable());
+    int[] routed = IntStream.range(0, task.runs()).filter(k -> best.paths()[k] != null).toArray();
+    Certificate bound = new Bound(task, budget, progress).prove(routed, best);
+    Draft draft = new Draft(task, new Zones(task.net));
+    draft.load(best);
+    TreeMap<String, List<String>> reached = new TreeMap<>();
+    for (int k = 0; k < task.runs(); k++) {
+      if (best.paths()[k] == null) {
+        reached.put(order.runs().get(k).id(), reach.nearest(k));
+      }
+    }
+    return new Solved(new PlanWriter(draft).write(bound.bound()), reached, bound);
+  }
+}

@@ -1,0 +1,199 @@
+package holloway.solve;
+
+import java.util.Arrays;
+
+/**
+ * Finds where one more cable goes at least extra price, given what a draft has open. The price of
+ * an arc counts the works of its edge, its holes and the node it leads to, less those of the node
+ * it comes from. A work met again later on the same path is counted again here: this search
+ * proposes, the draft's exact price decides.
+ */
+final class MarginalSearch {
+  private static final int MOST_BRANCHES = 40;
+
+  private final Task task;
+  private final Network net;
+  private final Draft draft;
+  private final Zones zones;
+  private final ShortestPaths search;
+  private final long[] arcPrice;
+  private final long[] start;
+  private final long[][] holeExtra;
+  private final long[][] edgeExtra;
+  private final boolean[] pricedOpen;
+  private final boolean[] holeShut;
+  private final int[] mark;
+  private int stamp;
+
+  MarginalSearch(Draft draft, Zones zones) {
+    this.draft = draft;
+    this.task = draft.task;
+    this.net = draft.net;
+    this.zones = zones;
+    search = new ShortestPaths(net);
+    arcPrice = new long[2 * net.edges];
+    start = new long[net.nodes];
+    mark = new int[net.workPrice.length];
+    holeShut = new boolean[net.methods.length];
+    edgeExtra = new long[task.capacity.kinds()][net.edges];
+    holeExtra = new long[task.capacity.kinds()][net.methods.length];
+    pricedOpen = new boolean[net.workPrice.length];
+    refresh();
+  }
+
+  /** Prices everything anew; needed after the zones changed. */
+  void refresh() {
+    draft.changedWorks.clear();
+    draft.changedHoles.clear();
+    for (int w = 0; w < pricedOpen.length; w++) {
+      pricedOpen[w] = draft.isOpen(w);
+    }
+    for (int h = 0; h < holeShut.length; h++) {
+      priceHole(h);
+    }
+    for (int e = 0; e < net.edges; e++) {
+      priceEdge(e);
+      extraEdge(e);
+    }
+  }
+
+  /** No new path may pass a hole in this state. */
+  void shutHole(int hole, boolean shut) {
+    holeShut[hole] = shut;
+    draft.changedHoles.add(hole);
+  }
+
+  long looks() {
+    return search.looks();
+  }
+
+  /** Prices the edges of a work anew after its price in {@link Zones} changed. */
+  void reprice(int work) {
+    for (int e : net.workEdges[work]) {
+      priceEdge(e);
+    }
+  }
+
+  /** The best valid path of a run that is not in the draft, or null. */
+  Path find(int run) {
+    Demand d = task.demands[run];
+    return find(run, draft.alternatives(d.from()), draft.alternatives(d.to()));
+  }
+
+  Path find(int run, int[] from, int[] to) {
+    drain();
+    Demand d = task.demands[run];
+    for (int s : from) {
+      start[s] = startPrice(s);
+    }
+    return new PathRepair(net, MOST_BRANCHES)
+        .find(arcPrice, () -> search.find(from, start, to, arcPrice, edgeExtra[d.kind()], d.pin()));
+  }
+
+  private long startPrice(int node) {
+    long p = 0;
+    for (int w : net.nodeWorks[node]) {
+      p += draft.isOpen(w) ? 0 : zones.price(w);
+      p = Math.min(p, Network.SHUT);
+    }
+    return p;
+  }
+
+  private void drain() {
+    for (int i = 0; i < draft.changedWorks.size(); i++) {
+      int w = draft.changedWorks.get(i);
+      if (pricedOpen[w] != draft.isOpen(w)) {
+        pricedOpen[w] = draft.isOpen(w);
+        reprice(w);
+      }
+    }
+    for (int i = 0; i < draft.changedHoles.size(); i++) {
+      int hole = draft.changedHoles.get(i);
+      priceHole(hole);
+      for (int e : net.holeEdges[hole]) {
+        extraEdge(e);
+      }
+    }
+    draft.changedWorks.clear();
+    draft.changedHoles.clear();
+  }
+
+  private void priceEdge(int e) {
+    if (!net.edgeShut[e]) {
+      arcPrice[2 * e] = works(2 * e);
+      arcPrice[2 * e + 1] = works(2 * e + 1);
+    }
+  }
+
+  private long works(int arc) {
+    int e = arc >> 1;
+    stamp++;
+    for (int w : net.nodeWorks[net.tail(arc)]) {
+      mark[w] = stamp;
+    }
+    long sum = net.price[e] + count(net.nodeWorks[net.head[arc]], true);
+    sum += count(net.edgeWorks[e], true);
+    for (int h : net.edgeHoles[e]) {
+      sum += cheapest(net.methods[h]);
+    }
+    return Math.min(sum, Network.SHUT);
+  }
+
+  /** Price of the works neither open nor marked; marks them if {@code taken}. */
+  private long count(int[] works, boolean taken) {
+    long sum = 0;
+    for (int w : works) {
+      if (mark[w] != stamp && !draft.isOpen(w)) {
+        sum = Math.min(Network.SHUT, sum + zones.price(w));
+        if (taken) {
+          mark[w] = stamp;
+        }
+      }
+    }
+    return sum;
+  }
+
+  private long cheapest(int[][] methods) {
+    long least = methods.length == 0 ? 0 : Long.MAX_VALUE;
+    int[] best = null;
+    for (int[] m : methods) {
+      long p = count(m, false);
+      if (p < least) {
+        least = p;
+        best = m;
+      }
+    }
+    if (best != null) {
+      count(best, true);
+    }
+    return least;
+  }
+
+  private void extraEdge(int e) {
+    for (int kind = 0; kind < edgeExtra.length; kind++) {
+      long sum = 0;
+      for (int h : net.edgeHoles[e]) {
+        sum = Math.min(Network.SHUT, sum + holeExtra[kind][h]);
+      }
+      edgeExtra[kind][e] = sum;
+    }
+  }
+
+  private void priceHole(int hole) {
+    for (int kind = 0; kind < holeExtra.length; kind++) {
+      holeExtra[kind][hole] = extra(hole, kind);
+    }
+  }
+
+  private long extra(int hole, int kind) {
+    if (holeShut[hole]) {
+      return Network.SHUT;
+    }
+    int[] load = draft.loads[hole];
+    int[] more = load == null ? new int[edgeExtra.length] : Arrays.copyOf(load, load.length);
+    long before = draft.holeUse(hole) == 0 ? 0 : task.capacity.bores(hole, more).extra();
+    more[kind]++;
+    long after = task.capacity.bores(hole, more).extra();
+    return after >= Network.SHUT ? Network.SHUT : Math.max(0, after - before);
+  }
+}

@@ -1,0 +1,138 @@
+package holloway.solve;
+
+import holloway.hollow.Way;
+import holloway.request.Profile;
+import holloway.routing.RouteGraph;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A routing graph as plain arrays with one order's bans and profile laid over it. Arc {@code 2e}
+ * walks edge e from a to b, arc {@code 2e+1} from b to a. Banned edges are in no adjacency.
+ */
+final class Network {
+  /** What a hole counts for in fewest-holes, in units. */
+  static final long HOLE_SCALE = 10_000_000_000L;
+
+  /** Larger than any real price, small enough to be added a few times without overflow. */
+  static final long SHUT = Long.MAX_VALUE / 16;
+
+  final RouteGraph graph;
+  final Profile profile;
+  final int nodes;
+  final int edges;
+
+  /** Arcs leaving node v are {@code arcs[first[v] .. first[v+1])}. */
+  final int[] first;
+
+  final int[] arcs;
+  final int[] head;
+  final long[] price;
+  final int[][] nodeWorks;
+  final int[][] edgeWorks;
+  final int[][] edgeHoles;
+  final int[][][] methods;
+  final long[] workPrice;
+  final boolean[] workShut;
+  final boolean[] edgeShut;
+  final int[][] holeEdges;
+  final int[][] workEdges;
+
+  Network(RouteGraph graph, Profile profile, Set<String> bans) {
+    this.graph = graph;
+    this.profile = profile;
+    nodes = graph.nodes().size();
+    edges = graph.edges().size();
+    nodeWorks = graph.nodes().stream().map(n -> n.works()).toArray(int[][]::new);
+    edgeWorks = graph.edges().stream().map(e -> e.works()).toArray(int[][]::new);
+    edgeHoles = graph.edges().stream().map(e -> e.holes()).toArray(int[][]::new);
+    methods =
+        graph.holes().stream()
+            .map(h -> h.methods().stream().map(m -> m.works()).toArray(int[][]::new))
+            .toArray(int[][][]::new);
+    workPrice = graph.works().stream().mapToLong(this::priceOf).toArray();
+    price = graph.edges().stream().mapToLong(this::priceOf).toArray();
+    Bans banned = new Bans(graph, bans);
+    workShut = banned.works();
+    edgeShut = banned.edges();
+    head = new int[2 * edges];
+    first = new int[nodes + 1];
+    arcs = adjacency();
+    holeEdges = Index.edgesByHole(this);
+    workEdges = Index.edgesByWork(this);
+  }
+
+  private long priceOf(RouteGraph.Work w) {
+    long counted =
+        profile == Profile.FEWEST_HOLES ? Math.multiplyExact(HOLE_SCALE, (long) w.holes()) : 0;
+    return Math.addExact(w.price(), counted);
+  }
+
+  /** Millimetres times 10^6 are nanometres, so the shortest profile adds the length itself. */
+  private long priceOf(RouteGraph.Edge e) {
+    return profile == Profile.SHORTEST ? Math.addExact(e.price(), e.length()) : e.price();
+  }
+
+  /** What a second bore costs on the profile's scale. */
+  long secondPrice(RouteGraph.Hole h) {
+    return Math.addExact(
+        h.second().orElseThrow(), profile == Profile.FEWEST_HOLES ? HOLE_SCALE : 0);
+  }
+
+  private int[] adjacency() {
+    int[] degree = new int[nodes + 1];
+    for (int e = 0; e < edges; e++) {
+      RouteGraph.Edge edge = graph.edges().get(e);
+      if (edge.id() != e) {
+        throw new IllegalArgumentException("edge " + edge.id() + " stands at place " + e);
+      }
+      head[2 * e] = edge.b();
+      head[2 * e + 1] = edge.a();
+      if (!edgeShut[e]) {
+        degree[edge.a()]++;
+        degree[edge.b()]++;
+      }
+    }
+    for (int v = 0; v < nodes; v++) {
+      first[v + 1] = first[v] + degree[v];
+    }
+    int[] next = Arrays.copyOf(first, nodes);
+    int[] out = new int[first[nodes]];
+    for (int arc = 0; arc < 2 * edges; arc++) {
+      if (!edgeShut[arc >> 1]) {
+        out[next[tail(arc)]++] = arc;
+      }
+    }
+    return out;
+  }
+
+  int tail(int arc) {
+    return head[arc ^ 1];
+  }
+
+  /** Edges that touch a hollow or use a way, for a run pinned to it. */
+  boolean[] touching(String hollowOrWay) {
+    int bits = 0;
+    for (Way w : Way.values()) {
+      bits |= w.word().equals(hollowOrWay) ? w.bit() : 0;
+    }
+    boolean[] out = new boolean[edges];
+    for (RouteGraph.Edge e : graph.edges()) {
+      out[e.id()] = (e.ways() & bits) != 0 || Bans.liesIn(graph, e, hollowOrWay);
+    }
+    return out;
+  }
+
+  /** Works that set up a zone, ascending. */
+  List<Integer> zoneWorks() {
+    List<Integer> out = new ArrayList<>();
+    for (RouteGraph.Work w : graph.works()) {
+      if (!w.zone().isEmpty() && !workShut[w.id()]) {
+        out.add(w.id());
+      }
+    }
+    return out;
+  }
+}

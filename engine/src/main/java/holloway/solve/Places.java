@@ -1,0 +1,180 @@
+package holloway.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where the price of a work can be charged to a path: at a node, an edge or a hole, each of which a
+ * path passes at most once. A row is what may be shared out once: all places of a work, or, when
+ * directed, one direction of an edge or one arc into a node.
+ */
+final class Places {
+  /** A place as the certificate names it. */
+  record Place(int work, String kind, int at) {}
+
+  final List<Place> places = new ArrayList<>();
+  final List<Integer> rowOf = new ArrayList<>();
+  final List<Long> rowPrice = new ArrayList<>();
+  final boolean directed;
+
+  /** Charged on every walk of an arc: works of the node it leads to and of its edge. */
+  final int[][] arcPlaces;
+
+  /** Charged at the first node of a path. */
+  final int[][] startPlaces;
+
+  /** By hole and method. */
+  final int[][][] holePlaces;
+
+  /** By arc, place of the hole in its edge, and method; null where {@link #holePlaces} holds. */
+  final int[][][][] ownHolePlaces;
+
+  private static final int[] NONE = {};
+
+  private final Network net;
+  private final boolean[] single;
+  private final boolean[] free;
+  private final Map<Place, Integer> index = new HashMap<>();
+  private final Map<List<Object>, Integer> rows = new HashMap<>();
+  private int[][] rowMembers;
+
+  /**
+   * @param free works that cost nothing in the bound: paid by all, or told apart as zones
+   */
+  Places(Network net, boolean[] free, boolean directed) {
+    this.net = net;
+    this.free = free;
+    this.directed = directed;
+    holePlaces = new int[net.methods.length][][];
+    startPlaces = new int[net.nodes][];
+    arcPlaces = new int[2 * net.edges][];
+    ownHolePlaces = new int[2 * net.edges][][][];
+    single = directed ? Directions.single(net) : new boolean[net.workPrice.length];
+    for (int v = 0; v < net.nodes; v++) {
+      startPlaces[v] = list(net.nodeWorks[v], "node", v, NONE, false);
+    }
+    for (int h = 0; h < holePlaces.length; h++) {
+      holePlaces[h] = methods(h, "hole", h, NONE, false);
+    }
+    for (int arc = 0; arc < arcPlaces.length; arc++) {
+      if (!net.edgeShut[arc >> 1]) {
+        arc(arc);
+      }
+    }
+  }
+
+  /** Holes that cost something lie on one edge each, so that no path can meet one twice. */
+  static boolean mayDirect(Network net, int groups) {
+    for (int h = 0; h < net.methods.length; h++) {
+      if (net.holeEdges[h].length > 1
+          && Arrays.stream(net.methods[h]).anyMatch(m -> m.length > 0)) {
+        return false;
+      }
+    }
+    return 2L * net.edges * groups < 4_000_000;
+  }
+
+  private void arc(int arc) {
+    int e = arc >> 1;
+    int[] ends = concat(net.nodeWorks[net.tail(arc)], net.nodeWorks[net.head[arc]]);
+    int[] always = startPlaces[net.head[arc]];
+    always = concat(always, list(net.nodeWorks[net.head[arc]], "into", arc, NONE, true));
+    always = concat(always, list(net.edgeWorks[e], "edge", e, ends, false));
+    arcPlaces[arc] = concat(always, list(net.edgeWorks[e], "arc", arc, ends, true));
+    int[] known = concat(ends, net.edgeWorks[e]);
+    if (directed || touches(e, known)) {
+      int[] holes = net.edgeHoles[e];
+      ownHolePlaces[arc] = new int[holes.length][][];
+      for (int i = 0; i < holes.length; i++) {
+        int[][] both = methods(holes[i], "hole", holes[i], known, false);
+        int[][] oneWay = methods(holes[i], "arc", arc, known, true);
+        ownHolePlaces[arc][i] = new int[both.length][];
+        for (int m = 0; m < both.length; m++) {
+          ownHolePlaces[arc][i][m] = concat(both[m], oneWay[m]);
+        }
+      }
+    }
+  }
+
+  private boolean touches(int e, int[] known) {
+    for (int h : net.edgeHoles[e]) {
+      for (int[] m : net.methods[h]) {
+        for (int w : m) {
+          if (has(known, w)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private int[][] methods(int hole, String kind, int at, int[] without, boolean alone) {
+    return Arrays.stream(net.methods[hole])
+        .map(m -> list(m, kind, at, without, alone))
+        .toArray(int[][]::new);
+  }
+
+  /** Places of those works that are (or are not) met at one place of the graph only. */
+  private int[] list(int[] works, String kind, int at, int[] without, boolean alone) {
+    int n = 0;
+    int[] out = new int[works.length];
+    for (int w : works) {
+      if (!free[w] && net.workPrice[w] > 0 && single[w] == alone && !has(without, w)) {
+        out[n++] = place(new Place(w, kind, at));
+      }
+    }
+    return n == 0 ? NONE : Arrays.copyOf(out, n);
+  }
+
+  private int place(Place p) {
+    Integer known = index.get(p);
+    if (known != null) {
+      return known;
+    }
+    List<Object> row = single[p.work()] ? List.of(p.work(), p.at()) : List.of(p.work());
+    Integer r = rows.putIfAbsent(row, rowPrice.size());
+    if (r == null) {
+      r = rowPrice.size();
+      rowPrice.add(net.workPrice[p.work()]);
+    }
+    index.put(p, places.size());
+    places.add(p);
+    rowOf.add(r);
+    return places.size() - 1;
+  }
+
+  /** Places of each row, ascending; call when all places are known. */
+  int[][] rowMembers() {
+    if (rowMembers == null) {
+      IntList[] lists = new IntList[rowPrice.size()];
+      Arrays.setAll(lists, r -> new IntList());
+      for (int p = 0; p < rowOf.size(); p++) {
+        lists[rowOf.get(p)].add(p);
+      }
+      rowMembers = Arrays.stream(lists).map(IntList::toArray).toArray(int[][]::new);
+    }
+    return rowMembers;
+  }
+
+  static boolean has(int[] values, int value) {
+    for (int v : values) {
+      if (v == value) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static int[] concat(int[] a, int[] b) {
+    if (b.length == 0) {
+      return a;
+    }
+    int[] out = Arrays.copyOf(a, a.length + b.length);
+    System.arraycopy(b, 0, out, a.length, b.length);
+    return out;
+  }
+}

@@ -1,0 +1,94 @@
+package holloway.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/** Looks for the cheapest joint plan: sets of zones, insertion, then ruin and recreate. */
+final class PlanSearch {
+  private static final long SEED = 7;
+  private static final int POLISHED_SETS = 2;
+
+  private final Task task;
+  private final Budget budget;
+  private final Progress progress;
+  private final Zones zones;
+  private final Draft draft;
+  private final MarginalSearch search;
+
+  PlanSearch(Task task, Budget budget, Progress progress) {
+    this.task = task;
+    this.budget = budget;
+    this.progress = progress;
+    zones = new Zones(task.net);
+    draft = new Draft(task, zones);
+    search = new MarginalSearch(draft, zones);
+  }
+
+  /** The best plan for the runs; some may stay without a path where holes are full. */
+  Solution run(int[] runs) {
+    List<int[]> orders = orders(runs);
+    Solution best = independent(runs);
+    ZoneSubsets subsets = new ZoneSubsets(draft, zones, search);
+    List<ZoneSubsets.Tried> tried = subsets.run(orders, progress);
+    int sets = Math.min(POLISHED_SETS, tried.size());
+    for (int i = 0; i < sets; i++) {
+      subsets.enter(tried.get(i).mask(), false);
+      draft.load(tried.get(i).best().betterThan(best) || i > 0 ? tried.get(i).best() : best);
+      Solution s = improve(runs, i == 0 ? budget.ruins() : budget.ruins() / 4, sets);
+      best = s.betterThan(best) ? s : best;
+    }
+    return finish(best);
+  }
+
+  private Solution improve(int[] runs, int rounds, int sets) {
+    return new RuinRecreate(draft, zones, search)
+        .improve(runs, rounds, budget.looks() / (2L * sets), progress);
+  }
+
+  private Solution independent(int[] runs) {
+    draft.clear();
+    zones.reset();
+    search.refresh();
+    new Insertion(draft, search).independent(runs);
+    return draft.save();
+  }
+
+  private Solution finish(Solution best) {
+    draft.load(best);
+    new MethodChoice(draft).improve();
+    new MethodsExact(draft).settle();
+    return draft.save();
+  }
+
+  /** By length alone, longest first and shortest first, then shuffles. */
+  private List<int[]> orders(int[] runs) {
+    long[] alone = new long[task.runs()];
+    for (int run : runs) {
+      Path p = search.find(run);
+      alone[run] = p == null ? 0 : p.price();
+    }
+    List<int[]> out = new ArrayList<>();
+    out.add(sorted(runs, Comparator.comparingLong(r -> -alone[r])));
+    out.add(sorted(runs, Comparator.comparingLong(r -> alone[r])));
+    SplittableRandom random = new SplittableRandom(SEED);
+    while (out.size() < budget.orders()) {
+      long[] key = new long[task.runs()];
+      for (int run : runs) {
+        key[run] = random.nextLong();
+      }
+      out.add(sorted(runs, Comparator.comparingLong(r -> key[r])));
+    }
+    return out.subList(0, budget.orders());
+  }
+
+  private static int[] sorted(int[] runs, Comparator<Integer> by) {
+    return IntStream.of(runs)
+        .boxed()
+        .sorted(by.thenComparing(Comparator.naturalOrder()))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+}

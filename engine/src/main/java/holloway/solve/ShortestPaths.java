@@ -1,0 +1,155 @@
+package holloway.solve;
+
+import java.util.Arrays;
+
+/**
+ * Dijkstra's algorithm over arrays: nodes settle in order of distance, equal distances in a fixed
+ * order. With a pin every node has two states, before and after a pinned edge; the search then ends
+ * in the second.
+ */
+final class ShortestPaths {
+  private final Network net;
+  private final long[] distance;
+  private final int[] entered;
+  private final int[] place;
+  private final int[] heap;
+  private int size;
+  private long looks;
+
+  ShortestPaths(Network net) {
+    this.net = net;
+    int states = 2 * net.nodes;
+    distance = new long[states];
+    entered = new int[states];
+    place = new int[states];
+    heap = new int[states];
+  }
+
+  /**
+   * The cheapest way from any source to any target, or null.
+   *
+   * @param start price of starting at a source, by node
+   * @param perArc price of an arc; {@link Network#SHUT} or more closes it
+   * @param perEdge further price of an edge, or null
+   */
+  Path find(
+      int[] sources, long[] start, int[] targets, long[] perArc, long[] perEdge, boolean[] pin) {
+    Arrays.fill(distance, Network.SHUT);
+    Arrays.fill(place, -1);
+    size = 0;
+    for (int s : sources) {
+      if (start[s] < distance[s]) {
+        reach(s, start[s], -1);
+      }
+    }
+    int shift = pin == null ? 0 : net.nodes;
+    while (size > 0) {
+      int state = pop();
+      int node = state >= net.nodes ? state - net.nodes : state;
+      if (state >= shift && Arrays.binarySearch(targets, node) >= 0) {
+        return trace(state);
+      }
+      relax(state, node, perArc, perEdge, pin);
+    }
+    return null;
+  }
+
+  private void relax(int state, int node, long[] perArc, long[] perEdge, boolean[] pin) {
+    long base = distance[state];
+    int end = net.first[node + 1];
+    looks += end - net.first[node];
+    for (int i = net.first[node]; i < end; i++) {
+      int arc = net.arcs[i];
+      long d = base + perArc[arc] + (perEdge == null ? 0 : perEdge[arc >> 1]);
+      int next = net.head[arc];
+      if (pin != null && (state >= net.nodes || pin[arc >> 1])) {
+        next += net.nodes;
+      }
+      if (d < distance[next]) {
+        reach(next, d, state >= net.nodes ? ~arc - 1 : arc);
+      }
+    }
+  }
+
+  private void reach(int state, long d, int arc) {
+    distance[state] = d;
+    entered[state] = arc;
+    int at = place[state];
+    if (at < 0) {
+      at = size++;
+    }
+    while (at > 0) {
+      int up = (at - 1) >> 1;
+      if (!before(state, heap[up])) {
+        break;
+      }
+      put(at, heap[up]);
+      at = up;
+    }
+    put(at, state);
+  }
+
+  private int pop() {
+    int top = heap[0];
+    int last = heap[--size];
+    int at = 0;
+    while (2 * at + 1 < size) {
+      int child = 2 * at + 1;
+      if (child + 1 < size && before(heap[child + 1], heap[child])) {
+        child++;
+      }
+      if (!before(heap[child], last)) {
+        break;
+      }
+      put(at, heap[child]);
+      at = child;
+    }
+    if (size > 0) {
+      put(at, last);
+    }
+    return top;
+  }
+
+  private boolean before(int a, int b) {
+    return distance[a] < distance[b] || distance[a] == distance[b] && a < b;
+  }
+
+  private void put(int at, int state) {
+    heap[at] = state;
+    place[state] = at;
+  }
+
+  private Path trace(int state) {
+    int count = 0;
+    for (int s = state; entered[s] != -1; s = previous(s)) {
+      count++;
+    }
+    int[] arcs = new int[count];
+    int s = state;
+    while (entered[s] != -1) {
+      arcs[--count] = arcOf(entered[s]);
+      s = previous(s);
+    }
+    return new Path(s, arcs, distance[state]);
+  }
+
+  /** An arc walked in the second state is kept as its complement less one. */
+  private static int arcOf(int entered) {
+    return entered >= 0 ? entered : ~(entered + 1);
+  }
+
+  private int previous(int state) {
+    int tail = net.tail(arcOf(entered[state]));
+    return entered[state] >= 0 ? tail : tail + net.nodes;
+  }
+
+  /** After a search: the price of reaching a node, {@link Network#SHUT} or more if not reached. */
+  long distanceTo(int node) {
+    return Math.min(distance[node], distance[node + net.nodes]);
+  }
+
+  /** Arcs looked at since the start. */
+  long looks() {
+    return looks;
+  }
+}
