@@ -1,6 +1,5 @@
 package holloway.pipeline;
 
-import holloway.finding.Finding;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
@@ -34,7 +33,7 @@ public final class Answers {
 
   public record Routed(Placed placed, String run, List<Plan> routes) {}
 
-  public record Understood(Placed placed, Request request, List<Finding> findings) {}
+  public record Understood(Placed placed, Request request, List<Plan.FindingLine> findings) {}
 
-  public record Refereed(Plan plan, List<String> refusals, List<Finding> findings) {}
+  public record Refereed(Plan plan, List<String> refusals, List<Plan.FindingLine> findings) {}
 }

@@ -80,7 +80,8 @@ public final class Pipeline {
   public Answers.Understood understand(Path houseFile) {
     Stages.Reading reading = stages.read(houseFile);
     Outcome<Placed> placed = stages.survey(reading.house());
-    return new Answers.Understood(placed.value(), reading.request(), placed.findings());
+    return new Answers.Understood(
+        placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
   }
 
   /** Verifies a plan file against the house, without the solver. */
@@ -94,7 +95,7 @@ public final class Pipeline {
     Opened o = open(houseFile, PlanSettings.USUAL);
     progress.now("asking the referee");
     Stages.Verdict verdict = o.site.judge(plan, o.request);
-    return new Answers.Refereed(plan, verdict.refusals(), verdict.findings());
+    return new Answers.Refereed(plan, verdict.refusals(), SurveyWords.lines(verdict.findings()));
   }
 
   /** The JSON Schema of a kind of file: house, found, wishes or plan. */

@@ -131,7 +131,11 @@ final class Materials {
   }
 
   private void holes(Plan plan) {
-    int seal = plan.holes().stream().filter(Sealing::needsSeal).mapToInt(this::bores).sum();
+    int seal =
+        plan.holes().stream()
+            .filter(h -> Sealing.needsSeal(h, placed))
+            .mapToInt(Plan.PlannedHole::bores)
+            .sum();
     if (seal > 0) {
       add("fire-block sealant, for this many holes", seal, "hole");
     }
@@ -143,10 +147,6 @@ final class Materials {
     if (nail > 0) {
       add("steel nail plate, 1.6 mm", nail, "piece");
     }
-  }
-
-  private int bores(Plan.PlannedHole h) {
-    return h.bores();
   }
 
   private void add(String item, double quantity, String unit) {

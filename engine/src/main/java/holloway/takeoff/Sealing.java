@@ -36,8 +36,9 @@ final class Sealing {
 
   private Sealing() {}
 
-  static boolean needsSeal(Plan.PlannedHole hole) {
-    return SEALED.contains(hole.kind());
+  static boolean needsSeal(Plan.PlannedHole hole, Placed placed) {
+    boolean rated = findWall(hole, placed).map(Wall::garageSeparation).orElse(false);
+    return rated || SEALED.contains(hole.kind());
   }
 
   /** True when the hole leaves less than 1-1/4 in of wood to a face (B20). */
