@@ -80,8 +80,9 @@ final class PlanVerb implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     String document = Documents.plan(answer.plan(), answer.cards());
+    String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
-    around.print(json ? document : text(answer, around.ink()));
+    around.print(shown);
     return code(answer.plan());
   }
 
