@@ -73,8 +73,7 @@ public final class Holloway {
     CommandSpec spec = line.getCommandSpec();
     spec.usageMessage()
         .width(80)
-        .adjustLineBreaksForWideCJKCharacters(false)
-        .synopsisHeading("Say it like this:%n  ")
+        .synopsisHeading("%nSay it like this:%n  ")
         .parameterListHeading("%nNames:%n")
         .optionListHeading("%nOptions:%n")
         .commandListHeading("%nVerbs:%n")
@@ -101,10 +100,9 @@ public final class Holloway {
       name = "holloway",
       version = "holloway 0.1.0",
       customSynopsis = "holloway VERB NAMES... [OPTIONS]",
-      description = {
-        "",
-        "Finds where data cable and fibre can go inside a finished house with the least"
-            + " work, and proves how close to the least it is.",
+      header = {
+        "Finds where data cable and fibre can go inside a finished house with the",
+        "least work, and proves how close to the least it is."
       },
       footer = {"", "holloway VERB --help tells about one verb."})
   static final class Top implements Runnable {

@@ -1,7 +1,8 @@
 package holloway.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,6 +14,8 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -23,10 +26,23 @@ import java.util.stream.Stream;
 final class OutFolder {
   static final String LIST = "holloway-files.txt";
 
+  private static final Pattern LISTED = Pattern.compile("([0-9a-f]{64})  (\\S.*)");
+
   private final Path folder;
+  private final Mover mover;
+
+  /** Moves a file on one disk in one step. */
+  interface Mover {
+    void move(Path from, Path to) throws IOException;
+  }
 
   OutFolder(Path folder) {
+    this(folder, (from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
+  }
+
+  OutFolder(Path folder, Mover mover) {
     this.folder = folder.toAbsolutePath().normalize();
+    this.mover = mover;
   }
 
   /**
@@ -80,13 +96,18 @@ final class OutFolder {
   private Map<String, String> readList() throws IOException {
     Map<String, String> out = new TreeMap<>();
     Path list = folder.resolve(LIST);
-    if (Files.isRegularFile(list)) {
-      for (String line : Files.readAllLines(list, StandardCharsets.UTF_8)) {
-        int gap = line.indexOf("  ");
-        if (gap > 0) {
-          out.put(line.substring(gap + 2), line.substring(0, gap));
-        }
+    if (!Files.exists(list)) {
+      return out;
+    }
+    String text = Files.isRegularFile(list) ? new String(Files.readAllBytes(list), UTF_8) : "?";
+    for (String line : text.lines().toList()) {
+      Matcher m = LISTED.matcher(line);
+      if (!m.matches()) {
+        throw new CommandTrouble(
+            "--out %s: %s is there and is not a list of ours; name another folder"
+                .formatted(folder.getFileName(), LIST));
       }
+      out.put(m.group(2), m.group(1));
     }
     return out;
   }
@@ -97,7 +118,7 @@ final class OutFolder {
     StringBuilder text = new StringBuilder();
     listed.forEach((name, hash) -> text.append(hash).append("  ").append(name).append('\n'));
     SortedMap<String, byte[]> out = new TreeMap<>(files);
-    out.put(LIST, text.toString().getBytes(StandardCharsets.UTF_8));
+    out.put(LIST, text.toString().getBytes(UTF_8));
     return out;
   }
 
@@ -112,10 +133,10 @@ final class OutFolder {
       for (Path file : list.sorted().toList()) {
         Path target = folder.resolve(file.getFileName());
         if (Files.exists(target)) {
-          Files.move(target, old.resolve(file.getFileName()));
+          mover.move(target, old.resolve(file.getFileName()));
         }
         moved.push(target);
-        Files.move(file, target, StandardCopyOption.ATOMIC_MOVE);
+        mover.move(file, target);
       }
     } catch (IOException e) {
       putBack(moved, old);

@@ -8,6 +8,8 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -24,10 +26,20 @@ final class Troubles implements IParameterExceptionHandler, IExecutionExceptionH
   public int handleParseException(ParameterException e, String[] args) {
     CommandLine verb = e.getCommandLine();
     String name = verb.getCommandSpec().qualifiedName();
-    around.complain(
-        e instanceof UnmatchedArgumentException u ? unmatched(u, verb) : e.getMessage());
+    around.complain(words(e, verb));
     around.complain("'" + name + " --help' shows what can be said");
     return ExitCode.COMMAND_LINE;
+  }
+
+  private static String words(ParameterException e, CommandLine verb) {
+    if (e instanceof UnmatchedArgumentException u) {
+      return unmatched(u, verb);
+    }
+    if (e instanceof MissingParameterException m && e.getArgSpec() == null) {
+      List<String> names = m.getMissing().stream().map(ArgSpec::paramLabel).toList();
+      return verb.getCommandName() + " needs " + String.join(" and ", names);
+    }
+    return e.getMessage();
   }
 
   private static String unmatched(UnmatchedArgumentException e, CommandLine verb) {
@@ -39,7 +51,7 @@ final class Troubles implements IParameterExceptionHandler, IExecutionExceptionH
     } else {
       known.addAll(verb.getSubcommands().keySet());
     }
-    String what = option ? "option" : known.isEmpty() ? "place for" : "verb";
+    String what = option ? "option" : known.isEmpty() ? "use for" : "verb";
     return "no " + what + " '" + read + "'" + meant(read, known);
   }
 

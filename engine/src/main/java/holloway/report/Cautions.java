@@ -60,7 +60,7 @@ public final class Cautions {
           "attic",
           "Attic: step on framing or planks, never on board; by midday it can be 120 F (50 C), so"
               + " go early, drink, wear a respirator, and have somebody below.",
-          "trade-facts E13, D25: common practice");
+          "OSHA 1926.501(b)(13) on falls; the rest common practice, no published source");
     }
     if (usesZone("crawlspace")) {
       add(
@@ -130,7 +130,9 @@ public final class Cautions {
               + " an engineer's word.",
           house.place() == RulePlace.US
               ? "IRC R502.8, R602.6, R802.7"
-              : "trade-facts C1, C4; local code decides");
+              : house.place() == RulePlace.UK
+                  ? "BS 5268-2, NHBC Standards 6.4"
+                  : "common practice, no published source");
     }
   }
 

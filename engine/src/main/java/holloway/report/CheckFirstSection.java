@@ -18,10 +18,11 @@ final class CheckFirstSection {
 
   void write() {
     page.title("CHECK FIRST");
+    DoubtWords doubts = new DoubtWords(sheet.placed(), sheet.units());
     assumedHoles();
     cards();
-    each("does not close: ", sheet.plan().survey().misclosures());
-    each("unaccounted: ", sheet.plan().survey().unaccounted());
+    each("does not close: ", doubts.misclosures());
+    each("unaccounted: ", doubts.unaccounted());
     each("assumed: ", sheet.plan().survey().assumed());
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");

@@ -32,9 +32,10 @@ final class HeadSection {
     page.put(
         "  holes    ",
         UnitWords.count(t.holes(), "hole")
-            + " to make, of them "
-            + UnitWords.count(t.patches(), "patch")
-            + " to make good");
+            + " to make"
+            + (t.patches() == 0
+                ? ""
+                : ", of them " + UnitWords.count(t.patches(), "patch") + " to make good"));
     page.put(
         "  cable    ",
         "%s, %s of route, %s to cut or buy"

@@ -76,6 +76,6 @@ final class HolesSection {
   }
 
   private void row(String name, String text) {
-    page.put("       %-10s".formatted(name), text);
+    page.put("       %-11s".formatted(name), text);
   }
 }

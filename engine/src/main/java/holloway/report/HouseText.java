@@ -3,13 +3,10 @@ package holloway.report;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Request;
-import holloway.survey.Misclosure;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
-import holloway.survey.Unaccounted;
 import holloway.survey.Wall;
-import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.TreeSet;
@@ -139,8 +136,9 @@ public final class HouseText {
   }
 
   private void doubts(List<Plan.FindingLine> findings) {
-    each("DOES NOT CLOSE", placed.misclosures().stream().map(this::misclosure).toList());
-    each("NOT ACCOUNTED FOR", placed.unaccounted().stream().map(this::unaccounted).toList());
+    DoubtWords words = new DoubtWords(placed, units);
+    each("DOES NOT CLOSE", words.misclosures());
+    each("NOT ACCOUNTED FOR", words.unaccounted());
     each("ASSUMED", List.copyOf(new TreeSet<>(placed.assumed())));
     each(
         "FINDINGS",
@@ -155,23 +153,5 @@ public final class HouseText {
     if (lines.isEmpty()) {
       page.put("  ", "Nothing.");
     }
-  }
-
-  private String misclosure(Misclosure m) {
-    return "%s: off by %s, %s would be usual; measured: %s"
-        .formatted(
-            m.where(), tape(m.size()), tape(m.tolerance()), String.join(", ", m.measurements()));
-  }
-
-  private String unaccounted(Unaccounted u) {
-    long wide = u.outline().xRange().hi() - u.outline().xRange().lo();
-    long deep = u.outline().yRange().hi() - u.outline().yRange().lo();
-    return "%s level: %s by %s (%s) that no room or wall accounts for; likely %s"
-        .formatted(
-            u.level(), units.tape(wide), units.tape(deep), units.area(u.areaM2()), u.likely());
-  }
-
-  private String tape(Length length) {
-    return units.tape(length.nm());
   }
 }

@@ -26,7 +26,7 @@ final class RunsSection {
   void write() {
     page.title("RUNS");
     for (Plan.PlannedRun run : plan.runs()) {
-      page.put("  ", 6, run.id() + "  " + lengths(run));
+      page.put("  ", 6, run.id() + ": " + lengths(run));
       if (steps) {
         run.steps().forEach(this::step);
       } else {

@@ -23,9 +23,17 @@ record WinsAndLosses(List<String> wins, List<String> loses) {
     double minutes = a.minutes() - b.minutes();
     out.add(Math.abs(minutes) < 0.5 ? 0 : minutes, UnitWords.minutes(Math.abs(minutes)));
     double seen = a.visibleM() - b.visibleM();
-    out.add(Math.abs(seen) < 0.05 ? 0 : seen, units.cable(Math.abs(seen)) + " in sight");
+    out.add(
+        Math.abs(seen) < 0.05 ? 0 : seen,
+        units.cable(Math.abs(seen)),
+        " less in sight",
+        " more in sight");
     double cable = a.cableM() - b.cableM();
-    out.add(Math.abs(cable) < 0.05 ? 0 : cable, units.cable(Math.abs(cable)) + " of cable");
+    out.add(
+        Math.abs(cable) < 0.05 ? 0 : cable,
+        units.cable(Math.abs(cable)),
+        " less cable",
+        " more cable");
     zones(b, a).forEach(z -> out.wins.add("no set-up of " + z));
     zones(a, b).forEach(z -> out.loses.add("sets up " + z));
     return out;
