@@ -1,10 +1,23 @@
 package holloway.app;
 
+import holloway.cli.Holloway;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
 /** The main program of the jar: hands the command line to the engine's verbs. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    System.out.println("holloway");
+    // Names of rooms are in any language, whatever the terminal's own encoding is.
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+    PrintStream err =
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    int code = Holloway.run(args, out, err);
+    out.flush();
+    System.exit(code);
   }
 }

@@ -1,0 +1,81 @@
+package holloway.cli;
+
+import holloway.pipeline.Answers;
+import holloway.report.Documents;
+import holloway.report.HouseDocument;
+import holloway.report.HouseText;
+import holloway.report.RefereeText;
+import holloway.report.UnitWords;
+import holloway.request.Run;
+import holloway.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what was understood of a house, or lets the referee look at a plan. */
+@Command(
+    name = "check",
+    header = "what was understood of a house; or the referee on a plan",
+    customSynopsis = "holloway check HOUSE [PLAN.json] [OPTIONS]")
+final class CheckVerb implements Callable<Integer> {
+  @Parameters(index = "0", paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
+  Path house;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "PLAN.json",
+      description = "a plan of that house, verified without the solver")
+  Optional<Path> plan = Optional.empty();
+
+  @Option(names = "--json", description = "print the answer as JSON and nothing else")
+  boolean json;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      converter = Choices.Units.class,
+      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
+  Optional<UnitSystem> units = Optional.empty();
+
+  @Mixin HelpOption help;
+
+  private final Surroundings around;
+
+  CheckVerb(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() {
+    return plan.map(this::referee).orElseGet(this::understood);
+  }
+
+  private int referee(Path planFile) {
+    Answers.Refereed a = around.pipeline().referee(house, planFile);
+    around.print(
+        json
+            ? Documents.referee(a.plan(), a.refusals(), a.findings())
+            : RefereeText.of(a.plan(), a.refusals(), a.findings(), around.ink()));
+    if (!a.refusals().isEmpty()) {
+      return ExitCode.REFUSED;
+    }
+    boolean law = a.findings().stream().anyMatch(f -> f.severity().equals("law"));
+    return law ? ExitCode.BREAKS_LAW : ExitCode.DONE;
+  }
+
+  private int understood() {
+    Answers.Understood a = around.pipeline().understand(house);
+    UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
+    around.print(
+        json
+            ? HouseDocument.of(
+                a.placed(), a.request().runs().stream().map(Run::id).toList(), a.findings())
+            : HouseText.of(a.placed(), a.request(), a.findings(), system, around.ink()));
+    return ExitCode.DONE;
+  }
+}

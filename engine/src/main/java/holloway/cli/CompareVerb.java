@@ -1,0 +1,71 @@
+package holloway.cli;
+
+import holloway.pipeline.Answers;
+import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Thoroughness;
+import holloway.report.CompareText;
+import holloway.report.Documents;
+import holloway.report.UnitWords;
+import holloway.report.Way;
+import holloway.request.Profile;
+import holloway.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a house in each way of working and sets the plans side by side. */
+@Command(
+    name = "compare",
+    header = "the best plan of each way of working, side by side",
+    customSynopsis = "holloway compare HOUSE [OPTIONS]")
+final class CompareVerb implements Callable<Integer> {
+  @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
+  Path house;
+
+  @Option(names = "--json", description = "print the ways as JSON and nothing else")
+  boolean json;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "AIM",
+      converter = Choices.Aim.class,
+      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
+  Optional<Profile> profile = Optional.empty();
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      converter = Choices.Search.class,
+      description = "how long to search each way: quick, usual or thorough")
+  Thoroughness effort = Thoroughness.QUICK;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      converter = Choices.Units.class,
+      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
+  Optional<UnitSystem> units = Optional.empty();
+
+  @Mixin HelpOption help;
+
+  private final Surroundings around;
+
+  CompareVerb(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() {
+    Answers.Compared answer = around.pipeline().compare(house, new PlanSettings(profile, effort));
+    List<Way> ways =
+        answer.ways().stream().map(w -> new Way(w.name(), w.bans(), w.sameAs(), w.plan())).toList();
+    UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
+    around.print(json ? Documents.compare(ways) : CompareText.of(ways, system, around.ink()));
+    return ways.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
+  }
+}

@@ -1,0 +1,108 @@
+package holloway.cli;
+
+import holloway.pipeline.Answers;
+import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Thoroughness;
+import holloway.plan.Plan;
+import holloway.report.Documents;
+import holloway.report.Ink;
+import holloway.report.PlanText;
+import holloway.report.Sheet;
+import holloway.report.UnitWords;
+import holloway.request.Profile;
+import holloway.units.UnitSystem;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans every run of a house together. */
+@Command(
+    name = "plan",
+    header = "find the routes and holes of least work",
+    customSynopsis = "holloway plan HOUSE [OPTIONS]")
+final class PlanVerb implements Callable<Integer> {
+  @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
+  Path house;
+
+  @Option(names = "--json", description = "print the plan as JSON and nothing else")
+  boolean json;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "write plan.json and plan.txt there, both or neither")
+  Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--profile",
+      paramLabel = "AIM",
+      converter = Choices.Aim.class,
+      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
+  Optional<Profile> profile = Optional.empty();
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      converter = Choices.Search.class,
+      description = "how long to search: quick, usual or thorough")
+  Thoroughness effort = Thoroughness.USUAL;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      converter = Choices.Units.class,
+      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
+  Optional<UnitSystem> units = Optional.empty();
+
+  @Option(names = "--steps", description = "a line for every leg and hole of every run")
+  boolean steps;
+
+  @Mixin HelpOption help;
+
+  private final Surroundings around;
+
+  PlanVerb(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() {
+    Answers.Planned answer = around.pipeline().plan(house, new PlanSettings(profile, effort));
+    if (!answer.refusals().isEmpty()) {
+      around.complain("the referee refuses the plan that was found, so it is not shown:");
+      answer.refusals().forEach(r -> around.complain("refused: " + r));
+      return ExitCode.REFUSED;
+    }
+    String document = Documents.plan(answer.plan(), answer.cards());
+    String shown = json ? document : text(answer, around.ink());
+    folder.ifPresent(f -> write(f, answer, document));
+    around.print(shown);
+    return code(answer.plan());
+  }
+
+  private String text(Answers.Planned a, Ink ink) {
+    UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
+    return PlanText.of(new Sheet(a.plan(), a.placed(), a.request(), a.cards(), steps, system, ink));
+  }
+
+  private void write(Path to, Answers.Planned answer, String document) {
+    TreeMap<String, byte[]> files = new TreeMap<>();
+    files.put("plan.json", document.getBytes(StandardCharsets.UTF_8));
+    files.put("plan.txt", text(answer, Ink.PLAIN).getBytes(StandardCharsets.UTF_8));
+    new OutFolder(to).write(files);
+  }
+
+  private static int code(Plan plan) {
+    if (!plan.unrouted().isEmpty()) {
+      return ExitCode.NO_ROUTE;
+    }
+    boolean law = plan.findings().stream().anyMatch(f -> f.severity().equals("law"));
+    return law ? ExitCode.BREAKS_LAW : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,39 @@
+package holloway.pipeline;
+
+import holloway.plan.Plan;
+import holloway.request.Request;
+import holloway.schedule.HoleCard;
+import holloway.survey.Placed;
+import java.util.List;
+import java.util.Map;
+
+/** What the verbs answer with. */
+public final class Answers {
+  private Answers() {}
+
+  /**
+   * @param refusals empty when the referee agrees
+   * @param cards by hole id
+   */
+  public record Planned(
+      Placed placed,
+      Request request,
+      Plan plan,
+      Map<String, HoleCard> cards,
+      List<String> refusals) {}
+
+  /**
+   * One way of working.
+   *
+   * @param sameAs other names of ways that lead to the very same plan
+   */
+  public record WayOfWorking(String name, List<String> bans, List<String> sameAs, Plan plan) {}
+
+  public record Compared(Placed placed, List<WayOfWorking> ways) {}
+
+  public record Routed(Placed placed, String run, List<Plan> routes) {}
+
+  public record Understood(Placed placed, Request request, List<Plan.FindingLine> findings) {}
+
+  public record Refereed(Plan plan, List<String> refusals, List<Plan.FindingLine> findings) {}
+}

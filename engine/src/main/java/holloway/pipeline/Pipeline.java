@@ -1,0 +1,123 @@
+package holloway.pipeline;
+
+import holloway.finding.Finding;
+import holloway.finding.Outcome;
+import holloway.plan.Plan;
+import holloway.plan.PlanJson;
+import holloway.plan.PlanJsonException;
+import holloway.request.Request;
+import holloway.survey.Placed;
+import holloway.takeoff.TakeOff;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One method a verb; every method begins at files and ends at records. */
+public final class Pipeline {
+  private final Stages stages;
+  private final Progress progress;
+
+  public Pipeline(Progress progress) {
+    this(new RealStages(), progress);
+  }
+
+  Pipeline(Stages stages, Progress progress) {
+    this.stages = stages;
+    this.progress = progress;
+  }
+
+  /** Plans every run and lets the referee look at the plan as it will be written. */
+  public Answers.Planned plan(Path houseFile, PlanSettings settings) {
+    Opened o = open(houseFile, settings);
+    progress.now("finding the joint plan");
+    Plan bare = o.site.plan(o.request, settings.thoroughness());
+    Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
+    progress.now("asking the referee");
+    Plan taken = TakeOff.of(noted, o.request, o.placed);
+    Stages.Verdict verdict = o.site.judge(PlanJson.read(PlanJson.write(taken)), o.request);
+    List<Finding> all = new ArrayList<>(o.findings);
+    all.addAll(o.site.findings());
+    all.addAll(verdict.findings());
+    Plan whole = taken.withFindings(SurveyWords.lines(all));
+    return new Answers.Planned(o.placed, o.request, whole, o.site.cards(whole), verdict.refusals());
+  }
+
+  /** The best plan of each way of working, ways that change nothing folded together. */
+  public Answers.Compared compare(Path houseFile, PlanSettings settings) {
+    Opened o = open(houseFile, settings);
+    List<Answers.WayOfWorking> ways =
+        Ways.compare(
+            o.request,
+            (name, request) -> {
+              progress.now("planning: " + name);
+              Plan bare = o.site.plan(request, settings.thoroughness());
+              return TakeOff.of(bare, request, o.placed);
+            });
+    return new Answers.Compared(o.placed, ways);
+  }
+
+  /**
+   * Several really different routes of one run.
+   *
+   * @throws UnknownName when the house has no such run
+   */
+  public Answers.Routed routes(Path houseFile, String run, int most, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    List<String> names = reading.request().runs().stream().map(r -> r.id()).toList();
+    if (!names.contains(run)) {
+      throw new UnknownName("run", run, names);
+    }
+    Opened o = open(houseFile, settings);
+    progress.now("listing routes of " + run);
+    List<Plan> routes =
+        o.site.routes(o.request, run, most).stream()
+            .map(p -> TakeOff.of(p, o.request, o.placed))
+            .toList();
+    return new Answers.Routed(o.placed, run, routes);
+  }
+
+  /** What was understood of a house file, before any planning. */
+  public Answers.Understood understand(Path houseFile) {
+    Stages.Reading reading = stages.read(houseFile);
+    Outcome<Placed> placed = stages.survey(reading.house());
+    return new Answers.Understood(
+        placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
+  }
+
+  /** Verifies a plan file against the house, without the solver. */
+  public Answers.Refereed referee(Path houseFile, Path planFile) {
+    Plan plan;
+    try {
+      plan = PlanJson.read(planFile);
+    } catch (PlanJsonException e) {
+      throw new InputTrouble(e.getMessage());
+    }
+    Opened o = open(houseFile, PlanSettings.USUAL);
+    progress.now("asking the referee");
+    Stages.Verdict verdict = o.site.judge(plan, o.request);
+    return new Answers.Refereed(plan, verdict.refusals(), SurveyWords.lines(verdict.findings()));
+  }
+
+  /** The JSON Schema of a kind of file: house, found, wishes or plan. */
+  public String schema(String of) {
+    return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
+  }
+
+  public String start(StartWishes wishes) {
+    return stages.startFile(wishes);
+  }
+
+  private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}
+
+  private Opened open(Path houseFile, PlanSettings settings) {
+    progress.now("reading the house");
+    Stages.Reading reading = stages.read(houseFile);
+    Request request =
+        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    progress.now("placing rooms and walls");
+    Outcome<Placed> placed = stages.survey(reading.house());
+    progress.now("framing walls and listing hollows");
+    Stages.Site site = stages.derive(placed.value(), request);
+    return new Opened(placed.value(), request, placed.findings(), site);
+  }
+}

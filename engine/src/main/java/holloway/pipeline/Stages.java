@@ -1,0 +1,50 @@
+package holloway.pipeline;
+
+import holloway.finding.Finding;
+import holloway.finding.Outcome;
+import holloway.house.House;
+import holloway.plan.Plan;
+import holloway.request.Request;
+import holloway.schedule.HoleCard;
+import holloway.survey.Placed;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** The stages as the verbs need them. Inputs that are wrong are an {@link InputTrouble}. */
+interface Stages {
+  Reading read(Path houseFile);
+
+  Outcome<Placed> survey(House house);
+
+  Site derive(Placed placed, Request request);
+
+  /** The published JSON Schema of an input file: house, found or wishes. */
+  String inputSchema(String of);
+
+  /** A house file to begin with. */
+  String startFile(StartWishes wishes);
+
+  /** A house and what is wanted in it, without problems. */
+  record Reading(House house, Request request) {}
+
+  /** What the referee and the rules say of a plan. */
+  record Verdict(List<String> refusals, List<Finding> findings) {}
+
+  /** One house with its members, hollows and routing graph. */
+  interface Site {
+    List<Finding> findings();
+
+    /** The joint plan, without findings, materials or cut lengths; unrouted runs are in it. */
+    Plan plan(Request request, Thoroughness thoroughness);
+
+    /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
+    List<Plan> routes(Request request, String runId, int most);
+
+    /** Members, hollows and prices anew, without the solver. */
+    Verdict judge(Plan plan, Request request);
+
+    /** Cards by hole id. */
+    Map<String, HoleCard> cards(Plan plan);
+  }
+}

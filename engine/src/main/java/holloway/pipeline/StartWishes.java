@@ -1,0 +1,10 @@
+package holloway.pipeline;
+
+/**
+ * What a first house file should hold.
+ *
+ * @param place us, uk or none
+ * @param built year, 0 when not known
+ * @param metric lengths in metres instead of feet and inches
+ */
+public record StartWishes(String name, String place, int built, int levels, boolean metric) {}

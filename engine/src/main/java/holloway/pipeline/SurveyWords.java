@@ -1,0 +1,66 @@
+package holloway.pipeline;
+
+import holloway.finding.Finding;
+import holloway.plan.Plan;
+import holloway.survey.Misclosure;
+import holloway.survey.Placed;
+import holloway.survey.Unaccounted;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** What the survey says, as the lines a plan carries. */
+final class SurveyWords {
+  private SurveyWords() {}
+
+  static List<Plan.Input> inputs(Placed placed) {
+    return placed.house().inputs().stream().map(i -> new Plan.Input(i.file(), i.sha256())).toList();
+  }
+
+  static Plan.SurveyNotes notes(Placed placed) {
+    return new Plan.SurveyNotes(
+        placed.misclosures().stream().map(SurveyWords::line).toList(),
+        placed.unaccounted().stream().map(SurveyWords::line).toList(),
+        List.copyOf(new TreeSet<>(placed.assumed())));
+  }
+
+  static String line(Misclosure m) {
+    return "%s: off by %d mm where %d mm would be usual; measured: %s"
+        .formatted(
+            m.where(),
+            Math.round(m.size().toMm()),
+            Math.round(m.tolerance().toMm()),
+            String.join(", ", m.measurements()));
+  }
+
+  static String line(Unaccounted u) {
+    long wide = u.outline().xRange().hi() - u.outline().xRange().lo();
+    long deep = u.outline().yRange().hi() - u.outline().yRange().lo();
+    return String.format(
+        Locale.ROOT,
+        "%s level: %.2f m2 (%d x %d mm, east-west by north-south) that no room or wall accounts"
+            + " for; likely %s",
+        u.level(),
+        u.areaM2(),
+        Math.round(wide / 1e6),
+        Math.round(deep / 1e6),
+        u.likely());
+  }
+
+  /** Findings as lines of the plan: law first, then by rule and text, each once. */
+  static List<Plan.FindingLine> lines(List<Finding> findings) {
+    return findings.stream()
+        .sorted(
+            Comparator.comparing(Finding::severity)
+                .thenComparing(Finding::rule)
+                .thenComparing(f -> f.place().id())
+                .thenComparing(Finding::text))
+        .map(
+            f ->
+                new Plan.FindingLine(
+                    f.rule(), f.severity().word(), f.place().at(), f.source(), f.text()))
+        .distinct()
+        .toList();
+  }
+}

@@ -1,0 +1,92 @@
+package holloway.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.plan.JsonText;
+import holloway.plan.Plan;
+import holloway.plan.PlanJson;
+import holloway.schedule.HoleCard;
+import holloway.units.UnitSystem;
+import java.util.List;
+import java.util.Map;
+
+/** The answers as JSON documents. */
+public final class Documents {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private Documents() {}
+
+  /** The plan of the contract; holes also carry {@code bit} and {@code tape}. */
+  public static String plan(Plan plan, Map<String, HoleCard> cards) {
+    ObjectNode root = PlanJson.toTree(plan);
+    UnitWords units = new UnitWords(UnitSystem.METRIC);
+    for (int i = 0; i < plan.holes().size(); i++) {
+      Plan.PlannedHole hole = plan.holes().get(i);
+      ObjectNode node = (ObjectNode) root.get("holes").get(i);
+      node.put("bit", units.bit(hole.diameterMm()));
+      node.set("tape", tape(cards.get(hole.id())));
+    }
+    return JsonText.of(root);
+  }
+
+  private static JsonNode tape(HoleCard card) {
+    if (card == null) {
+      return NODES.nullNode();
+    }
+    ObjectNode out = NODES.objectNode();
+    out.set("side-a", words(card.sideA()));
+    out.set("side-b", words(card.sideB()));
+    return out.put("angle", card.angle()).put("check-first", card.checkFirst());
+  }
+
+  /** Ways of working with their totals; wins and losses against the first. */
+  public static String compare(List<Way> ways) {
+    Plan first = ways.get(0).plan();
+    ObjectNode root = NODES.objectNode().put("format", PlanJson.FORMAT).put("house", first.house());
+    ArrayNode list = root.putArray("ways");
+    for (Way way : ways) {
+      WinsAndLosses w = WinsAndLosses.of(way.plan(), first, new UnitWords(UnitSystem.METRIC));
+      ObjectNode node = list.addObject().put("name", way.name());
+      node.set("bans", words(way.bans()));
+      node.set("same-as", words(way.sameAs()));
+      node.set("totals", PlanJson.toTree(way.plan()).get("totals"));
+      node.set("unrouted", words(way.plan().unrouted().stream().map(Plan.Unrouted::id).toList()));
+      node.set("wins", words(w.wins()));
+      node.set("loses", words(w.loses()));
+    }
+    return JsonText.of(root);
+  }
+
+  /** Routes of one run, cheapest first. */
+  public static String routes(String house, String run, List<Plan> routes) {
+    ObjectNode root =
+        NODES.objectNode().put("format", PlanJson.FORMAT).put("house", house).put("run", run);
+    ArrayNode list = root.putArray("routes");
+    for (Plan plan : routes) {
+      ObjectNode tree = PlanJson.toTree(plan);
+      ObjectNode node = list.addObject();
+      node.set("totals", tree.get("totals"));
+      node.set("steps", tree.get("runs").path(0).path("steps"));
+      node.set("holes", tree.get("holes"));
+      node.set("works", tree.get("works"));
+    }
+    return JsonText.of(root);
+  }
+
+  /** The referee's answer. */
+  public static String referee(Plan plan, List<String> refusals, List<Plan.FindingLine> findings) {
+    ObjectNode root = NODES.objectNode().put("format", PlanJson.FORMAT).put("house", plan.house());
+    root.put("accepted", refusals.isEmpty());
+    root.set("refusals", words(refusals));
+    root.set("findings", PlanJson.toTree(plan.withFindings(findings)).get("findings"));
+    return JsonText.of(root);
+  }
+
+  static ArrayNode words(List<String> words) {
+    ArrayNode out = NODES.arrayNode();
+    words.forEach(out::add);
+    return out;
+  }
+}

@@ -1,0 +1,58 @@
+package holloway.report;
+
+import holloway.house.Direction;
+import holloway.house.Fact;
+import holloway.house.Fill;
+import holloway.house.FloorSpec;
+import holloway.house.Timber;
+import holloway.survey.Wall;
+import holloway.units.Length;
+import java.util.Locale;
+import java.util.Optional;
+
+/** How a wall or floor is built, in a few words; what was assumed is marked. */
+final class FramingWords {
+  private FramingWords() {}
+
+  static String wall(Wall w, UnitWords units) {
+    StringBuilder out = new StringBuilder();
+    if (w.isFramed()) {
+      out.append(timber(w.studs())).append(" studs every ").append(every(w.every(), units));
+      out.append(w.studOrigin().isAssumed() ? ", first stud assumed" : ", studs found");
+      out.append(fill(w.fill()));
+    } else {
+      out.append(w.kind().name().toLowerCase(Locale.ROOT));
+    }
+    out.append(w.bearing().value() ? ", bearing" : ", not bearing");
+    out.append(w.bearing().isAssumed() ? " (assumed)" : "");
+    out.append(w.garageSeparation() ? ", garage separation" : "");
+    return out.toString();
+  }
+
+  static String floor(FloorSpec f, UnitWords units) {
+    if (f.kind() == FloorSpec.Kind.SLAB) {
+      return "slab";
+    }
+    Optional<Fact<Timber>> joists = f.joists();
+    return "%s joists every %s, run %s%s%s"
+        .formatted(
+            joists.map(FramingWords::timber).orElse("unknown"),
+            every(f.every(), units),
+            f.run() == Direction.EAST_WEST ? "east-west" : "north-south",
+            f.origin().isPresent() ? ", first joist found" : ", first joist assumed",
+            f.crawlspace().isPresent() ? ", crawlspace below" : "");
+  }
+
+  private static String timber(Fact<Timber> t) {
+    return t.value().name() + (t.isAssumed() ? " (assumed)" : "");
+  }
+
+  private static String every(Fact<Length> every, UnitWords units) {
+    return units.tape(every.value().nm()) + (every.isAssumed() ? " (assumed)" : "");
+  }
+
+  private static String fill(Fact<Fill> fill) {
+    String word = fill.value().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return ", fill " + word + (fill.isAssumed() ? " (assumed)" : "");
+  }
+}

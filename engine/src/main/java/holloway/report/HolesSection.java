@@ -1,0 +1,81 @@
+package holloway.report;
+
+import holloway.plan.Plan;
+import holloway.schedule.HoleCard;
+import java.util.List;
+import java.util.Optional;
+
+/** Every hole: what it is, where, how it is measured out and made. */
+final class HolesSection {
+  private final Sheet sheet;
+  private final PlaceWords places;
+  private final Page page;
+
+  HolesSection(Sheet sheet, Page page) {
+    this.sheet = sheet;
+    this.places = new PlaceWords(sheet.placed(), sheet.units());
+    this.page = page;
+  }
+
+  void write() {
+    page.title("HOLES");
+    if (sheet.plan().holes().isEmpty()) {
+      page.put("  ", "None to make.");
+    }
+    sheet.plan().holes().forEach(this::hole);
+  }
+
+  private void hole(Plan.PlannedHole h) {
+    String two = h.bores() > 1 ? ", " + h.bores() + " side by side" : "";
+    page.put(
+        "  %-4s ".formatted(h.label()),
+        "%s, %s%s%s"
+            .formatted(
+                h.kind(),
+                sheet.units().bit(h.diameterMm()),
+                two,
+                h.assumed() ? "; find the stud first" : ""));
+    row("where", places.of(h.at()));
+    row("stand", h.stand());
+    row("through", through(h));
+    tape(sheet.findCard(h.id()));
+    row("make it", h.method() + ", " + UnitWords.minutes(h.minutes()));
+    if (!h.otherMethods().isEmpty()) {
+      row("or", String.join("; ", h.otherMethods()));
+    }
+    row("carries", String.join(", ", h.runs()));
+    row("id", h.id());
+  }
+
+  private String through(Plan.PlannedHole h) {
+    String depth = sheet.units().tape(Math.round(h.depthMm() * 1e6));
+    return h.through().isEmpty()
+        ? depth + " of wood or board"
+        : String.join(", then ", h.through()) + "; " + depth + " in all";
+  }
+
+  private void tape(Optional<HoleCard> card) {
+    if (card.isEmpty()) {
+      row("tape", "no tape dimensions for this hole; drill a pilot and leave a wire in it");
+      return;
+    }
+    side("tape here", card.get().sideA());
+    side("far side", card.get().sideB());
+    if (!card.get().angle().isEmpty()) {
+      row("angle", card.get().angle());
+    }
+    if (!card.get().checkFirst().isEmpty()) {
+      row("check", card.get().checkFirst());
+    }
+  }
+
+  private void side(String name, List<String> lines) {
+    if (!lines.isEmpty()) {
+      row(name, String.join("; ", lines));
+    }
+  }
+
+  private void row(String name, String text) {
+    page.put("       %-11s".formatted(name), text);
+  }
+}

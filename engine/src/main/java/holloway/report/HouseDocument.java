@@ -1,0 +1,111 @@
+package holloway.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.geometry.Point2;
+import holloway.geometry.Polygon2;
+import holloway.plan.JsonText;
+import holloway.plan.Plan;
+import holloway.plan.PlanJson;
+import holloway.survey.Misclosure;
+import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Unaccounted;
+import holloway.survey.Wall;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** What was understood of a house, as JSON: millimetres to 0.1, square metres to three decimals. */
+public final class HouseDocument {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private HouseDocument() {}
+
+  /** Findings are those of the survey, as lines. */
+  public static String of(Placed placed, List<String> runs, List<Plan.FindingLine> findings) {
+    ObjectNode root = NODES.objectNode().put("format", PlanJson.FORMAT);
+    root.put("house", placed.house().name());
+    ArrayNode levels = root.putArray("levels");
+    placed.levels().forEach(l -> level(l, levels.addObject()));
+    ArrayNode rooms = root.putArray("rooms");
+    placed.rooms().forEach(r -> room(r, rooms.addObject()));
+    ArrayNode walls = root.putArray("walls");
+    placed.walls().forEach(w -> wall(w, walls.addObject()));
+    root.set("runs", Documents.words(runs));
+    ArrayNode loops = root.putArray("misclosures");
+    placed.misclosures().forEach(m -> misclosure(m, loops.addObject()));
+    ArrayNode spaces = root.putArray("unaccounted");
+    placed.unaccounted().forEach(u -> unaccounted(u, spaces.addObject()));
+    root.set("assumed", Documents.words(List.copyOf(new TreeSet<>(placed.assumed()))));
+    ArrayNode lines = root.putArray("findings");
+    findings.forEach(
+        f ->
+            lines
+                .addObject()
+                .put("rule", f.rule())
+                .put("severity", f.severity())
+                .put("source", f.source())
+                .put("text", f.text()));
+    return JsonText.of(root);
+  }
+
+  private static void level(PlacedLevel l, ObjectNode out) {
+    out.put("name", l.name());
+    mm(out, "floor-mm", l.floorZ());
+    mm(out, "ceiling-mm", l.ceilingZ());
+  }
+
+  private static void room(PlacedRoom r, ObjectNode out) {
+    out.put("name", r.name()).put("level", r.room().level());
+    out.set("outline-mm", outline(r.outline()));
+    mm(out, "floor-mm", r.floorZ());
+    mm(out, "ceiling-mm", r.ceilingZ());
+    out.set("area-m2", JsonText.real(Math.abs(r.outline().signedAreaMm2()) / 1e6, 3));
+  }
+
+  private static void wall(Wall w, ObjectNode out) {
+    out.put("id", w.id()).put("level", w.level());
+    out.put("kind", w.kind().name().toLowerCase(Locale.ROOT));
+    mm(out, "length-mm", w.length());
+    mm(out, "thickness-mm", w.thickness());
+    out.put("studs", w.studs().value().name());
+    mm(out, "every-mm", w.every().value().nm());
+    out.put("studs-assumed", w.studs().isAssumed() || w.studOrigin().isAssumed());
+    out.put("bearing", w.bearing().value()).put("outer", w.isOuter());
+    out.put("garage-separation", w.garageSeparation());
+    out.set(
+        "rooms",
+        Documents.words(
+            List.copyOf(new TreeSet<>(w.faces().stream().map(Wall.WallFace::room).toList()))));
+    out.put("openings", w.openings().size());
+  }
+
+  private static void misclosure(Misclosure m, ObjectNode out) {
+    out.put("where", m.where());
+    mm(out, "size-mm", m.size().nm());
+    mm(out, "tolerance-mm", m.tolerance().nm());
+    out.set("measurements", Documents.words(m.measurements()));
+  }
+
+  private static void unaccounted(Unaccounted u, ObjectNode out) {
+    out.put("level", u.level());
+    out.set("outline-mm", outline(u.outline()));
+    out.set("area-m2", JsonText.real(u.areaM2(), 3));
+    out.put("likely", u.likely());
+  }
+
+  private static ArrayNode outline(Polygon2 outline) {
+    ArrayNode out = NODES.arrayNode();
+    for (Point2 p : outline.corners()) {
+      out.addArray().add(JsonText.real(p.x() / 1e6, 1)).add(JsonText.real(p.y() / 1e6, 1));
+    }
+    return out;
+  }
+
+  private static void mm(ObjectNode out, String key, long nm) {
+    out.set(key, JsonText.real(nm / 1e6, 1));
+  }
+}

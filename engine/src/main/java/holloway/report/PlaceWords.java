@@ -1,0 +1,106 @@
+package holloway.report;
+
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * A world point in words: which wall and how far along it, or which room it is in, over or under.
+ */
+final class PlaceWords {
+  private static final long SLACK = 60_000_000L;
+
+  private final Placed placed;
+  private final UnitWords units;
+
+  PlaceWords(Placed placed, UnitWords units) {
+    this.placed = placed;
+    this.units = units;
+  }
+
+  String of(Point3 p) {
+    return placed.walls().stream()
+        .filter(w -> holds(w, p))
+        .min(Comparator.comparing(Wall::id))
+        .map(w -> inWall(w, p))
+        .orElseGet(() -> inRoom(p));
+  }
+
+  private static boolean holds(Wall w, Point3 p) {
+    Point3 l = w.frame().toLocal(p);
+    return l.x() >= 0
+        && l.x() <= w.length()
+        && l.y() >= -SLACK
+        && l.y() <= w.thickness() + SLACK
+        && l.z() >= -SLACK
+        && l.z() <= w.height() + SLACK;
+  }
+
+  private String inWall(Wall w, Point3 p) {
+    Point3 l = w.frame().toLocal(p);
+    Point3 start = w.world(0, 0, 0);
+    Point3 end = w.world(w.length(), 0, 0);
+    boolean eastWest = Math.abs(end.x() - start.x()) >= Math.abs(end.y() - start.y());
+    return "%s level, %s, %s from its %s end, %s"
+        .formatted(
+            w.level(),
+            name(w, l.x()),
+            units.tape(l.x()),
+            eastWest ? "west" : "south",
+            height(w, l));
+  }
+
+  private static String name(Wall w, long s) {
+    TreeSet<String> rooms = new TreeSet<>();
+    w.findFace(0, s).ifPresent(f -> rooms.add(f.room()));
+    w.findFace(1, s).ifPresent(f -> rooms.add(f.room()));
+    if (rooms.isEmpty()) {
+      return "wall " + w.id();
+    }
+    if (rooms.size() == 1) {
+      return (w.isOuter() ? "outer wall of " : "wall of ") + rooms.first();
+    }
+    return "wall between " + String.join(" and ", rooms);
+  }
+
+  private String height(Wall w, Point3 l) {
+    if (l.z() >= w.height() - 2 * SLACK) {
+      return "in its top";
+    }
+    if (l.z() <= SLACK) {
+      return "in its foot";
+    }
+    Optional<Wall.WallFace> face = w.findFace(0, l.x()).or(() -> w.findFace(1, l.x()));
+    return face.map(f -> units.tape(l.z() - f.floorZ()) + " above the floor of " + f.room())
+        .orElse(units.tape(l.z()) + " above its foot");
+  }
+
+  private String inRoom(Point3 p) {
+    Point2 plan = p.plan();
+    List<PlacedRoom> here =
+        placed.rooms().stream().filter(r -> r.outline().contains(plan)).toList();
+    Optional<PlacedRoom> within =
+        here.stream().filter(r -> r.floorZ() < p.z() && p.z() < r.ceilingZ()).findFirst();
+    if (within.isPresent()) {
+      PlacedRoom r = within.get();
+      return "in " + r.name() + ", " + units.tape(p.z() - r.floorZ()) + " above the floor";
+    }
+    Optional<PlacedRoom> below =
+        here.stream()
+            .filter(r -> r.ceilingZ() <= p.z())
+            .max(Comparator.comparingLong(PlacedRoom::ceilingZ));
+    if (below.isPresent()) {
+      return "above the ceiling of " + below.get().name();
+    }
+    return here.stream()
+        .min(Comparator.comparingLong(PlacedRoom::floorZ))
+        .map(r -> "under the floor of " + r.name())
+        .orElse("outside the rooms");
+  }
+}

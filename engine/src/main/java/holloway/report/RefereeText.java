@@ -1,0 +1,25 @@
+package holloway.report;
+
+import holloway.plan.Plan;
+import java.util.List;
+
+/** What the referee says of a plan: each refusal a line, then the findings. */
+public final class RefereeText {
+  private RefereeText() {}
+
+  public static String of(
+      Plan plan, List<String> refusals, List<Plan.FindingLine> findings, Ink ink) {
+    Page page = new Page(ink);
+    if (refusals.isEmpty()) {
+      page.line(
+          "The referee accepts this plan: %s, %s, every leg and price gone over."
+              .formatted(
+                  UnitWords.count(plan.runs().size(), "run"),
+                  UnitWords.count(plan.holes().size(), "hole")));
+    } else {
+      refusals.forEach(r -> page.line("refused: " + r));
+    }
+    FindingsSection.write(findings, page);
+    return page.text();
+  }
+}

@@ -1,0 +1,96 @@
+package holloway.report;
+
+import holloway.plan.Plan;
+import holloway.takeoff.CutLength;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every run: its length, what to cut, and the way it goes. */
+final class RunsSection {
+  private final Plan plan;
+  private final boolean steps;
+  private final UnitWords units;
+  private final Page page;
+
+  RunsSection(Sheet sheet, Page page) {
+    this(sheet.plan(), sheet.steps(), sheet.units(), page);
+  }
+
+  RunsSection(Plan plan, boolean steps, UnitWords units, Page page) {
+    this.plan = plan;
+    this.steps = steps;
+    this.units = units;
+    this.page = page;
+  }
+
+  void write() {
+    page.title("RUNS");
+    for (Plan.PlannedRun run : plan.runs()) {
+      page.put("  ", 6, run.id() + ": " + lengths(run));
+      if (steps) {
+        run.steps().forEach(this::step);
+      } else {
+        page.put("      ", way(run));
+      }
+    }
+    page.put("  ", "Cut lengths hold the slack at both ends: " + slack());
+  }
+
+  private static String slack() {
+    return "300 mm at a copper outlet, 1 m at a fibre outlet, 3 m at the cabinet (BICSI practice,"
+        + " not a TIA rule).";
+  }
+
+  private String lengths(Plan.PlannedRun run) {
+    CutLength cut = CutLength.of(run);
+    String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
+    if (cut.lead().isEmpty()) {
+      return route + "cut " + units.cable(run.cableM());
+    }
+    return "%sa ready-made lead of %d m, %s over: keep the coil at the cabinet"
+        .formatted(route, cut.lead().getAsInt(), units.cable(cut.surplusM()));
+  }
+
+  /** The way in words: hollows with their lengths, holes by label. */
+  String way(Plan.PlannedRun run) {
+    List<String> words = new ArrayList<>();
+    words.add(run.from());
+    String hollow = "";
+    String id = "";
+    double m = 0;
+    for (Plan.PlanStep s : run.steps()) {
+      boolean leg = s.kind().equals("leg");
+      if (m > 0 && !(leg && s.id().equals(id))) {
+        words.add(hollow + " " + units.cable(m));
+        m = 0;
+      }
+      if (leg) {
+        hollow = s.hollow().orElse("hollow");
+        id = s.id();
+        m += s.m();
+      } else {
+        words.add(s.label().orElse("existing opening"));
+      }
+    }
+    if (m > 0) {
+      words.add(hollow + " " + units.cable(m));
+    }
+    words.add(run.to());
+    return String.join(" > ", words);
+  }
+
+  private void step(Plan.PlanStep s) {
+    if (s.kind().equals("leg")) {
+      String fish = s.fish().map(f -> ", fish " + f).orElse("");
+      String feed = s.feed().map(f -> f.equals("blind") ? "blind" + fish : "by hand").orElse("");
+      page.put(
+          "      ",
+          10,
+          "%s in %s %s  %s"
+              .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
+    } else {
+      String what = s.label().map(l -> "through " + l).orElse("through the existing opening");
+      page.put("      ", 10, what + "  " + s.id());
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package holloway.report;
+
+import holloway.house.House;
+import holloway.house.RulePlace;
+import holloway.units.Length;
+import holloway.units.UnitSystem;
+import java.util.Locale;
+import java.util.Map;
+
+/** Lengths, areas, bits and times as a person reads them. */
+public final class UnitWords {
+  /** The inch bit sold for each step of the bit ladder; the steps are its rounded millimetres. */
+  private static final Map<Integer, String> INCH_BITS =
+      Map.of(
+          13,
+          "1/2 in",
+          16,
+          "5/8 in",
+          19,
+          "3/4 in",
+          22,
+          "7/8 in",
+          25,
+          "1 in",
+          32,
+          "1-1/4 in",
+          38,
+          "1-1/2 in",
+          51,
+          "2 in");
+
+  private final UnitSystem system;
+
+  public UnitWords(UnitSystem system) {
+    this.system = system;
+  }
+
+  /** Feet and inches in the US, else metric. */
+  public static UnitSystem usual(House house) {
+    return house.place() == RulePlace.US ? UnitSystem.FT_IN : UnitSystem.METRIC;
+  }
+
+  /** A position or size to a tape's sixteenth of an inch or millimetre. */
+  String tape(long nm) {
+    return system.format(new Length(nm));
+  }
+
+  /** A length of route or cable in metres, to a tenth of a metre or an inch. */
+  String cable(double metres) {
+    if (system == UnitSystem.METRIC) {
+      return String.format(Locale.ROOT, "%.1f m", metres);
+    }
+    long inches = Math.round(metres * 1e9 / Length.NM_PER_INCH);
+    return system.format(Length.inches(inches));
+  }
+
+  /** An amount of material: metres also in feet where feet are used. */
+  String quantity(double quantity, String unit) {
+    if (unit.equals("m") && system == UnitSystem.FT_IN) {
+      return "%d ft".formatted((long) Math.ceil(quantity / 0.3048 - 1e-6));
+    }
+    String number =
+        quantity == Math.rint(quantity)
+            ? String.valueOf((long) quantity)
+            : String.format(Locale.ROOT, "%.1f", quantity);
+    return unit.equals("piece") ? number : number + " " + plural(unit, quantity);
+  }
+
+  String area(double squareMetres) {
+    return system == UnitSystem.METRIC
+        ? String.format(Locale.ROOT, "%.1f m2", squareMetres)
+        : String.format(Locale.ROOT, "%.0f sq ft", squareMetres / 0.09290304);
+  }
+
+  /** A bit by the name on its shank. */
+  String bit(int diameterMm) {
+    String inch = INCH_BITS.get(diameterMm);
+    if (system == UnitSystem.FT_IN && inch != null) {
+      return inch + " (" + diameterMm + " mm) bit";
+    }
+    return diameterMm + " mm" + (inch == null ? "" : " (" + inch + ")") + " bit";
+  }
+
+  static String minutes(double minutes) {
+    long whole = Math.round(minutes);
+    if (whole < 60) {
+      return whole + " min";
+    }
+    return whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
+  }
+
+  static String count(long n, String word) {
+    return n + " " + plural(word, n);
+  }
+
+  private static String plural(String word, double n) {
+    if (n == 1 || word.equals("m")) {
+      return word;
+    }
+    boolean hissing = word.endsWith("s") || word.endsWith("ch") || word.endsWith("x");
+    return word + (hissing ? "es" : "s");
+  }
+}

@@ -1,0 +1,28 @@
+package holloway.cli;
+
+import holloway.pipeline.ToyStages;
+import holloway.report.Ink;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
+/** One command line with what came out of it. */
+record Said(int code, String out, String err) {
+  static Said of(ToyStages stages, String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Holloway.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            stages.pipeline(),
+            Ink.PLAIN);
+    return new Said(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  static Said of(String... args) {
+    return of(new ToyStages(), args);
+  }
+}

@@ -1,0 +1,187 @@
+package holloway.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.house.RulePlace;
+import holloway.pipeline.Toy;
+import holloway.plan.Plan;
+import holloway.survey.Placed;
+import holloway.takeoff.TakeOff;
+import holloway.units.UnitSystem;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class PlanTextTest {
+  private static Sheet sheet(Placed placed, boolean steps, UnitSystem system, Ink ink) {
+    Plan plan =
+        TakeOff.of(Toy.bare(), Toy.request(), placed)
+            .withFindings(
+                List.of(
+                    new Plan.FindingLine("b", "practice", Optional.empty(), "src", "Label it."),
+                    new Plan.FindingLine("a", "law", Optional.empty(), "code", "Seal it.")))
+            .withUnrouted(List.of(new Plan.Unrouted("spare-1", List.of("no way into the attic"))));
+    return new Sheet(
+        plan, placed, Toy.request(), Map.of(Toy.card().holeId(), Toy.card()), steps, system, ink);
+  }
+
+  private static String metric() {
+    return PlanText.of(sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.PLAIN));
+  }
+
+  @Test
+  void sectionsStandInTheOrderOfTheWork() {
+    String text = metric();
+    int from = -1;
+    for (String title :
+        List.of(
+            "Toy Cottage: plan for the least work\n",
+            "\nCHECK FIRST\n",
+            "\nRUNS\n",
+            "\nHOLES\n",
+            "\nHOURS\n",
+            "\nFINDINGS\n",
+            "\nMATERIALS\n",
+            "\nCAUTIONS FOR THIS HOUSE\n",
+            "\nWITHOUT A ROUTE\n")) {
+      int at = text.indexOf(title);
+      assertTrue(at > from, title);
+      from = at;
+    }
+  }
+
+  @Test
+  void everyLineFitsEightyColumnsOfPlainLetters() {
+    for (boolean steps : List.of(false, true)) {
+      for (UnitSystem system : UnitSystem.values()) {
+        String text = PlanText.of(sheet(Toy.placed(), steps, system, Ink.PLAIN));
+        assertTrue(text.lines().allMatch(l -> l.length() <= 80));
+        assertTrue(text.chars().allMatch(c -> c == '\n' || c >= 32 && c < 127));
+        assertTrue(text.lines().noneMatch(l -> l.endsWith(" ")));
+      }
+    }
+  }
+
+  @Test
+  void theHeadSaysTotalsAndProof() {
+    String text = metric();
+    assertTrue(text.contains("  work     1 h 40 min in all\n"), text);
+    assertTrue(text.contains("3 runs, 30.0 m of route, 41.6 m to cut or buy"), text);
+    assertTrue(text.contains("no plan can cost less than 1 h 39 min"), text);
+    assertTrue(text.contains("within 1.0 %"), text);
+    assertTrue(text.contains("  missing  1 run without a route"), text);
+  }
+
+  @Test
+  void assumedHolesSayFindTheStudFirst() {
+    String text = metric();
+    assertTrue(text.contains("  - H1: find the stud or joist first"), text);
+    assertTrue(text.contains("  H1   top plate, 22 mm (7/8 in) bit; find the stud first\n"), text);
+    assertTrue(text.contains("  H2   top plate, 32 mm (1-1/4 in) bit\n"), text);
+    assertTrue(text.contains("does not close: ground, east-west: off by 41 mm, 12 mm"), text);
+  }
+
+  @Test
+  void aHoleIsPlacedMeasuredAndExplained() {
+    String text = metric();
+    assertTrue(text.contains("wall between garage and office, 1.200 m from its"), text);
+    assertTrue(text.contains("top plate, then top plate; 76 mm in all"), text);
+    assertTrue(text.contains("far side   1.200 m from the south-west corner of office"), text);
+    assertTrue(text.contains("or         through a patch"), text);
+    assertTrue(text.contains("no tape dimensions for this hole"), text);
+  }
+
+  @Test
+  void runsSayWhereTheyGo() {
+    String text = metric();
+    assertTrue(text.contains("  desk/cat6-1: 10.0 m of cat6, cut 13.3 m\n"), text);
+    assertTrue(
+        text.contains("cabinet > open room surface 1.0 m > H1 > stud bay 8.9 m > desk"), text);
+    assertTrue(text.contains("a ready-made lead of 15 m, 1.0 m over"), text);
+    assertTrue(text.contains("BICSI"), text);
+    String steps = PlanText.of(sheet(Toy.placed(), true, UnitSystem.METRIC, Ink.PLAIN));
+    assertTrue(
+        steps.contains("      8.9 m in stud bay garage-office/bay-3 blind, fish 1\n"), steps);
+  }
+
+  @Test
+  void hoursAddUpAndSayWhereTheyAreFrom() {
+    String text = metric();
+    assertTrue(text.contains("our own experience, no published source (edit the effort"), text);
+    int in = 0;
+    for (String line : text.split("HOURS\n")[1].split("Minutes are")[0].lines().toList()) {
+      if (line.strip().endsWith("min") && !line.contains("in all")) {
+        String[] words = line.strip().split(" +");
+        in += Integer.parseInt(words[words.length - 2]);
+      }
+    }
+    assertEquals(100, in);
+  }
+
+  @Test
+  void lawComesFirst() {
+    String text = metric();
+    assertTrue(text.indexOf("law       Seal it. [a; code]") > 0, text);
+    assertTrue(text.indexOf("Seal it.") < text.indexOf("Label it."), text);
+  }
+
+  @Test
+  void boldTitlesOnlyWithInk() {
+    assertFalse(metric().contains("\u001b"));
+    String bold = PlanText.of(sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.BOLD_TITLES));
+    assertTrue(bold.contains("\u001b[1mHOLES\u001b[0m\n"));
+    assertEquals(metric(), bold.replace("\u001b[1m", "").replace("\u001b[0m", ""));
+  }
+
+  @Test
+  void unitsFollowThePlace() {
+    assertEquals(UnitSystem.FT_IN, UnitWords.usual(Toy.house(RulePlace.US, 1990)));
+    assertEquals(UnitSystem.METRIC, UnitWords.usual(Toy.house(RulePlace.UK, 1990)));
+    String feet = PlanText.of(sheet(Toy.placed(), false, UnitSystem.FT_IN, Ink.PLAIN));
+    assertTrue(feet.contains("3 ft 11-1/4 in"), feet);
+    assertTrue(feet.contains("7/8 in (22 mm) bit"), feet);
+  }
+
+  @Test
+  void theProofOfFewestHolesCountsHoles() {
+    Plan p = Toy.bare();
+    Plan.Totals t = p.totals();
+    Plan.Totals many =
+        new Plan.Totals(
+            30_001_000_000L,
+            20_000_900_000L,
+            0.33,
+            100,
+            3,
+            0,
+            30,
+            30,
+            0,
+            t.money(),
+            "USD",
+            List.of());
+    Plan plan =
+        new Plan(
+            1,
+            p.house(),
+            "fewest-holes",
+            10_000,
+            p.inputs(),
+            many,
+            p.runs(),
+            p.holes(),
+            p.unrouted(),
+            p.works(),
+            p.findings(),
+            p.materials(),
+            p.survey());
+    String text =
+        PlanText.of(
+            new Sheet(
+                plan, Toy.placed(), Toy.request(), Map.of(), false, UnitSystem.METRIC, Ink.PLAIN));
+    assertTrue(text.contains("no plan needs fewer than 2 holes"), text);
+  }
+}

@@ -1,0 +1,66 @@
+package holloway.takeoff;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.pipeline.Toy;
+import holloway.plan.Plan;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class TakeOffTest {
+  private static Plan.PlannedRun run(String from, String to, String cable, double m) {
+    return new Plan.PlannedRun("r", from, to, cable, m, m, List.of());
+  }
+
+  private static Map<String, Double> bought(Plan plan) {
+    return plan.materials().stream()
+        .collect(Collectors.toMap(Plan.Material::item, Plan.Material::quantity));
+  }
+
+  @Test
+  void copperGetsSlackAtBothEnds() {
+    CutLength cut = CutLength.of(run("cabinet", "desk", "cat6", 10));
+    assertEquals(3.3, cut.slackM(), 1e-9);
+    assertEquals(13.3, cut.metres(), 1e-9);
+    assertEquals(10.7, CutLength.of(run("hall", "desk", "cat6", 10.04)).metres(), 1e-9);
+  }
+
+  @Test
+  void fibreIsTheNextReadyMadeLead() {
+    CutLength cut = CutLength.of(run("cabinet", "desk", "om4", 10));
+    assertEquals(4, cut.slackM(), 1e-9);
+    assertEquals(OptionalInt.of(15), cut.lead());
+    assertEquals(15, cut.metres(), 1e-9);
+    assertEquals(1, cut.surplusM(), 1e-9);
+    assertEquals(OptionalInt.of(10), CutLength.of(run("cabinet", "desk", "om4", 6)).lead());
+  }
+
+  @Test
+  void noStockLeadIsLongEnough() {
+    CutLength cut = CutLength.of(run("cabinet", "desk", "om4", 46.01));
+    assertTrue(cut.lead().isEmpty());
+    assertEquals(50.1, cut.metres(), 1e-9);
+    assertEquals(0, cut.surplusM(), 1e-9);
+  }
+
+  @Test
+  void theToyIsCounted() {
+    Plan plan = TakeOff.of(Toy.bare(), Toy.request(), Toy.placed());
+    assertEquals(13.3 + 13.3 + 15, plan.totals().cableM(), 1e-9);
+    Map<String, Double> items = bought(plan);
+    assertEquals(28, items.get("cat6 cable, with 5 % waste"), 1e-9);
+    assertEquals(1, items.get("om4 lead with factory ends, 15 m"), 1e-9);
+    assertEquals(1, items.get("low-voltage bracket for a finished wall, single gang"), 1e-9);
+    assertEquals(1, items.get("keystone plate, single gang, 2 ports"), 1e-9);
+    assertEquals(1, items.get("keystone jack, cat6"), 1e-9, "the spare gets none");
+    assertEquals(1, items.get("keystone coupler for duplex fibre, om4"), 1e-9);
+    assertEquals(1, items.get("patch panel, 12 ports"), 1e-9);
+    assertEquals(2, items.get("fire-block sealant, for this many holes"), 1e-9);
+    assertEquals(2, items.get("steel nail plate, 1.6 mm"), 1e-9, "only the 32 mm hole in a 2x4");
+    assertTrue(plan.materials().stream().allMatch(m -> m.price().isEmpty()));
+  }
+}
