@@ -25,7 +25,7 @@ final class ChainRule implements Rule {
         charge.run(run.id(), run.id(), "has no leg: a cable lies somewhere");
       }
       Walk.of(run).forEach(at -> judgeStep(at, charge));
-      judgeLength(run, charge);
+      judgeLength(run, evidence.plan().totals().cableM() > 0, charge);
     }
     judgeWanted(evidence, charge, seen);
   }
@@ -63,12 +63,13 @@ final class ChainRule implements Rule {
     }
   }
 
-  private void judgeLength(Plan.PlannedRun run, Charge charge) {
+  /** {@code taken}: the take-off has said how much cable each run needs. */
+  private void judgeLength(Plan.PlannedRun run, boolean taken, Charge charge) {
     double sum = run.steps().stream().mapToDouble(Plan.PlanStep::m).sum();
     if (Math.abs(sum - run.routeM()) * 1000 > ROUTE_MM) {
       charge.run(run.id(), "route-m", "says %.3f m, its steps add up to %.3f m", run.routeM(), sum);
     }
-    if (run.cableM() + 1e-9 < run.routeM()) {
+    if (taken && run.cableM() + 1e-9 < run.routeM()) {
       charge.run(
           run.id(), "cable-m", "%.2f m of cable cannot cover %.3f m", run.cableM(), run.routeM());
     }

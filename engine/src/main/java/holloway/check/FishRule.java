@@ -150,13 +150,7 @@ final class FishRule implements Rule {
   }
 
   private void judgeConduit(Walk.At leg, Charge charge) {
-    double degrees = 0;
-    List<Span> spans = leg.spans().stream().filter(s -> s.length() > 0.5).toList();
-    for (int i = 0; i + 1 < spans.size(); i++) {
-      Mm a = spans.get(i).b().minus(spans.get(i).a()).unit();
-      Mm b = spans.get(i + 1).b().minus(spans.get(i + 1).a()).unit();
-      degrees += Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, a.dot(b)))));
-    }
+    double degrees = Turns.degrees(leg);
     if (degrees > FishLimits.CONDUIT_TURN_DEGREES + 1) {
       charge.step(leg, "turns %.0f degrees in a conduit, 180 can be (two quarter turns)", degrees);
     }

@@ -19,7 +19,8 @@ public final class Referee {
           new FishRule(),
           new EndRule(),
           new StandRule(),
-          new TotalsRule());
+          new TotalsRule(),
+          new PriceRule());
 
   private Referee() {}
 
