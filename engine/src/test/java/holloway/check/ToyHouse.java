@@ -37,20 +37,27 @@ import java.util.Optional;
  * stand every 400 mm; walls are 2.4 m high with a double top plate; chords run east-west every 400
  * mm. Round numbers, so that lengths can be worked out by hand.
  */
-final class ToyHouse {
-  static final long MM = 1_000_000L;
+public final class ToyHouse {
+  public static final long MM = 1_000_000L;
 
+  private boolean garage;
   private final List<Member> members = new ArrayList<>();
   private final List<Hollow> hollows = new ArrayList<>();
   private final List<Site> sites = new ArrayList<>();
   private final List<Wall> walls = new ArrayList<>();
 
-  static HollowHouse build() {
+  public static HollowHouse build() {
     return build(Fill.EMPTY);
   }
 
   static HollowHouse build(Fill fill) {
+    return build(fill, false);
+  }
+
+  /** {@code garage}: the room is a garage and its east wall parts it from a house. */
+  public static HollowHouse build(Fill fill, boolean garage) {
     ToyHouse toy = new ToyHouse();
+    toy.garage = garage;
     toy.wall(
         "east",
         new Frame(at(4114, 0, 0), Frame.Axis.NORTH, Frame.Axis.WEST, Frame.Axis.UP),
@@ -68,7 +75,7 @@ final class ToyHouse {
         List.of());
   }
 
-  static Point3 at(double x, double y, double z) {
+  public static Point3 at(double x, double y, double z) {
     return new Point3(Math.round(x * MM), Math.round(y * MM), Math.round(z * MM));
   }
 
@@ -183,7 +190,7 @@ final class ToyHouse {
         Fact.assumed(Fill.EMPTY),
         Lining.BOARD,
         Lining.BOARD,
-        false,
+        garage && id.equals("east"),
         false,
         false,
         List.of(),
@@ -207,7 +214,7 @@ final class ToyHouse {
             Lining.BOARD,
             Lining.BOARD,
             false,
-            false,
+            garage,
             Where.NOWHERE);
     PlacedRoom shop =
         new PlacedRoom(room, Polygon2.rectangle(0, 0, 4000 * MM, 3000 * MM), 0, 2387 * MM);

@@ -25,8 +25,8 @@ import java.util.function.UnaryOperator;
  * The plan for {@link ToyHouse} that stands: up from the cabinet in the west wall, over the attic,
  * down to the desk in the east wall; and ways to spoil it.
  */
-final class ToyPlan {
-  static final String RUN = "desk/cat6-1";
+public final class ToyPlan {
+  public static final String RUN = "desk/cat6-1";
   static final Map<String, Double> MINUTES =
       Map.ofEntries(
           Map.entry("zone.attic", 25.0), Map.entry("zone.attic-summer-extra", 15.0),
@@ -42,11 +42,11 @@ final class ToyPlan {
 
   private ToyPlan() {}
 
-  static Request request() {
+  public static Request request() {
     return request(List.of("cat6"));
   }
 
-  static Request request(List<String> cables) {
+  public static Request request(List<String> cables) {
     WallSpot cabinet = spot(Side.WEST, 1000, 1200);
     Outlet desk =
         new Outlet(
@@ -99,11 +99,11 @@ final class ToyPlan {
         fish("east/bay-800", 2, 6.924, p(4057, 1000, 2324), p(4057, 1000, 400)));
   }
 
-  static Plan good() {
+  public static Plan good() {
     return good(List.of("cat6"));
   }
 
-  static Plan good(List<String> cables) {
+  public static Plan good(List<String> cables) {
     List<Plan.PlannedRun> runs = new ArrayList<>();
     for (int i = 0; i < cables.size(); i++) {
       runs.add(
@@ -205,7 +205,7 @@ final class ToyPlan {
         });
   }
 
-  static Plan with(Plan p, List<Plan.PlannedHole> holes, List<Plan.PlannedWork> works) {
+  public static Plan with(Plan p, List<Plan.PlannedHole> holes, List<Plan.PlannedWork> works) {
     return summed(
         new Plan(
             p.format(),
@@ -223,11 +223,12 @@ final class ToyPlan {
             p.survey()));
   }
 
-  static Plan.PlannedHole hole(String id, String label, Point3 at, String bay, List<String> runs) {
+  public static Plan.PlannedHole hole(
+      String id, String label, Point3 at, String bay, List<String> runs) {
     return hole(id, label, at, bay, runs, 13, 1);
   }
 
-  static Plan.PlannedHole hole(
+  public static Plan.PlannedHole hole(
       String id, String label, Point3 at, String bay, List<String> runs, int diameter, int bores) {
     return new Plan.PlannedHole(
         id,
@@ -249,7 +250,7 @@ final class ToyPlan {
         List.of("top plate"));
   }
 
-  static Point3 p(double x, double y, double z) {
+  public static Point3 p(double x, double y, double z) {
     return ToyHouse.at(x, y, z);
   }
 
