@@ -56,7 +56,7 @@ class GeometryTest {
   void aBoreMeetsABoxExactlyWhenSomePointOfItDoes() {
     Random random = new Random(11);
     int hits = 0;
-    for (int n = 0; n < 400; n++) {
+    for (int n = 0; n < 120; n++) {
       double turn = random.nextDouble() * Math.PI;
       Frame frame =
           Frame.level(
@@ -75,7 +75,7 @@ class GeometryTest {
         assertTrue(sampled > -4, "case " + n + " stays clear");
       }
     }
-    assertTrue(hits > 40 && hits < 360, hits + " hits");
+    assertTrue(hits > 10 && hits < 110, hits + " hits");
   }
 
   /** Greatest depth of sampled points of the cylinder in the box; negative when all are outside. */
