@@ -94,8 +94,28 @@ public record Plan(
   public record PlannedWork(
       String id, String kind, double minutes, int holes, int patches, String zone) {}
 
+  /**
+   * {@code broken}: the plan itself goes against the rule; false for a duty that carrying it out
+   * brings with it, and for advice.
+   */
   public record FindingLine(
-      String rule, String severity, Optional<Point3> at, String source, String text) {}
+      String rule,
+      String severity,
+      Optional<Point3> at,
+      String source,
+      String text,
+      boolean broken) {
+    /** A duty or advice. */
+    public FindingLine(
+        String rule, String severity, Optional<Point3> at, String source, String text) {
+      this(rule, severity, at, source, text, false);
+    }
+
+    /** True when the plan must not be carried out as it stands. */
+    public boolean breaksLaw() {
+      return broken && severity.equals("law");
+    }
+  }
 
   public record Material(String item, double quantity, String unit, Optional<Double> price) {}
 

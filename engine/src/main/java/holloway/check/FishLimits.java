@@ -1,0 +1,49 @@
+package holloway.check;
+
+import holloway.hollow.Hollow;
+import java.util.OptionalDouble;
+
+/**
+ * How far one can fish, in metres, by hollow and fill: the design's settled points, from
+ * experience. Conduit: 30 m and two quarter turns between pull points (trade-facts A6-12, A6-11).
+ */
+final class FishLimits {
+  static final double CONDUIT_TURN_DEGREES = 180;
+
+  private FishLimits() {}
+
+  /** Empty when the hollow cannot be fished at all. */
+  static OptionalDouble metres(Hollow hollow) {
+    return switch (hollow.kind()) {
+      case CHASE -> shut(hollow, 12);
+      case CONDUIT -> OptionalDouble.of(30);
+      case JOIST_BAY, SOFFIT -> flat(hollow);
+      case STUD_BAY, RETURN_AIR -> upright(hollow);
+      default -> OptionalDouble.empty();
+    };
+  }
+
+  private static OptionalDouble upright(Hollow hollow) {
+    return switch (hollow.fill()) {
+      case EMPTY -> OptionalDouble.of(5.5);
+      case FACED_BATT -> OptionalDouble.of(3);
+      case UNFACED_BATT, LOOSE, UNKNOWN -> OptionalDouble.of(2.5);
+      case DENSE_PACKED, FOAM -> OptionalDouble.empty();
+    };
+  }
+
+  private static OptionalDouble flat(Hollow hollow) {
+    return switch (hollow.fill()) {
+      case EMPTY -> OptionalDouble.of(7.5);
+      case FACED_BATT, UNFACED_BATT, LOOSE, UNKNOWN -> OptionalDouble.of(3);
+      case DENSE_PACKED, FOAM -> OptionalDouble.empty();
+    };
+  }
+
+  private static OptionalDouble shut(Hollow hollow, double metres) {
+    return switch (hollow.fill()) {
+      case DENSE_PACKED, FOAM -> OptionalDouble.empty();
+      default -> OptionalDouble.of(metres);
+    };
+  }
+}

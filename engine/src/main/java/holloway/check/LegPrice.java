@@ -1,0 +1,75 @@
+package holloway.check;
+
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Stand;
+import holloway.request.Effort;
+import holloway.survey.PlacedRoom;
+
+/** Minutes that a leg ought to take by the effort table: metres, set-ups, and dislike of sight. */
+final class LegPrice {
+  private final Evidence evidence;
+  private final Effort effort;
+
+  LegPrice(Evidence evidence) {
+    this.evidence = evidence;
+    this.effort = evidence.request().effort();
+  }
+
+  /** Laid by hand: metres, and for cable in sight the wished dislike of each visible metre. */
+  double laid(Walk.At leg, Hollow hollow) {
+    double metres = leg.pathMm() / 1000;
+    double seen = inSight(hollow) ? evidence.request().wishes().visibleMetre() : 0;
+    return metres * (effort.get(layKey(hollow)) + seen);
+  }
+
+  private String layKey(Hollow hollow) {
+    String zone =
+        hollow.stand().flatMap(evidence::stand).map(Stand::zone).map(Zones::kind).orElse("");
+    return switch (hollow.kind()) {
+      case ATTIC -> "lay.metre.attic";
+      case CRAWLSPACE -> zone.equals("cellar") ? "lay.metre.cellar" : "lay.metre.crawlspace";
+      case OUTSIDE_FACE -> zone.equals("ladder") ? "lay.metre.ladder" : "lay.metre.outside";
+      case ROOM_SURFACE -> inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
+      case CHANNEL -> "channel.metre";
+      default -> "lay.metre.outside";
+    };
+  }
+
+  /** True on the open surface of a room that is not plain. */
+  boolean inSight(Hollow hollow) {
+    if (hollow.kind() != HollowKind.ROOM_SURFACE) {
+      return false;
+    }
+    return evidence.house().framed().placed().rooms().stream()
+        .filter(r -> r.name().equals(hollow.owner()))
+        .map(PlacedRoom::room)
+        .noneMatch(r -> r.plain());
+  }
+
+  /** Fished: {@code first} pays the set-up, the leg after a hand-over pays that. */
+  double fished(Walk.At leg, Hollow hollow, boolean first, boolean handedOver) {
+    double minutes = leg.pathMm() / 1000 * effort.get(fishKey(hollow));
+    minutes += first ? effort.get("fish.set-up") : 0;
+    minutes += handedOver ? effort.get("fish.hand-over") : 0;
+    if (hollow.kind() == HollowKind.CONDUIT) {
+      minutes += Turns.quarters(leg) * effort.get("fish.turn");
+    }
+    return evidence.request().wishes().crew() == 1
+        ? minutes * effort.get("crew.one-factor")
+        : minutes;
+  }
+
+  private static String fishKey(Hollow hollow) {
+    return switch (hollow.kind()) {
+      case CHASE -> "fish.metre.chase";
+      case CONDUIT -> "fish.metre.conduit";
+      default ->
+          switch (hollow.fill()) {
+            case EMPTY -> "fish.metre.empty";
+            case FACED_BATT -> "fish.metre.faced";
+            default -> "fish.metre.loose";
+          };
+    };
+  }
+}

@@ -1,0 +1,34 @@
+package holloway.check;
+
+import holloway.hollow.HollowHouse;
+import holloway.plan.Plan;
+import holloway.request.Request;
+import java.util.List;
+
+/**
+ * Verifies a plan on its own, as it would read one that somebody else wrote: what it says must be
+ * so in the house, whoever found it.
+ */
+public final class Referee {
+  private static final List<Rule> RULES =
+      List.of(
+          new ChainRule(),
+          new LegRule(),
+          new CrossingRule(),
+          new HoleRule(),
+          new FishRule(),
+          new EndRule(),
+          new StandRule(),
+          new TotalsRule(),
+          new PriceRule());
+
+  private Referee() {}
+
+  /** Every fault found, in the order of the rules and of the plan; none when the plan stands. */
+  public static Verdict check(Plan plan, HollowHouse house, Request request) {
+    Evidence evidence = new Evidence(plan, house, request);
+    Charge charge = new Charge();
+    RULES.forEach(r -> r.judge(evidence, charge));
+    return charge.verdict();
+  }
+}

@@ -1,0 +1,75 @@
+package holloway.check;
+
+import holloway.hollow.Hollow;
+import holloway.hollow.Site;
+import holloway.hollow.Stand;
+import holloway.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+
+/** Whoever lays a leg or makes a hole stands somewhere, and getting there is among the works. */
+final class StandRule implements Rule {
+  @Override
+  public void judge(Evidence evidence, Charge charge) {
+    for (Walk.At at : evidence.steps()) {
+      if (at.isLeg()) {
+        evidence
+            .hollow(at)
+            .flatMap(Hollow::stand)
+            .ifPresent(s -> judgeLeg(at, s, evidence, charge));
+      }
+    }
+    evidence.plan().holes().forEach(h -> judgeHole(h, evidence, charge));
+  }
+
+  private void judgeLeg(Walk.At at, String stand, Evidence evidence, Charge charge) {
+    Optional<Stand> known = evidence.stand(stand);
+    if (known.isEmpty()) {
+      charge.step(at, "is laid from '%s', a stand the house does not have", stand);
+    } else if (!known.get().zone().isEmpty() && !evidence.zoneOpened(known.get().zone())) {
+      charge.step(
+          at, "is laid from %s, but no work sets up the zone %s", stand, known.get().zone());
+    }
+  }
+
+  private void judgeHole(Plan.PlannedHole hole, Evidence evidence, Charge charge) {
+    if (hole.works().isEmpty()) {
+      charge.plan(hole.id(), "has no work: nobody bores it");
+    }
+    for (String work : hole.works()) {
+      if (evidence.work(work).isEmpty()) {
+        charge.plan(hole.id(), "needs work %s, which the plan does not open", work);
+      }
+    }
+    Optional<Site> site = evidence.house().findSite(hole.id());
+    if (site.isPresent() && !reachable(hole, site.get(), evidence)) {
+      charge.plan(
+          hole.id(),
+          "is bored from '%s', from where neither %s nor %s is reached",
+          hole.stand(),
+          site.get().hollowA(),
+          site.get().hollowB());
+    }
+    evidence
+        .stand(hole.stand())
+        .filter(s -> !s.zone().isEmpty() && !evidence.zoneOpened(s.zone()))
+        .ifPresent(
+            s ->
+                charge.plan(
+                    hole.id(),
+                    "is bored from %s, but no work sets up the zone %s",
+                    s.id(),
+                    s.zone()));
+  }
+
+  /** From the stand of a hollow at either end, or through an opening that the hole's works make. */
+  private boolean reachable(Plan.PlannedHole hole, Site site, Evidence evidence) {
+    for (String id : List.of(site.hollowA(), site.hollowB())) {
+      Optional<String> stand = evidence.house().findHollow(id).flatMap(Hollow::stand);
+      if (stand.isPresent() && stand.get().equals(hole.stand())) {
+        return true;
+      }
+    }
+    return hole.works().stream().flatMap(w -> evidence.work(w).stream()).anyMatch(Evidence::opens);
+  }
+}

@@ -1,0 +1,140 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.framing.Deck;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.geometry.Point3;
+import holloway.house.Timber;
+import holloway.limits.MemberMake;
+import holloway.limits.RulePack;
+import holloway.limits.Verdict;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** C1, C2, C4: what the rule pack of the place says of every member that is bored. */
+final class BoredMember implements PlanRule {
+  @Override
+  public String id() {
+    return "bored-member";
+  }
+
+  @Override
+  public String about() {
+    return "Holes in joists, studs and plates must keep within the sizes and edge distances of the"
+        + " place's rules. Nothing is said of a hole that does.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    List<Finding> out = new ArrayList<>();
+    for (Finished.Made made : finished.holes()) {
+      for (Member m : finished.pierced(made.site())) {
+        judge(m, made, finished)
+            .filter(v -> !v.allowed() || v.severity() != Severity.NOTE)
+            .ifPresent(v -> out.add(finding(made, m, v)));
+      }
+    }
+    return out;
+  }
+
+  private Finding finding(Finished.Made made, Member m, Verdict v) {
+    String text =
+        made.hole().label()
+            + " in "
+            + m.kind().word()
+            + " "
+            + m.id()
+            + ": "
+            + v.text()
+            + (v.allowed() ? "" : " Do not bore it; plan again without it.")
+            + " The local code decides.";
+    Place place = Place.of(made.hole().id(), made.hole().at());
+    return new Finding(id(), v.severity(), place, v.source(), text, !v.allowed());
+  }
+
+  private static Optional<Verdict> judge(Member m, Finished.Made made, Finished finished) {
+    Length bit = Length.mm((long) made.hole().diameterMm());
+    RulePack pack = finished.pack();
+    boolean bearing =
+        finished.wall(m.owner()).map(w -> w.bearing().value() || w.isOuter()).orElse(true);
+    Length width = new Length(m.box().y().length());
+    return switch (m.kind()) {
+      case TOP_PLATE, BOTTOM_PLATE -> Optional.of(pack.plateBore(width, bit, bearing));
+      case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST ->
+          Optional.of(
+              pack.studBore(width, bit, NailPlate.edge(m, made.site(), bit), bearing, false));
+      case JOIST, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD ->
+          Optional.of(spanning(m, made, finished, bit));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Verdict spanning(Member m, Finished.Made made, Finished finished, Length bit) {
+    Point3 at = m.frame().toLocal(made.site().middle());
+    Length top = new Length(m.box().z1() - at.z() - bit.nm() / 2);
+    Length bottom = new Length(at.z() - m.box().z0() - bit.nm() / 2);
+    long[] bay = bay(m, at.x(), finished);
+    return finished
+        .pack()
+        .joistBore(
+            new Length(m.box().z().length()),
+            bit,
+            top,
+            bottom,
+            new Length(at.x() - bay[0]),
+            new Length(bay[1] - bay[0]),
+            make(m, finished));
+  }
+
+  /** The supports on either side of a place along a member: its ends and bearing walls between. */
+  private static long[] bay(Member m, long u, Finished finished) {
+    long[] bay = {m.box().x0(), m.box().x1()};
+    deck(m, finished)
+        .ifPresent(
+            d ->
+                d.bearings()
+                    .forEach(
+                        b -> {
+                          if (b.mid() <= u) {
+                            bay[0] = Math.max(bay[0], b.mid());
+                          } else {
+                            bay[1] = Math.min(bay[1], b.mid());
+                          }
+                        }));
+    return bay;
+  }
+
+  private static Optional<Deck> deck(Member m, Finished finished) {
+    return finished.house().framed().decks().stream()
+        .filter(d -> d.id().equals(m.owner()))
+        .findFirst();
+  }
+
+  private static MemberMake make(Member m, Finished finished) {
+    return switch (m.kind()) {
+      case HEADER -> MemberMake.BEAM;
+      case CHORD, TOP_CHORD -> MemberMake.TRUSS;
+      case RAFTER -> MemberMake.RAFTER;
+      default ->
+          deck(m, finished).map(d -> make(d.timber().value().kind())).orElse(MemberMake.SOLID);
+    };
+  }
+
+  private static MemberMake make(Timber.Kind kind) {
+    return switch (kind) {
+      case SOLID -> MemberMake.SOLID;
+      case I_JOIST -> MemberMake.I_JOIST;
+      case OPEN_WEB -> MemberMake.OPEN_WEB;
+      case STEEL -> MemberMake.STEEL;
+    };
+  }
+
+  static boolean spans(MemberKind kind) {
+    return kind == MemberKind.JOIST || kind == MemberKind.CEILING_JOIST;
+  }
+}

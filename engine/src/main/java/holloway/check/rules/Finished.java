@@ -1,0 +1,95 @@
+package holloway.check.rules;
+
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.Site;
+import holloway.house.RulePlace;
+import holloway.limits.RulePack;
+import holloway.plan.Plan;
+import holloway.request.Request;
+import holloway.survey.Placed;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A plan beside the house it is for, as the rules read it. */
+final class Finished {
+  private final Plan plan;
+  private final HollowHouse house;
+  private final Request request;
+  private final Map<String, Member> members = new TreeMap<>();
+  private final Map<String, Wall> walls = new TreeMap<>();
+
+  Finished(Plan plan, HollowHouse house, Request request) {
+    this.plan = plan;
+    this.house = house;
+    this.request = request;
+    house.framed().members().forEach(m -> members.put(m.id(), m));
+    placed().walls().forEach(w -> walls.put(w.id(), w));
+  }
+
+  /** A hole to be made and the crossing it lies on. */
+  record Made(Plan.PlannedHole hole, Site site) {}
+
+  List<Made> holes() {
+    List<Made> out = new ArrayList<>();
+    for (Plan.PlannedHole h : plan.holes()) {
+      house.findSite(h.id()).ifPresent(s -> out.add(new Made(h, s)));
+    }
+    return out;
+  }
+
+  Plan plan() {
+    return plan;
+  }
+
+  HollowHouse house() {
+    return house;
+  }
+
+  Request request() {
+    return request;
+  }
+
+  Placed placed() {
+    return house.framed().placed();
+  }
+
+  RulePlace place() {
+    return placed().house().place();
+  }
+
+  RulePack pack() {
+    return RulePack.of(place().name().toLowerCase(Locale.ROOT));
+  }
+
+  Optional<Wall> wall(String id) {
+    return Optional.ofNullable(walls.get(id));
+  }
+
+  List<Member> pierced(Site site) {
+    return site.pierces().stream()
+        .flatMap(id -> Optional.ofNullable(members.get(id)).stream())
+        .toList();
+  }
+
+  boolean pierces(Site site, MemberKind... kinds) {
+    return pierced(site).stream().anyMatch(m -> List.of(kinds).contains(m.kind()));
+  }
+
+  boolean isGarage(String room) {
+    return placed().rooms().stream().anyMatch(r -> r.name().equals(room) && r.room().garage());
+  }
+
+  /** A wall that is said to part the garage from the house, or that shows to both. */
+  boolean separates(Wall wall) {
+    boolean garage = wall.faces().stream().anyMatch(f -> isGarage(f.room()));
+    boolean living = wall.faces().stream().anyMatch(f -> !isGarage(f.room()));
+    return wall.garageSeparation() || garage && living;
+  }
+}

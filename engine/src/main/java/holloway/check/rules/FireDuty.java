@@ -1,0 +1,19 @@
+package holloway.check.rules;
+
+import holloway.finding.Severity;
+import holloway.house.RulePlace;
+
+/**
+ * How binding the duty to stop fire at a hole is. Only the US wording was seen; elsewhere the duty
+ * is named from memory, and the local code decides everywhere.
+ */
+record FireDuty(Severity severity, String source) {
+  static FireDuty of(RulePlace place, String usSource) {
+    return switch (place) {
+      case US -> new FireDuty(Severity.LAW, usSource);
+      case UK ->
+          new FireDuty(Severity.STANDARD, "Approved Document B, fire-stopping (from memory)");
+      case NONE -> new FireDuty(Severity.PRACTICE, "common practice, no published source");
+    };
+  }
+}

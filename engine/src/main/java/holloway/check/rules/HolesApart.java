@@ -1,0 +1,64 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.framing.Member;
+import holloway.limits.Verdict;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** C1-2, C4-1: two holes in one member leave wood between them. */
+final class HolesApart implements PlanRule {
+  @Override
+  public String id() {
+    return "holes-apart";
+  }
+
+  @Override
+  public String about() {
+    return "Two holes in one joist, stud or plate must lie far enough apart.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    List<Finding> out = new ArrayList<>();
+    List<Finished.Made> holes = finished.holes();
+    for (int i = 0; i < holes.size(); i++) {
+      for (int j = i + 1; j < holes.size(); j++) {
+        pair(holes.get(i), holes.get(j), finished).ifPresent(out::add);
+      }
+    }
+    return out;
+  }
+
+  private Optional<Finding> pair(Finished.Made one, Finished.Made other, Finished finished) {
+    Length centres = new Length(one.site().middle().distanceTo(other.site().middle()));
+    Length a = Length.mm((long) one.hole().diameterMm());
+    Length b = Length.mm((long) other.hole().diameterMm());
+    for (Member m : finished.pierced(one.site())) {
+      if (!other.site().pierces().contains(m.id()) || !m.kind().isTimber()) {
+        continue;
+      }
+      Verdict v =
+          BoredMember.spans(m.kind())
+              ? finished.pack().joistSpacing(centres, a, b)
+              : finished.pack().plateSpacing(centres, a, b);
+      if (!v.allowed()) {
+        String text =
+            one.hole().label()
+                + " and "
+                + other.hole().label()
+                + " in "
+                + m.id()
+                + ": "
+                + v.text()
+                + " Put both sets of cables through one larger hole, or move one.";
+        Place place = Place.of(other.hole().id(), other.hole().at());
+        return Optional.of(new Finding(id(), v.severity(), place, v.source(), text, true));
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,77 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.hollow.Site;
+import holloway.limits.RulePack;
+import holloway.limits.TimberFigures;
+import holloway.units.Length;
+import java.util.List;
+
+/**
+ * B17, B19: a hole near a face of a stud or plate wants steel in front of it. Practice for data.
+ */
+final class NailPlate implements PlanRule {
+  private static final List<MemberKind> IN_WALLS =
+      List.of(
+          MemberKind.TOP_PLATE,
+          MemberKind.BOTTOM_PLATE,
+          MemberKind.STUD,
+          MemberKind.KING_STUD,
+          MemberKind.JACK_STUD,
+          MemberKind.CRIPPLE,
+          MemberKind.POST,
+          MemberKind.FIRE_BLOCK);
+
+  @Override
+  public String id() {
+    return "nail-plate";
+  }
+
+  @Override
+  public String about() {
+    return "A hole nearer than 1-1/4 in (32 mm) to the face of a stud or plate should have a steel"
+        + " plate in front of it. Law for power wiring, good practice for data cable.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    return finished.holes().stream()
+        .filter(m -> needed(m, finished))
+        .map(
+            m ->
+                new Finding(
+                    id(),
+                    Severity.PRACTICE,
+                    Place.of(m.hole().id(), m.hole().at()),
+                    TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+                    "Put a steel plate, 1.6 mm (1/16 in) or thicker, on each face of the wood that"
+                        + " is nearer than 32 mm (1-1/4 in) to "
+                        + m.hole().label()
+                        + ", so that no screw finds the cables."))
+        .toList();
+  }
+
+  private static boolean needed(Finished.Made made, Finished finished) {
+    if (made.hole().diameterMm() > made.site().largestBit()) {
+      return true;
+    }
+    RulePack pack = finished.pack();
+    Length bit = Length.mm((long) made.hole().diameterMm());
+    return finished.pierced(made.site()).stream()
+        .filter(m -> IN_WALLS.contains(m.kind()))
+        .anyMatch(
+            m ->
+                pack.needsNailPlate(
+                    new Length(m.box().y().length()), bit, edge(m, made.site(), bit)));
+  }
+
+  /** Wood between the hole and the nearer face of the wall's framing. */
+  static Length edge(Member m, Site site, Length bit) {
+    long t = m.frame().toLocal(site.middle()).y();
+    return new Length(Math.min(t - m.box().y0(), m.box().y1() - t) - bit.nm() / 2);
+  }
+}

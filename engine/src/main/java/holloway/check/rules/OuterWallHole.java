@@ -1,0 +1,51 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import java.util.List;
+
+/** E9: a hole to the outside lets water in unless it slopes and the cable drips before it. */
+final class OuterWallHole implements PlanRule {
+  @Override
+  public String id() {
+    return "outer-wall-hole";
+  }
+
+  @Override
+  public String about() {
+    return "A hole to the outside slopes down outwards, the cable comes to it from below, and it is"
+        + " sealed.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    return finished.holes().stream()
+        .filter(m -> isOutside(finished, m.site()))
+        .map(
+            m ->
+                new Finding(
+                    id(),
+                    Severity.PRACTICE,
+                    Place.of(m.hole().id(), m.hole().at()),
+                    "common practice, no published source",
+                    "Bore "
+                        + m.hole().label()
+                        + " sloping down to the outside, line it with a bushing, bring the cable to"
+                        + " it from below with a drip loop, and seal round it with silicone."))
+        .toList();
+  }
+
+  static boolean isOutside(Finished finished, Site site) {
+    return List.of(site.hollowA(), site.hollowB()).stream()
+        .anyMatch(
+            h ->
+                finished
+                    .house()
+                    .findHollow(h)
+                    .map(x -> x.kind() == HollowKind.OUTSIDE_FACE || x.kind() == HollowKind.TRENCH)
+                    .orElse(false));
+  }
+}

@@ -1,0 +1,42 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.hollow.HollowHouse;
+import holloway.plan.Plan;
+import holloway.request.Request;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All rules over a finished plan. */
+public final class PlanRules {
+  private static final List<PlanRule> ALL =
+      List.of(
+          new GarageSeparation(),
+          new SealAtPlate(),
+          new FireBlockCrossed(),
+          new BoredMember(),
+          new HolesApart(),
+          new NailPlate(),
+          new OuterWallHole(),
+          new FindTheStudFirst());
+
+  private PlanRules() {}
+
+  /** Findings in the order of the rules and of the plan's holes. */
+  public static List<Finding> find(Plan plan, HollowHouse house, Request request) {
+    Finished finished = new Finished(plan, house, request);
+    return ALL.stream().flatMap(r -> r.find(finished).stream()).toList();
+  }
+
+  /** What each rule is about, by id, in the order they are judged. */
+  public static Map<String, String> about() {
+    Map<String, String> out = new LinkedHashMap<>();
+    ALL.forEach(r -> out.put(r.id(), r.about()));
+    return out;
+  }
+
+  static List<PlanRule> all() {
+    return ALL;
+  }
+}

@@ -1,0 +1,43 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.framing.MemberKind;
+import holloway.limits.FireFigures;
+import java.util.List;
+
+/** C3-4: holes through plates and floors open a way for fire from one hollow to the next. */
+final class SealAtPlate implements PlanRule {
+  @Override
+  public String id() {
+    return "seal-at-plate";
+  }
+
+  @Override
+  public String about() {
+    return "A hole through a plate, a floor or a ceiling joins two concealed spaces and must be"
+        + " closed round the cables.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    FireDuty duty = FireDuty.of(finished.place(), FireFigures.BLOCK_SOURCE);
+    return finished.holes().stream()
+        .filter(
+            m ->
+                finished.pierces(
+                    m.site(), MemberKind.TOP_PLATE, MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR))
+        .map(
+            m ->
+                new Finding(
+                    id(),
+                    duty.severity(),
+                    Place.of(m.hole().id(), m.hole().at()),
+                    duty.source(),
+                    "Close "
+                        + m.hole().label()
+                        + " round the cables with fire caulk, or mineral wool held in place, when"
+                        + " all cables are in. The local code decides."))
+        .toList();
+  }
+}
