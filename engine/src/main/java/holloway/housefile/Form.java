@@ -38,6 +38,14 @@ enum Form {
     this.expected = expected;
   }
 
+  /** A name that the person gives or gave. */
+  boolean isName() {
+    return switch (this) {
+      case NAME, ID, ROOM, LEVEL, LEVEL_OR_ATTIC, OUTLET, FILE -> true;
+      default -> false;
+    };
+  }
+
   /** Anchored at both ends. */
   String pattern() {
     return "^(" + pattern + ")$";

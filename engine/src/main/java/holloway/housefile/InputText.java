@@ -56,11 +56,16 @@ record InputText(Marked root, InputFile file) {
           problems, start, "the file is empty; 'holloway start' writes one to begin from");
     }
     boolean clean = problems.isEmpty();
-    Optional<Marked> root = MarkedTree.of(text, name, problems);
+    Optional<Marked> root = MarkedTree.of(untabbed(text), name, problems);
     if (root.isEmpty() && clean && problems.isEmpty()) {
       return refuse(problems, start, "the file holds nothing but comments");
     }
     return root.map(r -> new InputText(r, new InputFile(name, sha256(bytes))));
+  }
+
+  /** JSON may be indented with tabs, which YAML does not allow; no JSON string holds a raw tab. */
+  private static String untabbed(String text) {
+    return text.stripLeading().startsWith("{") ? text.replace('\t', ' ') : text;
   }
 
   private static byte[] bytes(Path path, String name) {

@@ -4,6 +4,8 @@ import holloway.house.Level;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Reads the storeys, sorted by name. */
 final class LevelReader {
@@ -15,12 +17,10 @@ final class LevelReader {
       house.problem(
           "levels", "levels: { ground: { floor: slab } }", "", "a house needs at least one level");
     }
+    named.forEach((name, e) -> check(name, e, named));
     List<Level> levels = new ArrayList<>();
     named.forEach(
         (name, e) -> {
-          if (e.text("above").filter(name::equals).isPresent()) {
-            e.problem("above", "another level", "", "level '" + name + "' cannot lie above itself");
-          }
           FloorReader.read(e, defaults)
               .ifPresent(
                   floor ->
@@ -34,5 +34,21 @@ final class LevelReader {
                               e.where())));
         });
     return levels;
+  }
+
+  private static void check(String name, Entry e, Map<String, Entry> levels) {
+    if (name.equals("attic")) {
+      String text = "'attic' is the space under a roof; a level needs another name";
+      e.desk().problems().add(e.where(), name, "another name, such as upper", "", text);
+    }
+    Set<String> below = new TreeSet<>(Set.of(name));
+    Entry at = e;
+    while (at != null && at.text("above").isPresent()) {
+      String next = at.text("above").get();
+      if (next.equals(name)) {
+        e.problem("above", "the level below", "", "level '" + name + "' cannot lie above itself");
+      }
+      at = below.add(next) ? levels.get(next) : null;
+    }
   }
 }

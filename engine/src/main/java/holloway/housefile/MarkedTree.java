@@ -28,6 +28,9 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class MarkedTree {
   static final int DEEPEST = 30;
 
+  /** No name, length or word is longer. */
+  static final int LONGEST = 500;
+
   private final String file;
   private final Problems problems;
   private final Deque<Open> open = new ArrayDeque<>();
@@ -90,7 +93,7 @@ final class MarkedTree {
       case Scalar -> {
         ScalarEvent s = (ScalarEvent) event;
         refuseExtras(s, s.getTag());
-        put(new Marked.Scalar(s.getValue(), s.isPlain(), where(event)));
+        put(scalar(s));
       }
       case SequenceStart, MappingStart -> startCollection((CollectionStartEvent) event);
       case SequenceEnd, MappingEnd -> put(open.pop().close());
@@ -105,6 +108,16 @@ final class MarkedTree {
       }
       default -> {}
     }
+  }
+
+  private Marked.Scalar scalar(ScalarEvent s) {
+    Where where = where(s);
+    if (s.getValue().length() <= LONGEST) {
+      return new Marked.Scalar(s.getValue(), s.isPlain(), where);
+    }
+    problems.add(
+        where, s.getValue(), "at most " + LONGEST + " letters", "", "this text is too long");
+    return new Marked.Scalar("", true, where);
   }
 
   private void startDocument(Event event) {

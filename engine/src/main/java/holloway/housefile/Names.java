@@ -1,11 +1,13 @@
 package holloway.housefile;
 
+import java.util.Collection;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The names a house file gives, gathered before anything refers to them. */
 record Names(Set<String> levels, Set<String> rooms, Set<String> outlets) {
-  static final Names NONE = new Names(Set.of(), Set.of(), Set.of());
+  private static final int MOST_LISTED = 30;
 
   static Names of(Marked root) {
     return new Names(keysOf(root, "levels"), keysOf(root, "rooms"), outlets(root));
@@ -33,6 +35,12 @@ record Names(Set<String> levels, Set<String> rooms, Set<String> outlets) {
     return parent instanceof Marked.Mapping m ? m.values().get(key) : null;
   }
 
+  /** The names in order, the first few of many. */
+  static String list(Collection<String> names) {
+    String some = names.stream().sorted().limit(MOST_LISTED).collect(Collectors.joining(", "));
+    return names.size() > MOST_LISTED ? some + ", ..." : some;
+  }
+
   /** Refuses a name that is not among the given ones; an empty set is a fault told elsewhere. */
   static String known(String name, Set<String> names, String what) {
     if (names.isEmpty() || names.contains(name)) {
@@ -40,7 +48,7 @@ record Names(Set<String> levels, Set<String> rooms, Set<String> outlets) {
     }
     throw new Refused(
         "there is no " + what + " '" + name + "'",
-        "one of: " + String.join(", ", names),
+        "one of: " + list(names),
         Nearest.of(name, names));
   }
 }

@@ -8,6 +8,9 @@ import java.util.TreeSet;
 final class Nearest {
   private static final int LONGEST = 60;
 
+  /** Comparing with more words than this would take long and help nobody. */
+  private static final int MOST_WORDS = 2_000;
+
   private Nearest() {}
 
   /** Empty when nothing is near: more than a third of the letters would change. */
@@ -15,7 +18,7 @@ final class Nearest {
     String w = written.toLowerCase(Locale.ROOT);
     String best = "";
     int least = Integer.MAX_VALUE;
-    if (w.length() > LONGEST) {
+    if (w.length() > LONGEST || words.size() > MOST_WORDS) {
       return best;
     }
     for (String word : new TreeSet<>(words)) {

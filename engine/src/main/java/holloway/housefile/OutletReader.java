@@ -36,9 +36,6 @@ final class OutletReader {
     List<Wanted> cables = cables(e);
     int spare = e.whole("spare").orElse(0);
     boolean feed = e.yesNo("feed").orElse(false);
-    if (spare > 0 && cables.isEmpty() && e.items("cables").isEmpty()) {
-      e.problem("spare", "cables: [cat6]", "", "a spare is one more of the first of 'cables'");
-    }
     checkCables(e, cables, feed);
     if (spots.isEmpty() || e.text("name").isEmpty()) {
       return Optional.empty();

@@ -2,6 +2,8 @@ package holloway.housefile;
 
 import holloway.house.Room;
 import holloway.house.Room.Placing;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,13 +34,13 @@ final class PlacingCheck {
       checkLevels(r, byName, named.get(r.name()));
     }
     if (rooms.size() == named.size()) {
-      rooms.forEach(r -> checkRing(r, byName, named.get(r.name())));
+      Set<String> led = new HashSet<>();
+      rooms.forEach(r -> checkRing(r, byName, led, named));
     }
   }
 
-  /** The largest group of placed rooms shows which start is meant; all starts are listed. */
   private static void reportUnplaced(List<Room> free, Map<String, Entry> named) {
-    List<String> names = free.stream().map(Room::name).toList();
+    String names = Names.list(free.stream().map(Room::name).toList());
     for (Room r : free) {
       Entry e = named.get(r.name());
       e.desk()
@@ -49,7 +51,7 @@ final class PlacingCheck {
               "east-of, west-of, north-of, south-of, above, below or at",
               "",
               "only one room may be unplaced (it starts the survey), but these are: %s; say which"
-                      .formatted(String.join(", ", names))
+                      .formatted(names)
                   + " room '"
                   + r.name()
                   + "' lies beside, or leave that to it alone");
@@ -86,24 +88,23 @@ final class PlacingCheck {
     }
   }
 
-  /** Reported at the ring's first room by name only. */
-  private static void checkRing(Room start, Map<String, Room> rooms, Entry e) {
-    Set<String> ring = new HashSet<>();
+  /** Follows the neighbours to the first room, or to one that is known to lead there. */
+  private static void checkRing(
+      Room start, Map<String, Room> rooms, Set<String> led, Map<String, Entry> named) {
+    List<String> path = new ArrayList<>();
+    Set<String> met = new HashSet<>();
     Room at = start;
-    while (at != null && ring.add(at.name())) {
+    while (at != null && !led.contains(at.name()) && met.add(at.name())) {
+      path.add(at.name());
       at = neighbour(at).map(rooms::get).orElse(null);
     }
-    boolean closed = at == start;
-    if (closed && ring.stream().allMatch(n -> n.compareTo(start.name()) >= 0)) {
-      e.desk()
-          .problems()
-          .add(
-              e.where(),
-              start.name(),
-              "rooms that lead to the first one",
-              "",
-              "these rooms are placed by one another in a ring: "
-                  + String.join(", ", new java.util.TreeSet<>(ring)));
+    if (at != null && !led.contains(at.name())) {
+      List<String> ring = path.subList(path.indexOf(at.name()), path.size());
+      String first = Collections.min(ring);
+      Entry e = named.get(first);
+      String text = "these rooms are placed by one another in a ring: " + Names.list(ring);
+      e.desk().problems().add(e.where(), first, "rooms that lead to the first one", "", text);
     }
+    led.addAll(path);
   }
 }

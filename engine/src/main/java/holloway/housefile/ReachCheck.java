@@ -1,10 +1,16 @@
 package holloway.housefile;
 
+import holloway.house.Along;
+import holloway.house.CeilingSpot;
 import holloway.house.FaceRef;
 import holloway.house.House;
+import holloway.house.Level;
+import holloway.house.Obstacle;
 import holloway.house.Opening;
 import holloway.house.Room;
+import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.house.WallRef;
 import holloway.house.WallSpot;
 import holloway.house.Where;
 import holloway.request.Outlet;
@@ -40,7 +46,14 @@ final class ReachCheck {
     for (Thing t : house.things()) {
       c.spot(t.at(), "this thing");
     }
+    house.roofs().forEach(r -> r.hatches().forEach(h -> c.over(h.at(), "this hatch")));
+    for (Obstacle o : house.obstacles()) {
+      o.inVoid().ifPresent(v -> c.over(v.at(), "this obstacle"));
+    }
+    house.walls().forEach(w -> w.ref().ifPresent(c::between));
+    c.levels();
     for (Opening o : house.openings()) {
+      c.between(o.wall());
       o.wall()
           .face()
           .ifPresent(
@@ -63,6 +76,47 @@ final class ReachCheck {
               to -> along(w.at().face(), to, w.at().along().distance().where(), what + " ('to')"));
     } else if (spot instanceof Spot.Outside o) {
       spot(o.at(), what);
+    } else if (spot instanceof Spot.OnCeiling c) {
+      over(c.at(), what);
+    }
+  }
+
+  /** Two sides of a room give its south and west walls' lengths. */
+  private void over(CeilingSpot at, String what) {
+    Along x = at.eastWest();
+    Along y = at.northSouth();
+    along(
+        new FaceRef(at.room(), Side.SOUTH, 1, at.where()),
+        x.distance().value(),
+        x.distance().where(),
+        what);
+    along(
+        new FaceRef(at.room(), Side.WEST, 1, at.where()),
+        y.distance().value(),
+        y.distance().where(),
+        what);
+  }
+
+  private void between(WallRef ref) {
+    Room one = ref.between().map(b -> rooms.get(b.one())).orElse(null);
+    Room other = ref.between().map(b -> rooms.get(b.other())).orElse(null);
+    if (one != null && other != null && !one.level().equals(other.level())) {
+      problems.add(
+          ref.where(),
+          one.name() + ", " + other.name(),
+          "two rooms of one level",
+          "",
+          "there is no wall between '%s' on level '%s' and '%s' on level '%s'"
+              .formatted(one.name(), one.level(), other.name(), other.level()));
+    }
+  }
+
+  private void levels() {
+    for (Level l : house.levels()) {
+      if (house.rooms().stream().noneMatch(r -> r.level().equals(l.name()))) {
+        String text = "no room is on level '" + l.name() + "'";
+        problems.add(l.where(), l.name(), "a room on it, or no such level", "", text);
+      }
     }
   }
 

@@ -14,7 +14,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Reads cabinet, outlets and links, and makes the runs out of them. */
 final class RequestReader {
@@ -43,14 +45,13 @@ final class RequestReader {
             .flatMap(c -> Spots.onWall(c, Fact.assumed(Length.ZERO)));
     List<Outlet> outlets = outlets();
     links();
-    if (runs.isEmpty() && house.has("outlets") && house.desk().problems().isEmpty()) {
-      house.problem(
-          "outlets",
+    if (house.has("outlets") && house.items("outlets").isEmpty()) {
+      String example =
           Teaching.example(WantedTables.HOUSE, WantedTables.HOUSE.find("outlets").orElseThrow())
-              .orElseThrow(),
-          "",
-          "no cable is wanted: give at least one outlet with 'cables:'");
+              .orElseThrow();
+      house.problem("outlets", example, "", "no cable is wanted: give at least one outlet");
     }
+    checkWired();
     runs.sort(Comparator.comparing(Run::id));
     return cabinet.map(
         at ->
@@ -68,6 +69,22 @@ final class RequestReader {
       e.text("name").ifPresent(n -> outletRuns(e, n));
     }
     return out;
+  }
+
+  /** An outlet without cables must be an end of a link. */
+  private void checkWired() {
+    Set<String> linked = new TreeSet<>();
+    for (Entry link : house.maps("links", WantedTables.LINK)) {
+      link.text("from").ifPresent(linked::add);
+      link.text("to").ifPresent(linked::add);
+    }
+    for (Entry e : house.maps("outlets", WantedTables.OUTLET)) {
+      boolean wired = !e.items("cables").isEmpty() || linked.contains(e.text("name").orElse(""));
+      if (!wired) {
+        String text = "no cable goes to outlet '%s'".formatted(e.text("name").orElse("?"));
+        e.problem("cables", "cables: [cat6], or a link to it", "", text);
+      }
+    }
   }
 
   /** {@code desk/cat6-1}, {@code desk/cat6-2}, ..., then {@code desk/spare-1}. */
@@ -114,7 +131,7 @@ final class RequestReader {
             problems.add(
                 where,
                 id,
-                "one of: " + String.join(", ", runNames.keySet()),
+                "one of: " + Names.list(runNames.keySet()),
                 Nearest.of(id, runNames.keySet()),
                 "there is no run '" + id + "'");
           }

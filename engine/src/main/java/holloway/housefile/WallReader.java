@@ -57,6 +57,7 @@ final class WallReader {
   List<WallSpec> walls(Entry house) {
     List<WallSpec> out = new ArrayList<>();
     Map<String, Where> names = new TreeMap<>();
+    Map<String, Where> refs = new TreeMap<>();
     for (Entry e : house.maps("walls", HouseTables.WALL)) {
       Optional<WallRef> ref = Spots.wallRef(e, "this wall");
       e.text("name").ifPresent(n -> Unique.claim(e, "name", n, names, "wall"));
@@ -64,9 +65,26 @@ final class WallReader {
       ref.flatMap(WallRef::face)
           .ifPresent(f -> studsFrom.ifPresent(a -> Spots.fits(e, "studs-from", f, a)));
       Optional<Boolean> separation = e.text("separation").map("garage"::equals);
+      ref.ifPresent(r -> Unique.claim(e, keyOf(r), refText(r), refs, "description of wall"));
       ref.ifPresent(r -> out.add(spec(e, Optional.of(r), e.text("name"), studsFrom, separation)));
     }
     return out;
+  }
+
+  private static String keyOf(WallRef r) {
+    return r.face().isPresent() ? "side" : "between";
+  }
+
+  private static String refText(WallRef r) {
+    if (r.face().isPresent()) {
+      return r.face().get().toString();
+    }
+    WallRef.Between b = r.between().orElseThrow();
+    boolean inOrder = b.one().compareTo(b.other()) < 0;
+    return (inOrder ? b.one() : b.other())
+        + " - "
+        + (inOrder ? b.other() : b.one())
+        + (b.ordinal() == 1 ? "" : " " + b.ordinal());
   }
 
   private static WallSpec spec(
