@@ -1,11 +1,9 @@
 package holloway.survey;
 
-import holloway.house.Fact;
 import holloway.house.Origin;
 import holloway.house.Room.Placing;
 import holloway.house.Side;
 import holloway.house.Where;
-import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -17,10 +15,8 @@ import java.util.TreeMap;
  * observation per placing and axis.
  */
 final class Placement {
-  private final Network ew;
-  private final Network ns;
   private final TreeMap<String, RoomShape> shapes;
-  private final TreeMap<String, long[]> offset = new TreeMap<>();
+  private final Anchors anchors;
   private final WallPriors priors;
   private final Texts texts;
   private final Problems problems;
@@ -34,8 +30,7 @@ final class Placement {
       WallPriors priors,
       Texts texts,
       Problems problems) {
-    this.ew = ew;
-    this.ns = ns;
+    this.anchors = new Anchors(ew, ns, texts, problems);
     this.shapes = shapes;
     this.priors = priors;
     this.texts = texts;
@@ -70,12 +65,12 @@ final class Placement {
                     s.room().name(),
                     free.get(0).room().name()));
     first = free.get(0);
-    settle(first, 0, 0);
+    anchors.settle(first, 0, 0);
     boolean moved = true;
     while (moved) {
       moved = false;
       for (RoomShape s : all()) {
-        if (!offset.containsKey(s.room().name())) {
+        if (!anchors.hold(s.room().name())) {
           moved |= tryPlace(s);
         }
       }
@@ -89,21 +84,13 @@ final class Placement {
 
   private void reportUnplaced() {
     for (RoomShape s : all()) {
-      if (problems.isEmpty() && !offset.containsKey(s.room().name())) {
+      if (problems.isEmpty() && !anchors.hold(s.room().name())) {
         problems.add(
             s.room().where(),
             "room %s cannot be placed: the rooms it is placed by lead round in a circle, never to %s",
             s.room().name(),
             first.room().name());
       }
-    }
-  }
-
-  private void settle(RoomShape s, long dx, long dy) {
-    offset.put(s.room().name(), new long[] {dx, dy});
-    for (int i = 0; i < s.local().size(); i++) {
-      ew.start(s.x().get(i), s.corner(i).x() + dx);
-      ns.start(s.y().get(i), s.corner(i).y() + dy);
     }
   }
 
@@ -128,21 +115,22 @@ final class Placement {
     } else if (neighbour.equals(s.room().name())) {
       problems.add(where, "room %s is placed by itself", neighbour);
     }
-    return offset.containsKey(neighbour);
+    return anchors.hold(neighbour);
   }
 
   private boolean placeAt(RoomShape s, Placing.At at) {
-    Optional<RoomShape.Face> west = outer(s, Side.WEST, at.where());
-    Optional<RoomShape.Face> south = outer(s, Side.SOUTH, at.where());
-    Optional<RoomShape.Face> west0 = outer(first, Side.WEST, at.where());
-    Optional<RoomShape.Face> south0 = outer(first, Side.SOUTH, at.where());
+    Optional<RoomShape.Face> west = anchors.outer(s, Side.WEST, at.where());
+    Optional<RoomShape.Face> south = anchors.outer(s, Side.SOUTH, at.where());
+    Optional<RoomShape.Face> west0 = anchors.outer(first, Side.WEST, at.where());
+    Optional<RoomShape.Face> south0 = anchors.outer(first, Side.SOUTH, at.where());
     if (west.isEmpty() || south.isEmpty() || west0.isEmpty() || south0.isEmpty()) {
       return false;
     }
     String what = s.room().name() + " at, ";
-    long dx = tie(ew, west0.get(), west.get(), at.x(), at.x().spread().nm(), what + "eastward");
-    long dy = tie(ns, south0.get(), south.get(), at.y(), at.y().spread().nm(), what + "northward");
-    settle(s, dx, dy);
+    long dx = anchors.tie(west0.get(), west.get(), at.x(), at.x().spread().nm(), what + "eastward");
+    long dy =
+        anchors.tie(south0.get(), south.get(), at.y(), at.y().spread().nm(), what + "northward");
+    anchors.settle(s, dx, dy);
     return true;
   }
 
@@ -166,35 +154,31 @@ final class Placement {
           b.align().word());
       return false;
     }
-    Optional<RoomShape.Face> own = outer(s, b.align(), b.where());
-    Optional<RoomShape.Face> theirs = outer(n, b.align(), b.where());
+    Optional<RoomShape.Face> own = anchors.outer(s, b.align(), b.where());
+    Optional<RoomShape.Face> theirs = anchors.outer(n, b.align(), b.where());
     if (own.isEmpty() || theirs.isEmpty()) {
       return false;
     }
-    Network along = network(b.align());
     String what = "%s in line with %s".formatted(own.get(), theirs.get());
-    long spread = spread(b.shift(), Makeup.ALIGN_SPREAD);
-    long d = tie(along, theirs.get(), own.get(), b.shift(), spread, what);
+    long spread = Anchors.spread(b.shift(), Makeup.ALIGN_SPREAD);
+    long d = anchors.tie(theirs.get(), own.get(), b.shift(), spread, what);
     return push(s, n, b, d);
   }
 
   /** Moves the room against its neighbour until the first facing faces are one wall apart. */
   private boolean push(RoomShape s, RoomShape n, Placing.Beside b, long d) {
-    long[] at = offset.get(n.room().name());
+    Axis across = Axis.across(b.side());
+    Axis along = Axis.across(b.align());
     boolean east = b.side() == Side.EAST || b.side() == Side.NORTH;
     int sign = east ? 1 : -1;
     record Pair(RoomShape.Face theirs, RoomShape.Face own, WallPriors.Prior prior, long d) {}
     List<Pair> pairs = new ArrayList<>();
     for (RoomShape.Face t : n.squareFaces(b.side())) {
       for (RoomShape.Face o : s.squareFaces(b.side().opposite())) {
-        long shift = d - at[b.side().runsEastWest() ? 0 : 1];
+        long shift = d - anchors.of(n, along);
         if (t.along().lo() < o.along().hi() + shift && o.along().lo() + shift < t.along().hi()) {
           WallPriors.Prior prior = priors.between(t, o);
-          long wanted =
-              at[b.side().runsEastWest() ? 1 : 0]
-                  + t.across()
-                  + sign * prior.thickness()
-                  - o.across();
+          long wanted = anchors.of(n, across) + t.across() + sign * prior.thickness() - o.across();
           pairs.add(new Pair(t, o, prior, wanted));
         }
       }
@@ -210,14 +194,15 @@ final class Placement {
       return false;
     }
     Pair p = best.get();
-    network(b.side())
+    anchors
+        .network(b.side())
         .observe(
             p.theirs.unknown(),
             p.own.unknown(),
             sign * p.prior.thickness(),
             p.prior.spread(),
             p.prior.text());
-    settle(s, b.side().runsEastWest() ? d : p.d, b.side().runsEastWest() ? p.d : d);
+    anchors.settle(s, b.side().runsEastWest() ? d : p.d, b.side().runsEastWest() ? p.d : d);
     return true;
   }
 
@@ -232,74 +217,35 @@ final class Placement {
           s.room().level());
       return false;
     }
-    Optional<RoomShape.Face> ownNs = outer(s, t.alignNorthSouth(), t.where());
-    Optional<RoomShape.Face> ownEw = outer(s, t.alignEastWest(), t.where());
-    Optional<RoomShape.Face> theirNs = outer(n, t.alignNorthSouth(), t.where());
-    Optional<RoomShape.Face> theirEw = outer(n, t.alignEastWest(), t.where());
+    Optional<RoomShape.Face> ownNs = anchors.outer(s, t.alignNorthSouth(), t.where());
+    Optional<RoomShape.Face> ownEw = anchors.outer(s, t.alignEastWest(), t.where());
+    Optional<RoomShape.Face> theirNs = anchors.outer(n, t.alignNorthSouth(), t.where());
+    Optional<RoomShape.Face> theirEw = anchors.outer(n, t.alignEastWest(), t.where());
     if (ownNs.isEmpty() || ownEw.isEmpty() || theirNs.isEmpty() || theirEw.isEmpty()) {
       return false;
     }
     String what =
         "%s %s %s".formatted(s.room().name(), t.above() ? "above" : "below", n.room().name());
     long dx =
-        tie(
-            ew,
+        anchors.tie(
             theirEw.get(),
             ownEw.get(),
             t.shiftEast(),
-            spread(t.shiftEast(), Makeup.TIE_SPREAD),
+            Anchors.spread(t.shiftEast(), Makeup.TIE_SPREAD),
             what);
     long dy =
-        tie(
-            ns,
+        anchors.tie(
             theirNs.get(),
             ownNs.get(),
             t.shiftNorth(),
-            spread(t.shiftNorth(), Makeup.TIE_SPREAD),
+            Anchors.spread(t.shiftNorth(), Makeup.TIE_SPREAD),
             what);
     if (t.shiftEast().origin() != Origin.MEASURED || t.shiftNorth().origin() != Origin.MEASURED) {
       assumed.add(
           "%s: where it stands over the other storey is assumed to within %s. Maybe tape an outside corner or the stairwell"
               .formatted(what, texts.length(Makeup.TIE_SPREAD)));
     }
-    settle(s, dx, dy);
+    anchors.settle(s, dx, dy);
     return true;
-  }
-
-  private static long spread(Fact<Length> shift, long otherwise) {
-    return shift.origin() == Origin.MEASURED ? Math.max(1, shift.spread().nm()) : otherwise;
-  }
-
-  /** Observes own = theirs + shift and returns the room's offset on that axis. */
-  private long tie(
-      Network network,
-      RoomShape.Face theirs,
-      RoomShape.Face own,
-      Fact<Length> shift,
-      long spread,
-      String what) {
-    network.observe(
-        theirs.unknown(), own.unknown(), shift.value().nm(), spread, texts.measured(what, shift));
-    int axis = network.axis() == Axis.X ? 0 : 1;
-    return offset.get(theirs.shape().room().name())[axis]
-        + theirs.across()
-        + shift.value().nm()
-        - own.across();
-  }
-
-  private Network network(Side side) {
-    return Axis.across(side) == Axis.X ? ew : ns;
-  }
-
-  private Optional<RoomShape.Face> outer(RoomShape s, Side side, Where where) {
-    Optional<RoomShape.Face> face = s.outermost(side);
-    if (face.isEmpty()) {
-      problems.add(
-          where,
-          "room %s has no straight face on its %s side to place by",
-          s.room().name(),
-          side.word());
-    }
-    return face;
   }
 }

@@ -1,0 +1,71 @@
+package holloway.survey;
+
+import holloway.house.Fact;
+import holloway.house.Origin;
+import holloway.house.Side;
+import holloway.house.Where;
+import holloway.units.Length;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Rooms that stand already, as start positions, and ties from them to the next. */
+final class Anchors {
+  private final Network ew;
+  private final Network ns;
+  private final Texts texts;
+  private final Problems problems;
+  private final TreeMap<String, long[]> offset = new TreeMap<>();
+
+  Anchors(Network ew, Network ns, Texts texts, Problems problems) {
+    this.ew = ew;
+    this.ns = ns;
+    this.texts = texts;
+    this.problems = problems;
+  }
+
+  boolean hold(String room) {
+    return offset.containsKey(room);
+  }
+
+  /** Position of a room's first corner on the axis. */
+  long of(RoomShape s, Axis axis) {
+    return offset.get(s.room().name())[axis == Axis.X ? 0 : 1];
+  }
+
+  void settle(RoomShape s, long dx, long dy) {
+    offset.put(s.room().name(), new long[] {dx, dy});
+    for (int i = 0; i < s.local().size(); i++) {
+      ew.start(s.x().get(i), s.corner(i).x() + dx);
+      ns.start(s.y().get(i), s.corner(i).y() + dy);
+    }
+  }
+
+  static long spread(Fact<Length> shift, long otherwise) {
+    return shift.origin() == Origin.MEASURED ? Math.max(1, shift.spread().nm()) : otherwise;
+  }
+
+  /** Observes own = theirs + shift and returns the room's offset on that axis. */
+  long tie(
+      RoomShape.Face theirs, RoomShape.Face own, Fact<Length> shift, long spread, String what) {
+    Network network = network(theirs.side());
+    network.observe(
+        theirs.unknown(), own.unknown(), shift.value().nm(), spread, texts.measured(what, shift));
+    return of(theirs.shape(), network.axis()) + theirs.across() + shift.value().nm() - own.across();
+  }
+
+  Network network(Side side) {
+    return Axis.across(side) == Axis.X ? ew : ns;
+  }
+
+  Optional<RoomShape.Face> outer(RoomShape s, Side side, Where where) {
+    Optional<RoomShape.Face> face = s.outermost(side);
+    if (face.isEmpty()) {
+      problems.add(
+          where,
+          "room %s has no straight face on its %s side to place by",
+          s.room().name(),
+          side.word());
+    }
+    return face;
+  }
+}
