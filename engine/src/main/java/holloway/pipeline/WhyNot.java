@@ -1,0 +1,58 @@
+package holloway.pipeline;
+
+import holloway.geometry.Point3;
+import holloway.hollow.Refused;
+import holloway.request.Request;
+import holloway.routing.Ends;
+import holloway.routing.RouteGraph;
+import holloway.routing.Routing;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Says why a run has no route: how near it got, and which limits stopped it there. */
+final class WhyNot {
+  private static final int MOST = 6;
+  private static final long NEAR = 2_500_000_000L;
+
+  private WhyNot() {}
+
+  static List<String> of(
+      String runId, Request request, Ends ends, Routing.Routed routed, List<String> reached) {
+    var run = request.runs().stream().filter(r -> r.id().equals(runId)).findFirst().orElseThrow();
+    List<String> out = new ArrayList<>();
+    List<Point3> around = new ArrayList<>();
+    Map<String, RouteGraph.Node> byName = new TreeMap<>();
+    routed.graph().nodes().forEach(n -> byName.put(n.name(), n));
+    for (String end : List.of(run.from(), run.to())) {
+      routed
+          .graph()
+          .terminals()
+          .getOrDefault(end, List.of())
+          .forEach(n -> around.add(routed.graph().nodes().get(n).at()));
+    }
+    if (!reached.isEmpty()) {
+      out.add("got as far as " + String.join(", ", reached));
+      reached.stream().filter(byName::containsKey).forEach(n -> around.add(byName.get(n).at()));
+    }
+    routed.refused().stream()
+        .filter(r -> distance(r, around) <= NEAR)
+        .sorted(
+            Comparator.comparingLong((Refused r) -> distance(r, around))
+                .thenComparing(Refused::what))
+        .map(r -> r.what() + ": " + r.why() + " (" + r.source() + ")")
+        .distinct()
+        .limit(MOST)
+        .forEach(out::add);
+    if (out.isEmpty()) {
+      out.add("every way is banned, or no hollow leads from " + run.from() + " to " + run.to());
+    }
+    return out;
+  }
+
+  private static long distance(Refused r, List<Point3> around) {
+    return around.stream().mapToLong(p -> p.distanceTo(r.at())).min().orElse(Long.MAX_VALUE);
+  }
+}
