@@ -93,7 +93,10 @@ final class Evidence {
   /** True when the box of this run end is cut out: its work's id starts with the end's name. */
   boolean hasCutOut(String end) {
     return plan.works().stream()
-        .anyMatch(w -> w.kind().equals("cut-out") && (w.id() + "/").startsWith(end + "/"));
+        .anyMatch(
+            w ->
+                w.kind().equals("cut-out")
+                    && (w.id().startsWith(end + "/") || w.id().startsWith(end + "@")));
   }
 
   static boolean opens(Plan.PlannedWork work) {

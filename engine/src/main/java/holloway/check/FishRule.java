@@ -15,6 +15,9 @@ import java.util.TreeMap;
  * hand-over at most, straight on within a hollow, and a hand at both ends.
  */
 final class FishRule implements Rule {
+  /** How far a hand works from an access, from experience. */
+  private static final double ARM_MM = 450;
+
   @Override
   public void judge(Evidence evidence, Charge charge) {
     for (Plan.PlannedRun run : evidence.plan().runs()) {
@@ -37,12 +40,23 @@ final class FishRule implements Rule {
       return;
     }
     boolean blind = at.step().feed().orElse("").equals("blind");
+    if (hollow.get().blind() && !blind && reachedIn(at, evidence)) {
+      return;
+    }
     if (hollow.get().blind() && (!blind || at.step().fish().isEmpty())) {
       charge.step(at, "lies in %s, where no hand reaches, but belongs to no fish", at.hollow());
     }
     if (!hollow.get().blind() && (blind || at.step().fish().isPresent())) {
       charge.step(at, "is fished, but %s is worked by hand", at.hollow());
     }
+  }
+
+  /** A hand reaches an arm's length into a blind hollow from an opened access or the run's end. */
+  private static boolean reachedIn(Walk.At at, Evidence evidence) {
+    boolean open =
+        at.before().map(evidence::isAccess).orElse(evidence.hasCutOut(at.run().from()))
+            || at.after().map(evidence::isAccess).orElse(evidence.hasCutOut(at.run().to()));
+    return open && at.pathMm() <= ARM_MM + 1;
   }
 
   private void judgeFish(List<Walk.At> legs, Evidence evidence, Charge charge) {

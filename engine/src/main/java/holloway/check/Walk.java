@@ -23,8 +23,9 @@ final class Walk {
       return step().kind().equals("crossing");
     }
 
+    /** The id of the hollow a leg lies in (the step's {@code hollow} is the word for its kind). */
     String hollow() {
-      return step().hollow().orElse("");
+      return isLeg() ? step().id() : "";
     }
 
     Optional<At> before() {

@@ -43,12 +43,34 @@ final class RunSteps {
       if (pieces.stream().anyMatch(p -> p instanceof Piece.Leg leg && leg.blind())) {
         fishes++;
       }
+      inHandAt(back ? edge.b() : edge.a(), pieces.get(0));
       for (Piece p : pieces) {
         take(p, back);
       }
     }
     closeHandLeg();
     return List.copyOf(steps);
+  }
+
+  /**
+   * Where one leg ends and another begins at a place that was opened, a crossing without length
+   * says that a hand has the cable there, so that legs and crossings take turns.
+   */
+  private void inHandAt(int node, Piece next) {
+    boolean legBefore =
+        open != null || !steps.isEmpty() && steps.get(steps.size() - 1).kind().equals("leg");
+    boolean goesOn =
+        open != null
+            && next instanceof Piece.Leg leg
+            && !leg.blind()
+            && leg.kind().byHand()
+            && open.hollow().equals(leg.hollow());
+    if (legBefore && next instanceof Piece.Leg && !goesOn) {
+      closeHandLeg();
+      RouteGraph.Node n = net.graph.nodes().get(node);
+      steps.add(
+          crossing(new Piece.Pass(n.name(), List.of(n.at(), n.at())), List.of(n.at(), n.at())));
+    }
   }
 
   private void take(Piece piece, boolean back) {

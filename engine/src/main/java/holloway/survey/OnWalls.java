@@ -59,7 +59,12 @@ final class OnWalls {
 
   private void found(Found.Stud stud) {
     WallRef ref = new WallRef(Optional.empty(), Optional.of(stud.face()), stud.where());
-    stud(finder.bases(ref), stud.along(), Origin.FOUND, stud.where(), words(ref));
+    stud(
+        finder.bases(ref, stud.along().from()),
+        stud.along(),
+        Origin.FOUND,
+        stud.where(),
+        words(ref));
   }
 
   /** The first found stud wins over later ones, any found one over a stated one. */
@@ -105,7 +110,12 @@ final class OnWalls {
   private void opening(Opening o) {
     String words = words(o.wall());
     Optional<WallFinder.Base> at =
-        spot(finder.bases(o.wall()), o.along(), o.width().value().nm(), o.where(), words);
+        spot(
+            finder.bases(o.wall(), o.along().from()),
+            o.along(),
+            o.width().value().nm(),
+            o.where(),
+            words);
     if (at.isEmpty()) {
       return;
     }

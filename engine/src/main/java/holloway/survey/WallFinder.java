@@ -30,7 +30,9 @@ final class WallFinder {
 
   /** All stretches that the reference means: several when its line is cut by a crossing wall. */
   List<Base> bases(WallRef ref) {
-    return ref.between().map(this::between).orElseGet(() -> behind(ref.face().orElseThrow()));
+    return ref.between()
+        .map(b -> nth(between(b), b))
+        .orElseGet(() -> behind(ref.face().orElseThrow()));
   }
 
   private List<Base> behind(FaceRef face) {
@@ -45,7 +47,7 @@ final class WallFinder {
     return out;
   }
 
-  private List<Base> between(WallRef.Between ref) {
+  private List<List<Base>> between(WallRef.Between ref) {
     List<Base> all = new ArrayList<>();
     for (Wall w : walls) {
       for (Wall.WallFace f : w.faces()) {
@@ -67,7 +69,24 @@ final class WallFinder {
           .findFirst()
           .ifPresentOrElse(l -> l.add(b), () -> lines.add(new ArrayList<>(List.of(b))));
     }
+    return lines;
+  }
+
+  private static List<Base> nth(List<List<Base>> lines, WallRef.Between ref) {
     return ref.ordinal() <= lines.size() ? lines.get(ref.ordinal() - 1) : List.of();
+  }
+
+  /**
+   * The same for a distance taped from one side: where two rooms meet at a corner they share walls
+   * of both directions, and only those count that have such an end.
+   */
+  List<Base> bases(WallRef ref, Side from) {
+    if (ref.between().isEmpty()) {
+      return bases(ref);
+    }
+    List<List<Base>> lines = between(ref.between().get());
+    List<List<Base>> fit = lines.stream().filter(l -> hasEnd(l.get(0).wall, from)).toList();
+    return nth(fit.isEmpty() ? lines : fit, ref.between().get());
   }
 
   private PlacedRoom room(String name) {
