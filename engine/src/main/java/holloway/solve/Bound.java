@@ -39,10 +39,11 @@ final class Bound {
       free[z] = true;
     }
     Groups groups = new Groups(task, runs);
+    LeastExtra least = new LeastExtra(net, task.capacity.kindList(), runs.length);
     boolean directed =
         groups.list.stream().allMatch(Groups.Group::rooted)
-            && Places.mayDirect(net, groups.list.size());
-    Places places = new Places(net, free, directed);
+            && Places.mayDirect(net, groups.list.size(), least, runs.length);
+    Places places = new Places(net, free, directed, least);
     Shares start = new StartShares(task, places, groups.list).of(best);
     boolean[][] fits = fits(directed);
     List<ZonePart> parts = new ArrayList<>();

@@ -15,7 +15,6 @@ final class GroupPaths {
   private final boolean[] edgeOpen;
   private final boolean[] nodeOpen;
   private final boolean[][] fits;
-  private final long[] arcPrice;
   private final long[] holePrice;
   private final long[] start;
 
@@ -29,7 +28,6 @@ final class GroupPaths {
     this.places = places;
     this.fits = fits;
     search = new ShortestPaths(net);
-    arcPrice = new long[2 * net.edges];
     holePrice = new long[net.methods.length];
     start = new long[net.nodes];
     methodOpen = new boolean[net.methods.length][];
@@ -67,23 +65,18 @@ final class GroupPaths {
     for (int h = 0; h < holePrice.length; h++) {
       holePrice[h] = fits[g.kind()][h] ? cheapest(h, places.holePlaces[h], units) : Network.SHUT;
     }
-    for (int e = 0; e < net.edges; e++) {
-      if (edgeOpen[e]) {
-        arcPrice[2 * e] = price(2 * e, g, units);
-        arcPrice[2 * e + 1] = price(2 * e + 1, g, units);
-      }
-    }
     for (int s : task.ends[g.from()]) {
       start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
     }
-    return search.find(task.ends[g.from()], start, task.ends[g.to()], arcPrice, null, g.pin());
+    return search.find(
+        task.ends[g.from()], start, task.ends[g.to()], arc -> price(arc, g, units), g.pin());
   }
 
   private long price(int arc, Groups.Group g, long[] units) {
-    if (!nodeOpen[net.head[arc]]) {
+    int e = arc >> 1;
+    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
       return Network.SHUT;
     }
-    int e = arc >> 1;
     long sum = g.runs().length * net.price[e] + sum(places.arcPlaces[arc], units);
     int[] holes = net.edgeHoles[e];
     int[][][] own = places.ownHolePlaces[arc];

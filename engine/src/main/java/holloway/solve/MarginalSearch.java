@@ -86,8 +86,10 @@ final class MarginalSearch {
     for (int s : from) {
       start[s] = startPrice(s);
     }
+    long[] extra = edgeExtra[d.kind()];
+    ShortestPaths.Lengths lengths = arc -> arcPrice[arc] + extra[arc >> 1];
     return new PathRepair(net, MOST_BRANCHES)
-        .find(arcPrice, () -> search.find(from, start, to, arcPrice, edgeExtra[d.kind()], d.pin()));
+        .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
   }
 
   private long startPrice(int node) {

@@ -41,8 +41,7 @@ record SteinerCase(RouteGraph graph, Order order) {
       b.end("t" + t, node.get(t));
       runs.add(new Order.Wanted("run " + t, "cabinet", "t" + t, Cable.get("cat6")));
     }
-    return new SteinerCase(
-        b.build(), new Order(runs, Profile.LEAST_WORK, Set.of(), Map.of()));
+    return new SteinerCase(b.build(), new Order(runs, Profile.LEAST_WORK, Set.of(), Map.of()));
   }
 
   private static int place(GraphBuilder b, TreeMap<Integer, Integer> node, int v) {
