@@ -23,6 +23,7 @@ final class MarginalSearch {
   private final boolean[] pricedOpen;
   private final boolean[] holeShut;
   private final int[] mark;
+  private long[] penalty;
   private int stamp;
 
   MarginalSearch(Draft draft, Zones zones) {
@@ -55,6 +56,11 @@ final class MarginalSearch {
       priceEdge(e);
       extraEdge(e);
     }
+  }
+
+  /** A further price of each edge, for the search only; call {@link #refresh} when it changed. */
+  void penalise(long[] perEdge) {
+    penalty = perEdge;
   }
 
   /** No new path may pass a hole in this state. */
@@ -133,7 +139,10 @@ final class MarginalSearch {
     for (int w : net.nodeWorks[net.tail(arc)]) {
       mark[w] = stamp;
     }
-    long sum = net.price[e] + count(net.nodeWorks[net.head[arc]], true);
+    long sum =
+        net.price[e]
+            + (penalty == null ? 0 : penalty[e])
+            + count(net.nodeWorks[net.head[arc]], true);
     sum += count(net.edgeWorks[e], true);
     for (int h : net.edgeHoles[e]) {
       sum += cheapest(net.methods[h]);
