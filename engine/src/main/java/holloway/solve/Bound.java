@@ -92,11 +92,12 @@ final class Bound {
       }
       if (least.part == null) {
         Shares warm = nearest(parts, least, start);
-        GroupPaths paths = new GroupPaths(task, start.places, least.shut(), fits);
+        GroupPaths paths = new GroupPaths(task, groups.list, start.places, least.shut(), fits);
         least.part = new BoundPart(groups.list, paths, warm, target - least.fixed);
       }
       long before = least.part.looks();
       least.part.step(BATCH);
+      least.part.release();
       looks += least.part.looks() - before;
       least.known =
           least.part.impossible()

@@ -171,6 +171,17 @@ final class Places {
     return rowMembers;
   }
 
+  /** Edges whose price a share at the place is part of. */
+  int[] edgesNear(int place) {
+    Place p = places.get(place);
+    return switch (p.kind()) {
+      case "hole" -> net.holeEdges[p.at()];
+      case "edge" -> new int[] {p.at()};
+      case "node" -> net.edgesAt(p.at());
+      default -> new int[] {p.at() >> 1};
+    };
+  }
+
   /**
    * For the own work of a hole its price with 1, 2, … cables; null for a row that all share in
    * full.
