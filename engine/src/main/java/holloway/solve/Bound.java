@@ -39,10 +39,11 @@ final class Bound {
       free[z] = true;
     }
     Groups groups = new Groups(task, runs);
+    LeastExtra least = new LeastExtra(net, task.capacity.kindList(), runs.length);
     boolean directed =
         groups.list.stream().allMatch(Groups.Group::rooted)
-            && Places.mayDirect(net, groups.list.size());
-    Places places = new Places(net, free, directed);
+            && Places.mayDirect(net, groups.list.size(), least, runs.length);
+    Places places = new Places(net, free, directed, least);
     Shares start = new StartShares(task, places, groups.list).of(best);
     boolean[][] fits = fits(directed);
     List<ZonePart> parts = new ArrayList<>();
@@ -91,11 +92,12 @@ final class Bound {
       }
       if (least.part == null) {
         Shares warm = nearest(parts, least, start);
-        GroupPaths paths = new GroupPaths(task, start.places, least.shut(), fits);
+        GroupPaths paths = new GroupPaths(task, groups.list, start.places, least.shut(), fits);
         least.part = new BoundPart(groups.list, paths, warm, target - least.fixed);
       }
       long before = least.part.looks();
       least.part.step(BATCH);
+      least.part.release();
       looks += least.part.looks() - before;
       least.known =
           least.part.impossible()

@@ -9,6 +9,7 @@ import java.util.List;
  */
 final class BoundPart {
   private static final double KEEP = 0.6;
+  private static final double LEAST = 0.05;
   private static final int PATIENCE = 12;
 
   private final List<Groups.Group> groups;
@@ -46,6 +47,10 @@ final class BoundPart {
     return best;
   }
 
+  void release() {
+    paths.release();
+  }
+
   long looks() {
     return paths.looks();
   }
@@ -61,7 +66,7 @@ final class BoundPart {
     int[][] used = new int[groups.size()][];
     long value = 0;
     for (int g = 0; g < used.length; g++) {
-      Path p = paths.find(groups.get(g), shares.units[g]);
+      Path p = paths.find(g, shares.units[g]);
       if (p == null) {
         impossible = true;
         return;
@@ -85,9 +90,20 @@ final class BoundPart {
     } else if (++sinceBetter >= PATIENCE) {
       boldness *= 0.6;
       sinceBetter = 0;
-      shares.copyFrom(best);
+      takeBack();
       for (double[] d : direction) {
         Arrays.fill(d, 0);
+      }
+    }
+  }
+
+  private void takeBack() {
+    for (int g = 0; g < shares.units.length; g++) {
+      for (int p = 0; p < shares.units[g].length; p++) {
+        if (shares.units[g][p] != best.units[g][p]) {
+          shares.units[g][p] = best.units[g][p];
+          paths.changed(g, p);
+        }
       }
     }
   }
@@ -96,7 +112,7 @@ final class BoundPart {
     for (int g = 0; g < used.length; g++) {
       double[] d = direction[g];
       for (int p = 0; p < d.length; p++) {
-        d[p] *= KEEP;
+        d[p] = d[p] < LEAST ? 0 : KEEP * d[p];
       }
       for (int p : used[g]) {
         d[p] += 1;
@@ -106,7 +122,7 @@ final class BoundPart {
     boolean[] touched = new boolean[shares.rows()];
     for (double[] d : direction) {
       for (int p = 0; p < d.length; p++) {
-        if (d[p] > 0.01) {
+        if (d[p] > 0) {
           int r = shares.row(p);
           touched[r] = true;
           norm += d[p] * d[p] * shares.price(r);
@@ -114,18 +130,31 @@ final class BoundPart {
       }
     }
     double step = norm == 0 ? 0 : boldness * Math.max(1, target - value) / norm;
-    for (int g = 0; g < direction.length; g++) {
-      for (int p = 0; p < direction[g].length; p++) {
-        if (direction[g][p] > 0.01) {
-          long price = shares.price(shares.row(p));
-          long raise = Math.round(Math.min(2.0 * price, step * direction[g][p] * price));
-          shares.units[g][p] += raise;
-        }
-      }
-    }
     for (int r = 0; r < touched.length; r++) {
       if (touched[r]) {
-        shares.project(r);
+        moveRow(r, step);
+      }
+    }
+  }
+
+  private void moveRow(int row, double step) {
+    int[] members = shares.places.rowMembers()[row];
+    long price = shares.price(row);
+    long[] before = new long[members.length * groups.size()];
+    int at = 0;
+    for (int p : members) {
+      for (int g = 0; g < direction.length; g++) {
+        before[at++] = shares.units[g][p];
+        shares.units[g][p] += Math.round(Math.min(2.0, step * direction[g][p]) * price);
+      }
+    }
+    shares.project(row);
+    at = 0;
+    for (int p : members) {
+      for (int g = 0; g < direction.length; g++) {
+        if (shares.units[g][p] != before[at++]) {
+          paths.changed(g, p);
+        }
       }
     }
   }

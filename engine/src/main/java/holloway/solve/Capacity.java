@@ -54,6 +54,11 @@ final class Capacity {
     return kinds.size();
   }
 
+  /** The kinds, in the order of the counts. */
+  List<Cable> kindList() {
+    return kinds;
+  }
+
   /** The cheapest bores that take the set; the same set always gets the same answer. */
   Bores bores(int hole, int[] counts) {
     RouteGraph.Hole h = net.graph.holes().get(hole);

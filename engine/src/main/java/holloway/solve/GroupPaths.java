@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The shortest path of one group when it pays its travel and its shares, with some zones shut: the
@@ -9,28 +10,37 @@ import java.util.Arrays;
 final class GroupPaths {
   private final Task task;
   private final Network net;
+  private final List<Groups.Group> groups;
   private final Places places;
   private final ShortestPaths search;
   private final boolean[][] methodOpen;
   private final boolean[] edgeOpen;
   private final boolean[] nodeOpen;
   private final boolean[][] fits;
-  private final long[] arcPrice;
-  private final long[] holePrice;
+  private final long[][] holePrice;
+  private final long[][] arcPrice;
+  private final IntList[] stale;
+  private final int[] mark;
+  private int stamp;
   private final long[] start;
 
   /**
    * @param shutWorks zones not to be had, besides what the order bans
    * @param fits by group kind and hole: whether one such cable passes
    */
-  GroupPaths(Task task, Places places, boolean[] shutWorks, boolean[][] fits) {
+  GroupPaths(
+      Task task, List<Groups.Group> groups, Places places, boolean[] shutWorks, boolean[][] fits) {
+    this.groups = groups;
     this.task = task;
     this.net = task.net;
     this.places = places;
     this.fits = fits;
     search = new ShortestPaths(net);
-    arcPrice = new long[2 * net.edges];
-    holePrice = new long[net.methods.length];
+    holePrice = new long[groups.size()][];
+    arcPrice = new long[groups.size()][];
+    stale = new IntList[groups.size()];
+    Arrays.setAll(stale, g -> new IntList());
+    mark = new int[net.edges];
     start = new long[net.nodes];
     methodOpen = new boolean[net.methods.length][];
     for (int h = 0; h < methodOpen.length; h++) {
@@ -62,34 +72,83 @@ final class GroupPaths {
     return search.looks();
   }
 
+  /** Forgets all prices, to save memory while another set of zones is worked on. */
+  void release() {
+    Arrays.fill(arcPrice, null);
+    Arrays.fill(holePrice, null);
+  }
+
+  /** A share of the group changed; edges near the place are priced anew before the next search. */
+  void changed(int group, int place) {
+    stale[group].add(place);
+  }
+
   /** The path with its exact price, or null if the group has none. */
-  Path find(Groups.Group g, long[] units) {
-    for (int h = 0; h < holePrice.length; h++) {
-      holePrice[h] = fits[g.kind()][h] ? cheapest(h, places.holePlaces[h], units) : Network.SHUT;
+  Path find(int group, long[] units) {
+    Groups.Group g = groups.get(group);
+    if (arcPrice[group] == null) {
+      priceAll(group, units);
+    } else {
+      priceStale(group, units);
     }
-    for (int e = 0; e < net.edges; e++) {
-      if (edgeOpen[e]) {
-        arcPrice[2 * e] = price(2 * e, g, units);
-        arcPrice[2 * e + 1] = price(2 * e + 1, g, units);
-      }
-    }
+    stale[group].clear();
     for (int s : task.ends[g.from()]) {
       start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
     }
-    return search.find(task.ends[g.from()], start, task.ends[g.to()], arcPrice, null, g.pin());
+    long[] prices = arcPrice[group];
+    return search.find(task.ends[g.from()], start, task.ends[g.to()], arc -> prices[arc], g.pin());
   }
 
-  private long price(int arc, Groups.Group g, long[] units) {
-    if (!nodeOpen[net.head[arc]]) {
+  private void priceAll(int group, long[] units) {
+    holePrice[group] = new long[net.methods.length];
+    arcPrice[group] = new long[2 * net.edges];
+    for (int h = 0; h < net.methods.length; h++) {
+      priceHole(group, h, units);
+    }
+    for (int e = 0; e < net.edges; e++) {
+      priceEdge(group, e, units);
+    }
+  }
+
+  private void priceStale(int group, long[] units) {
+    stamp++;
+    for (int i = 0; i < stale[group].size(); i++) {
+      Places.Place p = places.places.get(stale[group].get(i));
+      if (p.kind().equals("hole")) {
+        priceHole(group, p.at(), units);
+      }
+    }
+    for (int i = 0; i < stale[group].size(); i++) {
+      for (int e : places.edgesNear(stale[group].get(i))) {
+        if (mark[e] != stamp) {
+          mark[e] = stamp;
+          priceEdge(group, e, units);
+        }
+      }
+    }
+  }
+
+  private void priceHole(int group, int h, long[] units) {
+    holePrice[group][h] =
+        fits[groups.get(group).kind()][h] ? cheapest(h, places.holePlaces[h], units) : Network.SHUT;
+  }
+
+  private void priceEdge(int group, int e, long[] units) {
+    arcPrice[group][2 * e] = price(2 * e, group, units);
+    arcPrice[group][2 * e + 1] = price(2 * e + 1, group, units);
+  }
+
+  private long price(int arc, int group, long[] units) {
+    int e = arc >> 1;
+    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
       return Network.SHUT;
     }
-    int e = arc >> 1;
-    long sum = g.runs().length * net.price[e] + sum(places.arcPlaces[arc], units);
+    long sum = groups.get(group).runs().length * net.price[e] + sum(places.arcPlaces[arc], units);
     int[] holes = net.edgeHoles[e];
     int[][][] own = places.ownHolePlaces[arc];
     for (int i = 0; i < holes.length; i++) {
       int h = holes[i];
-      long p = holePrice[h];
+      long p = holePrice[group][h];
       if (own != null && p < Network.SHUT) {
         p = cheapest(h, own[i], units);
       }

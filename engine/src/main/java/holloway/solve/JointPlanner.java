@@ -28,6 +28,23 @@ public final class JointPlanner {
         reached.put(order.runs().get(k).id(), reach.nearest(k));
       }
     }
-    return new Solved(new PlanWriter(draft).write(bound.bound()), reached, bound);
+    return new Solved(new PlanWriter(draft).write(bound.bound()), reached, bound, ways(draft));
+  }
+
+  private static int ways(Draft draft) {
+    RouteGraph graph = draft.net.graph;
+    int bits = 0;
+    for (Path p : draft.paths) {
+      for (int arc : p == null ? new int[0] : p.arcs()) {
+        bits |= graph.edges().get(arc >> 1).ways();
+      }
+    }
+    for (int h : draft.openHoles()) {
+      bits |= graph.holes().get(h).ways();
+    }
+    for (RouteGraph.Work w : graph.works()) {
+      bits |= draft.isOpen(w.id()) && !w.zone().isEmpty() ? Bans.wayOf(w) : 0;
+    }
+    return bits;
   }
 }

@@ -23,6 +23,7 @@ final class MarginalSearch {
   private final boolean[] pricedOpen;
   private final boolean[] holeShut;
   private final int[] mark;
+  private long[] penalty;
   private int stamp;
 
   MarginalSearch(Draft draft, Zones zones) {
@@ -57,6 +58,11 @@ final class MarginalSearch {
     }
   }
 
+  /** A further price of each edge, for the search only; call {@link #refresh} when it changed. */
+  void penalise(long[] perEdge) {
+    penalty = perEdge;
+  }
+
   /** No new path may pass a hole in this state. */
   void shutHole(int hole, boolean shut) {
     holeShut[hole] = shut;
@@ -86,8 +92,10 @@ final class MarginalSearch {
     for (int s : from) {
       start[s] = startPrice(s);
     }
+    long[] extra = edgeExtra[d.kind()];
+    ShortestPaths.Lengths lengths = arc -> arcPrice[arc] + extra[arc >> 1];
     return new PathRepair(net, MOST_BRANCHES)
-        .find(arcPrice, () -> search.find(from, start, to, arcPrice, edgeExtra[d.kind()], d.pin()));
+        .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
   }
 
   private long startPrice(int node) {
@@ -131,7 +139,10 @@ final class MarginalSearch {
     for (int w : net.nodeWorks[net.tail(arc)]) {
       mark[w] = stamp;
     }
-    long sum = net.price[e] + count(net.nodeWorks[net.head[arc]], true);
+    long sum =
+        net.price[e]
+            + (penalty == null ? 0 : penalty[e])
+            + count(net.nodeWorks[net.head[arc]], true);
     sum += count(net.edgeWorks[e], true);
     for (int h : net.edgeHoles[e]) {
       sum += cheapest(net.methods[h]);

@@ -112,6 +112,14 @@ final class Network {
     return head[arc ^ 1];
   }
 
+  int[] edgesAt(int node) {
+    int[] out = Arrays.copyOfRange(arcs, first[node], first[node + 1]);
+    for (int i = 0; i < out.length; i++) {
+      out[i] >>= 1;
+    }
+    return out;
+  }
+
   /** Edges that touch a hollow or use a way, for a run pinned to it. */
   boolean[] touching(String hollowOrWay) {
     int bits = 0;

@@ -39,14 +39,20 @@ final class Places {
   private final boolean[] free;
   private final Map<Place, Integer> index = new HashMap<>();
   private final Map<List<Object>, Integer> rows = new HashMap<>();
+  private final LeastExtra least;
+  private final int[] holeOf;
   private int[][] rowMembers;
+  private long[][] limits;
 
   /**
    * @param free works that cost nothing in the bound: paid by all, or told apart as zones
+   * @param least what holes cost for several cables
    */
-  Places(Network net, boolean[] free, boolean directed) {
+  Places(Network net, boolean[] free, boolean directed, LeastExtra least) {
     this.net = net;
     this.free = free;
+    this.least = least;
+    holeOf = OwnWorks.holeOf(net);
     this.directed = directed;
     holePlaces = new int[net.methods.length][][];
     startPlaces = new int[net.nodes][];
@@ -66,11 +72,16 @@ final class Places {
     }
   }
 
-  /** Holes that cost something lie on one edge each, so that no path can meet one twice. */
-  static boolean mayDirect(Network net, int groups) {
+  /**
+   * Holes that cost something lie on one edge each, so that no path can meet one twice, and take
+   * all runs at no extra, so that leaving limits out of the bound loses nothing.
+   */
+  static boolean mayDirect(Network net, int groups, LeastExtra least, int runs) {
     for (int h = 0; h < net.methods.length; h++) {
-      if (net.holeEdges[h].length > 1
-          && Arrays.stream(net.methods[h]).anyMatch(m -> m.length > 0)) {
+      long[] extra = least.of(h);
+      boolean limited = extra.length < runs || runs > 0 && extra[runs - 1] > 0;
+      boolean costs = Arrays.stream(net.methods[h]).anyMatch(m -> m.length > 0);
+      if (limited || costs && net.holeEdges[h].length > 1) {
         return false;
       }
     }
@@ -158,6 +169,43 @@ final class Places {
       rowMembers = Arrays.stream(lists).map(IntList::toArray).toArray(int[][]::new);
     }
     return rowMembers;
+  }
+
+  /** Edges whose price a share at the place is part of. */
+  int[] edgesNear(int place) {
+    Place p = places.get(place);
+    return switch (p.kind()) {
+      case "hole" -> net.holeEdges[p.at()];
+      case "edge" -> new int[] {p.at()};
+      case "node" -> net.edgesAt(p.at());
+      default -> new int[] {p.at() >> 1};
+    };
+  }
+
+  /**
+   * For the own work of a hole its price with 1, 2, … cables; null for a row that all share in
+   * full.
+   */
+  long[] limit(int row) {
+    if (limits == null) {
+      limits = new long[rowPrice.size()][];
+      for (int r = 0; r < limits.length; r++) {
+        limits[r] = limitOf(places.get(rowMembers()[r][0]));
+      }
+    }
+    return limits[row];
+  }
+
+  private long[] limitOf(Place p) {
+    int hole = holeOf[p.work()];
+    if (directed || hole < 0) {
+      return null;
+    }
+    long[] out = least.of(hole).clone();
+    for (int n = 0; n < out.length; n++) {
+      out[n] = Math.addExact(out[n], net.workPrice[p.work()]);
+    }
+    return out;
   }
 
   static boolean has(int[] values, int value) {

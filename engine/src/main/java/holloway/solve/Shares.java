@@ -3,8 +3,10 @@ package holloway.solve;
 import java.util.Arrays;
 
 /**
- * How much of each work every group of runs pays at each place: whole units, never negative, and
- * never more than the work's price in one row.
+ * How much of each work every group of runs pays at each place: whole units, never negative. A row
+ * keeps within a limit: for a common row all shares together are at most the work's price; for the
+ * own work of a hole the n largest shares of single cables are at most what the hole costs with n
+ * cables, for every n that fits.
  */
 final class Shares {
   final Places places;
@@ -14,12 +16,26 @@ final class Shares {
 
   private final long[] rowPrice;
   private final int[] rowOf;
+  private final int[] size;
 
-  Shares(Places places, int groups) {
+  /**
+   * @param size number of runs in each group
+   */
+  Shares(Places places, int[] size) {
+    this(
+        places,
+        places.rowPrice.stream().mapToLong(Long::longValue).toArray(),
+        places.rowOf.stream().mapToInt(Integer::intValue).toArray(),
+        size,
+        new long[size.length][places.places.size()]);
+  }
+
+  private Shares(Places places, long[] rowPrice, int[] rowOf, int[] size, long[][] units) {
     this.places = places;
-    units = new long[groups][places.places.size()];
-    rowPrice = places.rowPrice.stream().mapToLong(Long::longValue).toArray();
-    rowOf = places.rowOf.stream().mapToInt(Integer::intValue).toArray();
+    this.units = units;
+    this.rowPrice = rowPrice;
+    this.rowOf = rowOf;
+    this.size = size;
   }
 
   int row(int place) {
@@ -40,19 +56,54 @@ final class Shares {
     }
   }
 
-  /** Takes the same from every positive share of a row until the row is within its price. */
+  Shares copy() {
+    long[][] same = new long[units.length][];
+    for (int g = 0; g < units.length; g++) {
+      same[g] = Arrays.copyOf(units[g], units[g].length);
+    }
+    return new Shares(places, rowPrice, rowOf, size, same);
+  }
+
+  /** Brings a row back within its limit with as little change as is cheap to find. */
   void project(int row) {
     int[] members = places.rowMembers()[row];
-    long excess = -rowPrice[row];
     for (int p : members) {
       for (long[] u : units) {
         u[p] = Math.max(0, u[p]);
-        excess = Math.addExact(excess, u[p]);
       }
     }
-    while (excess > 0) {
-      excess = take(members, excess);
+    long[] limit = places.limit(row);
+    if (limit == null) {
+      long excess = total(members) - rowPrice[row];
+      while (excess > 0) {
+        excess = take(members, excess);
+      }
+    } else {
+      projectHole(members[0], limit);
     }
+  }
+
+  private void projectHole(int place, long[] limit) {
+    HoleLimit each = new HoleLimit(limit, size);
+    long[] value = new long[size.length];
+    for (int g = 0; g < size.length; g++) {
+      value[g] = Math.floorDiv(units[g][place] + size[g] - 1, size[g]);
+    }
+    if (each.project(value)) {
+      for (int g = 0; g < size.length; g++) {
+        units[g][place] = Math.min(units[g][place], value[g] * size[g]);
+      }
+    }
+  }
+
+  private long total(int[] members) {
+    long sum = 0;
+    for (int p : members) {
+      for (long[] u : units) {
+        sum = Math.addExact(sum, u[p]);
+      }
+    }
+    return sum;
   }
 
   private long take(int[] members, long excess) {
@@ -74,37 +125,30 @@ final class Shares {
     return left;
   }
 
-  /** True if every row is within its price; the last word before a bound is given out. */
+  /** True if every row is within its limit; the last word before a bound is given out. */
   boolean valid() {
     for (int r = 0; r < rows(); r++) {
-      long sum = 0;
-      for (int p : places.rowMembers()[r]) {
+      int[] members = places.rowMembers()[r];
+      for (int p : members) {
         for (long[] u : units) {
           if (u[p] < 0) {
             return false;
           }
-          sum = Math.addExact(sum, u[p]);
         }
       }
-      if (sum > rowPrice[r]) {
+      long[] limit = places.limit(r);
+      if (limit == null ? total(members) > rowPrice[r] : !holeValid(members[0], limit)) {
         return false;
       }
     }
     return true;
   }
 
-  Shares copy() {
-    Shares out = new Shares(places, rowPrice, rowOf, new long[units.length][]);
-    for (int g = 0; g < units.length; g++) {
-      out.units[g] = Arrays.copyOf(units[g], units[g].length);
+  private boolean holeValid(int place, long[] limit) {
+    long[] value = new long[size.length];
+    for (int g = 0; g < size.length; g++) {
+      value[g] = Math.floorDiv(units[g][place] + size[g] - 1, size[g]);
     }
-    return out;
-  }
-
-  private Shares(Places places, long[] rowPrice, int[] rowOf, long[][] units) {
-    this.places = places;
-    this.units = units;
-    this.rowPrice = rowPrice;
-    this.rowOf = rowOf;
+    return new HoleLimit(limit, size).mostBroken(value) == 0;
   }
 }

@@ -8,6 +8,12 @@ import java.util.Arrays;
  * in the second.
  */
 final class ShortestPaths {
+  /** Price of walking an arc, {@link Network#SHUT} or more if it is closed. */
+  @FunctionalInterface
+  interface Lengths {
+    long of(int arc);
+  }
+
   private final Network net;
   private final long[] distance;
   private final int[] entered;
@@ -29,11 +35,9 @@ final class ShortestPaths {
    * The cheapest way from any source to any target, or null.
    *
    * @param start price of starting at a source, by node
-   * @param perArc price of an arc; {@link Network#SHUT} or more closes it
-   * @param perEdge further price of an edge, or null
+   * @param pin edges of which one must be used, or null
    */
-  Path find(
-      int[] sources, long[] start, int[] targets, long[] perArc, long[] perEdge, boolean[] pin) {
+  Path find(int[] sources, long[] start, int[] targets, Lengths lengths, boolean[] pin) {
     Arrays.fill(distance, Network.SHUT);
     Arrays.fill(place, -1);
     size = 0;
@@ -49,18 +53,18 @@ final class ShortestPaths {
       if (state >= shift && Arrays.binarySearch(targets, node) >= 0) {
         return trace(state);
       }
-      relax(state, node, perArc, perEdge, pin);
+      relax(state, node, lengths, pin);
     }
     return null;
   }
 
-  private void relax(int state, int node, long[] perArc, long[] perEdge, boolean[] pin) {
+  private void relax(int state, int node, Lengths lengths, boolean[] pin) {
     long base = distance[state];
     int end = net.first[node + 1];
     looks += end - net.first[node];
     for (int i = net.first[node]; i < end; i++) {
       int arc = net.arcs[i];
-      long d = base + perArc[arc] + (perEdge == null ? 0 : perEdge[arc >> 1]);
+      long d = base + lengths.of(arc);
       int next = net.head[arc];
       if (pin != null && (state >= net.nodes || pin[arc >> 1])) {
         next += net.nodes;

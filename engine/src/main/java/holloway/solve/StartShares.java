@@ -19,7 +19,7 @@ final class StartShares {
   }
 
   Shares of(Solution plan) {
-    Shares out = new Shares(places, groups.size());
+    Shares out = new Shares(places, groups.stream().mapToInt(g -> g.runs().length).toArray());
     IntList[] payers = new IntList[out.rows()];
     for (int g = 0; g < groups.size(); g++) {
       TreeSet<Integer> seen = new TreeSet<>();
@@ -40,6 +40,7 @@ final class StartShares {
         for (int i = 0; i < n; i++) {
           out.units[payers[r].get(2 * i)][payers[r].get(2 * i + 1)] = out.price(r) / n;
         }
+        out.project(r);
       }
     }
     return out;

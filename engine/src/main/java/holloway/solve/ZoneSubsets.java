@@ -36,6 +36,10 @@ final class ZoneSubsets {
         .toArray();
   }
 
+  int sets() {
+    return 1 << works.length;
+  }
+
   /** The plans of all sets that could differ, best first; the draft is left empty. */
   List<Tried> run(List<int[]> orders, Progress progress) {
     List<Tried> out = new ArrayList<>();

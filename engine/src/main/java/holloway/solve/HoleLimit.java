@@ -1,0 +1,101 @@
+package holloway.solve;
+
+import java.util.Arrays;
+
+/**
+ * The limit of a hole's own work: the n largest shares of single cables are at most the hole's
+ * price with n cables. No more than the last n ever meet there, so nothing limits more of them.
+ */
+final class HoleLimit {
+  private final long[] limit;
+  private final int[] size;
+
+  /**
+   * @param limit price with 1, 2, … cables
+   * @param size how many cables each share stands for
+   */
+  HoleLimit(long[] limit, int[] size) {
+    this.limit = limit;
+    this.size = size;
+  }
+
+  /** Lowers shares until the limit holds; true if any was lowered. */
+  boolean project(long[] value) {
+    boolean changed = false;
+    if (limit.length == 0) {
+      return false;
+    }
+    for (int n = mostBroken(value); n > 0; n = mostBroken(value)) {
+      shave(value, n, excess(value, n));
+      changed = true;
+    }
+    return changed;
+  }
+
+  /** The n whose limit is broken most per cable, or 0 if all hold. */
+  int mostBroken(long[] value) {
+    int worst = 0;
+    double most = 0;
+    long[] sorted = sorted(value);
+    long sum = 0;
+    for (int n = 1; n <= limit.length && n <= sorted.length; n++) {
+      sum = Math.addExact(sum, sorted[sorted.length - n]);
+      double over = (sum - limit[n - 1]) / (double) n;
+      if (over > most) {
+        most = over;
+        worst = n;
+      }
+    }
+    return worst;
+  }
+
+  private long excess(long[] value, int n) {
+    long[] sorted = sorted(value);
+    long sum = -limit[n - 1];
+    for (int i = 1; i <= n; i++) {
+      sum += sorted[sorted.length - i];
+    }
+    return sum;
+  }
+
+  private long[] sorted(long[] value) {
+    long[] out = new long[Arrays.stream(size).sum()];
+    int at = 0;
+    for (int g = 0; g < size.length; g++) {
+      for (int i = 0; i < size[g]; i++) {
+        out[at++] = value[g];
+      }
+    }
+    Arrays.sort(out);
+    return out;
+  }
+
+  /**
+   * Takes the same from each of the n largest; those about as large as the n-th share its part, so
+   * that equal shares stay equal.
+   */
+  private void shave(long[] value, int n, long excess) {
+    long each = (excess + n - 1) / n;
+    long low = 0;
+    long high = Arrays.stream(value).max().orElse(0);
+    while (low < high) {
+      long level = low + (high - low + 1) / 2;
+      if (taken(value, level, each) >= excess) {
+        low = level;
+      } else {
+        high = level - 1;
+      }
+    }
+    for (int g = 0; g < value.length; g++) {
+      value[g] -= Math.max(0, Math.min(each, value[g] - low));
+    }
+  }
+
+  private long taken(long[] value, long level, long each) {
+    long sum = 0;
+    for (int g = 0; g < value.length; g++) {
+      sum += size[g] * Math.max(0, Math.min(each, value[g] - level));
+    }
+    return sum;
+  }
+}
