@@ -37,11 +37,13 @@ final class BorePrice {
 
   private double layer(Site.Layer layer) {
     double mm = layer.thickness() / 1e6;
-    if (layer.what().equals("void")) {
+    if (layer.what().equals("void") || layer.what().equals("opening")) {
       return effort.get("bore.void");
     }
-    MemberKind kind =
-        MemberKind.valueOf(layer.what().toUpperCase(java.util.Locale.ROOT).replace(' ', '_'));
+    if (layer.what().equals("closing board")) {
+      return effort.get("bore.board");
+    }
+    MemberKind kind = kindOf(layer.what());
     return switch (kind) {
       case TOP_PLATE, BOTTOM_PLATE -> Math.ceil(mm / PLY_MM - 0.01) * effort.get("bore.plate-ply");
       case JOIST, CEILING_JOIST, BLOCKING -> effort.get("bore.joist");
@@ -52,6 +54,15 @@ final class BorePrice {
       case MASONRY, SLAB -> mm / 100 * effort.get("bore.masonry-100mm");
       default -> effort.get("bore.stud");
     };
+  }
+
+  private static MemberKind kindOf(String word) {
+    for (MemberKind k : MemberKind.values()) {
+      if (k.word().equals(word)) {
+        return k;
+      }
+    }
+    return MemberKind.OBSTACLE;
   }
 
   private boolean oldBoards() {

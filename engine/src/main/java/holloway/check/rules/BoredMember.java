@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** C1, C2, C4: what the rule pack of the place says of every member that is bored. */
 final class BoredMember implements PlanRule {
+  /** Blocking and rims rest on a wall all along, so any place along them is the kindest one. */
+  private static final Length SUPPORTED = Length.mm(3000L);
+
   @Override
   public String id() {
     return "bored-member";
@@ -65,10 +68,10 @@ final class BoredMember implements PlanRule {
     Length width = new Length(m.box().y().length());
     return switch (m.kind()) {
       case TOP_PLATE, BOTTOM_PLATE -> Optional.of(pack.plateBore(width, bit, bearing));
-      case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST ->
+      case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST, FIRE_BLOCK, SILL ->
           Optional.of(
               pack.studBore(width, bit, NailPlate.edge(m, made.site(), bit), bearing, false));
-      case JOIST, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD ->
+      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD ->
           Optional.of(spanning(m, made, finished, bit));
       default -> Optional.empty();
     };
@@ -79,16 +82,13 @@ final class BoredMember implements PlanRule {
     Length top = new Length(m.box().z1() - at.z() - bit.nm() / 2);
     Length bottom = new Length(at.z() - m.box().z0() - bit.nm() / 2);
     long[] bay = bay(m, at.x(), finished);
+    boolean spanless = m.kind() == MemberKind.BLOCKING || m.kind() == MemberKind.RIM;
+    Length span = spanless ? SUPPORTED : new Length(bay[1] - bay[0]);
+    Length along = spanless ? new Length(SUPPORTED.nm() / 3) : new Length(at.x() - bay[0]);
     return finished
         .pack()
         .joistBore(
-            new Length(m.box().z().length()),
-            bit,
-            top,
-            bottom,
-            new Length(at.x() - bay[0]),
-            new Length(bay[1] - bay[0]),
-            make(m, finished));
+            new Length(m.box().z().length()), bit, top, bottom, along, span, make(m, finished));
   }
 
   /** The supports on either side of a place along a member: its ends and bearing walls between. */

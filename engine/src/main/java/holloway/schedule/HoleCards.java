@@ -1,0 +1,129 @@
+package holloway.schedule;
+
+import holloway.framing.Member;
+import holloway.geometry.Frame.Axis;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import holloway.plan.Plan;
+import holloway.units.Length;
+import holloway.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A card for every hole of a plan. */
+public final class HoleCards {
+  /** What stands on a side that shows nothing to measure from (behind-the-board P4). */
+  static final String PILOT =
+      "nothing to measure from can be seen on this side: drill a 1/8 in (3 mm) pilot and leave a"
+          + " stiff wire in it to find the place by";
+
+  private final HollowHouse house;
+  private final UnitSystem units;
+  private final Sight sight;
+
+  private HoleCards(HollowHouse house, UnitSystem units) {
+    this.house = house;
+    this.units = units;
+    this.sight = new Sight(house);
+  }
+
+  /** By hole id; holes whose crossing the house does not have are left out. */
+  public static Map<String, HoleCard> of(Plan plan, HollowHouse house, UnitSystem units) {
+    HoleCards cards = new HoleCards(house, units);
+    Map<String, HoleCard> out = new TreeMap<>();
+    for (Plan.PlannedHole hole : plan.holes()) {
+      house.findSite(hole.id()).ifPresent(s -> out.put(hole.id(), cards.card(hole, s)));
+    }
+    return out;
+  }
+
+  private HoleCard card(Plan.PlannedHole hole, Site site) {
+    boolean fromA = standsAtA(hole, site);
+    double tolerance = Math.round(Tolerance.of(site, house) * 10) / 10.0;
+    boolean blind = blind(site, true) && blind(site, false);
+    return new HoleCard(
+        hole.id(),
+        Tools.bit(hole, site, units),
+        Tools.extension(site, units, blind),
+        side(site, fromA),
+        side(site, !fromA),
+        angle(site, fromA),
+        Tools.breakthrough(site, fromA, units),
+        checkFirst(site, tolerance),
+        tolerance);
+  }
+
+  private List<String> side(Site site, boolean atA) {
+    List<Dimension> found = sight.from(site, atA);
+    return found.isEmpty() ? List.of(PILOT) : found.stream().map(d -> d.text(units)).toList();
+  }
+
+  /** The drill stands where the hole's stand is; else at the side that is not blind. */
+  private boolean standsAtA(Plan.PlannedHole hole, Site site) {
+    if (stand(site.hollowA()).equals(Optional.of(hole.stand()))) {
+      return true;
+    }
+    return !stand(site.hollowB()).equals(Optional.of(hole.stand()))
+        && (!blind(site, true) || blind(site, false));
+  }
+
+  private Optional<String> stand(String hollow) {
+    return house.findHollow(hollow).flatMap(Hollow::stand);
+  }
+
+  private boolean blind(Site site, boolean atA) {
+    return house.findHollow(atA ? site.hollowA() : site.hollowB()).map(Hollow::blind).orElse(true);
+  }
+
+  /** Empty when the drill is held square to what it bores; else how far off, and the drip slope. */
+  private String angle(Site site, boolean fromA) {
+    boolean outside =
+        List.of(site.hollowA(), site.hollowB()).stream()
+            .anyMatch(
+                h ->
+                    house
+                        .findHollow(h)
+                        .map(x -> x.kind() == HollowKind.OUTSIDE_FACE)
+                        .orElse(false));
+    if (outside) {
+      return "tilted, so that the hole falls to the outside";
+    }
+    Axis drill = fromA ? Lines.between(site.a(), site.b()) : Lines.between(site.b(), site.a());
+    double best =
+        house.framed().members().stream()
+            .filter(m -> site.pierces().contains(m.id()))
+            .mapToDouble(m -> square(m, drill))
+            .max()
+            .orElse(1);
+    long degrees = Math.round(Math.toDegrees(Math.acos(Math.min(1, best))));
+    return degrees < 1 ? "" : degrees + " degrees off square, towards the " + Lines.word(drill);
+  }
+
+  /** Cosine of the angle to the nearest axis of the member. */
+  private static double square(Member m, Axis drill) {
+    double best = 0;
+    for (int i = 0; i < 3; i++) {
+      best = Math.max(best, Math.abs(Lines.dot(Lines.axis(m.frame(), i), drill)));
+    }
+    return best;
+  }
+
+  private String checkFirst(Site site, double tolerance) {
+    List<String> out = new ArrayList<>();
+    if (site.assumed()) {
+      out.add("find the stud first");
+    }
+    if (tolerance > Tolerance.LOCATOR_MM) {
+      out.add(
+          "the bit may come out "
+              + units.format(Length.mm(tolerance))
+              + " from its place: leave a locator wire (1/8 in pilot) before the full bit");
+    }
+    return String.join("; ", out);
+  }
+}

@@ -1,0 +1,168 @@
+package holloway.schedule;
+
+import holloway.framing.Framed;
+import holloway.framing.Member;
+import holloway.geometry.Frame;
+import holloway.geometry.Frame.Axis;
+import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.Site;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Two tape dimensions of a hole from one side, square to each other and to the bore, so that each
+ * side alone says where the axis lies. In a hollow where a person works they are taken there;
+ * behind a wall they are taken on the face of the room before it, with the depth behind that face;
+ * between joists on the ceiling below or the floor above.
+ */
+final class Sight {
+  private static final long HOVER = 12_000_000;
+  private static final long IN_ROOM = 60_000_000;
+
+  /** A ceiling or floor is the one of this joist bay when it lies so near. */
+  private static final long STOREY = 700_000_000;
+
+  private final HollowHouse house;
+  private final Framed framed;
+  private final Landmarks landmarks;
+
+  Sight(HollowHouse house) {
+    this.house = house;
+    this.framed = house.framed();
+    this.landmarks = new Landmarks(framed);
+  }
+
+  /** One side of a bore: the end of the axis there and the direction out of it. */
+  private record End(Point3 at, Axis out, Hollow hollow, Optional<Member> bored) {}
+
+  /** Both dimensions, or none when the side shows nothing to measure from. */
+  List<Dimension> from(Site site, boolean sideA) {
+    String id = sideA ? site.hollowA() : site.hollowB();
+    Optional<Hollow> hollow = house.findHollow(id);
+    if (hollow.isEmpty()) {
+      return List.of();
+    }
+    Point3 at = sideA ? site.a() : site.b();
+    Axis out = Lines.between(sideA ? site.b() : site.a(), at);
+    End end = new End(at, out, hollow.get(), bored(site, sideA));
+    List<Dimension> found =
+        switch (hollow.get().kind()) {
+          case STUD_BAY, RETURN_AIR, CHANNEL -> behindWall(end);
+          case JOIST_BAY -> betweenJoists(end);
+          case CHASE, CONDUIT, SOFFIT, TRENCH -> List.of();
+          default -> inTheOpen(end);
+        };
+    return found.size() == 2 ? found : List.of();
+  }
+
+  private Optional<Member> bored(Site site, boolean sideA) {
+    if (site.pierces().isEmpty()) {
+      return Optional.empty();
+    }
+    String id = site.pierces().get(sideA ? 0 : site.pierces().size() - 1);
+    return framed.members().stream().filter(m -> m.id().equals(id)).findFirst();
+  }
+
+  private List<Dimension> inTheOpen(End end) {
+    Frame frame = end.bored().map(Member::frame).orElse(Frame.WORLD);
+    Point3 eye = Lines.walk(end.at(), end.out(), HOVER);
+    List<Dimension> out = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      Axis e = Lines.axis(frame, i);
+      if (Math.abs(Lines.dot(e, end.out())) < 0.5) {
+        landmarks.nearest(eye, e, end.bored()).ifPresent(out::add);
+      }
+    }
+    return out;
+  }
+
+  /** The wall's faces, the one with the nearer landmarks first. */
+  private List<Dimension> behindWall(End end) {
+    Optional<Wall> wall =
+        framed.placed().walls().stream()
+            .filter(w -> w.id().equals(end.hollow().owner()))
+            .findFirst();
+    if (wall.isEmpty()) {
+      return List.of();
+    }
+    List<List<Dimension>> found = new ArrayList<>();
+    for (int side = 0; side < 2; side++) {
+      Point3 p = wall.get().frame().toLocal(end.at());
+      wall.get().findFace(side, p.x()).ifPresent(f -> found.add(onFace(end, wall.get(), f, p)));
+    }
+    return found.stream()
+        .filter(d -> d.size() == 2)
+        .min(Comparator.comparingLong(d -> d.get(0).nm()))
+        .orElse(List.of());
+  }
+
+  private List<Dimension> onFace(End end, Wall w, Wall.WallFace f, Point3 p) {
+    long low = f.floorZ() + IN_ROOM;
+    long z = Math.max(low, Math.min(Math.max(low, f.ceilingZ() - IN_ROOM), p.z()));
+    long face = f.side() == 0 ? 0 : w.thickness();
+    Axis in = f.side() == 0 ? w.frame().v() : Lines.turned(w.frame().v());
+    Point3 eye = w.world(p.x(), f.side() == 0 ? -HOVER : w.thickness() + HOVER, z);
+    List<Dimension> out = new ArrayList<>();
+    if (Math.abs(Lines.dot(end.out(), w.frame().u())) < 0.5) {
+      landmarks.nearest(eye, w.frame().u(), faceMember(w, f, p.x(), z)).ifPresent(out::add);
+    }
+    if (Math.abs(end.out().z()) < 0.5) {
+      landmarks.nearest(eye, w.frame().w(), Optional.empty()).ifPresent(out::add);
+    }
+    if (Math.abs(Lines.dot(end.out(), w.frame().v())) < 0.5) {
+      String words = "the face of the wall in the " + f.room() + ", straight into it";
+      out.add(new Dimension(words, w.world(p.x(), face, z), in, Math.abs(p.y() - face)));
+    }
+    return out;
+  }
+
+  /** The board of the face at a spot, whose edges at doors and windows can be seen. */
+  private Optional<Member> faceMember(Wall w, Wall.WallFace f, long s, long z) {
+    long t = f.side() == 0 ? w.core().lo() / 2 : (w.core().hi() + w.thickness()) / 2;
+    Point3 p = new Point3(s, t, z);
+    return framed.members().stream()
+        .filter(m -> m.owner().equals(w.id()) && m.frame().equals(w.frame()))
+        .filter(m -> m.box().contains(p, 0))
+        .findFirst();
+  }
+
+  private List<Dimension> betweenJoists(End end) {
+    Point3 p = end.at();
+    for (PlacedRoom r : framed.placed().rooms()) {
+      long below = p.z() - r.ceilingZ();
+      if (below >= 0 && below < STOREY && r.outline().contains(p.plan())) {
+        return onSheet(end, r.ceilingZ(), -HOVER, "the ceiling of the " + r.name(), Axis.UP);
+      }
+    }
+    for (PlacedRoom r : framed.placed().rooms()) {
+      long above = r.floorZ() - p.z();
+      if (above >= 0 && above < STOREY && r.outline().contains(p.plan())) {
+        return onSheet(
+            end, r.floorZ(), HOVER, "the floor of the " + r.name(), Lines.turned(Axis.UP));
+      }
+    }
+    return List.of();
+  }
+
+  private List<Dimension> onSheet(End end, long z, long hover, String sheet, Axis in) {
+    Frame frame = end.hollow().frame();
+    Point3 eye = end.at().withZ(z + hover);
+    List<Dimension> out = new ArrayList<>();
+    for (Axis e : List.of(frame.u(), frame.v())) {
+      if (Math.abs(Lines.dot(e, end.out())) < 0.5) {
+        landmarks.nearest(eye, e, Optional.empty()).ifPresent(out::add);
+      }
+    }
+    if (Math.abs(end.out().z()) < 0.5) {
+      long depth = Math.abs(end.at().z() - z);
+      out.add(new Dimension(sheet + ", straight into it", end.at().withZ(z), in, depth));
+    }
+    return out;
+  }
+}
