@@ -1,8 +1,9 @@
 package holloway.check;
 
 import holloway.catalog.Fit;
-import holloway.framing.Deck;
 import holloway.framing.MemberKind;
+import holloway.hollow.AccessPlace;
+import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import holloway.hollow.Stand;
@@ -25,17 +26,21 @@ final class BorePrice {
     this.effort = evidence.request().effort();
   }
 
-  double of(Plan.PlannedHole hole, Site site) {
+  /** What the bore work itself costs: the smallest bit, once. */
+  double bore(Plan.PlannedHole hole, Site site) {
     double through = effort.get("bore.set-up");
     for (Site.Layer layer : site.layers()) {
-      through += layer(layer);
+      through += layer(layer, site);
     }
-    int steps = Math.max(0, Fit.BITS_MM.indexOf(hole.diameterMm()));
-    through += steps * effort.get("bore.bit-step");
-    return through * effort.get("stand." + standKind(hole)) + effort.get("seal.hole");
+    return through * effort.get("stand." + standKind(hole, site)) + effort.get("seal.hole");
   }
 
-  private double layer(Site.Layer layer) {
+  /** A wider bit: so much a size above the smallest, wherever one stands. */
+  double widerBit(int diameterMm) {
+    return Math.max(0, Fit.BITS_MM.indexOf(diameterMm)) * effort.get("bore.bit-step");
+  }
+
+  private double layer(Site.Layer layer, Site site) {
     double mm = layer.thickness() / 1e6;
     if (layer.what().equals("void") || layer.what().equals("opening")) {
       return effort.get("bore.void");
@@ -48,7 +53,7 @@ final class BorePrice {
       case TOP_PLATE, BOTTOM_PLATE -> Math.ceil(mm / PLY_MM - 0.01) * effort.get("bore.plate-ply");
       case JOIST, CEILING_JOIST, BLOCKING -> effort.get("bore.joist");
       case RIM -> effort.get("bore.rim");
-      case SUBFLOOR -> effort.get(oldBoards() ? "bore.boards-old" : "bore.subfloor");
+      case SUBFLOOR -> effort.get(oldBoards(site) ? "bore.boards-old" : "bore.subfloor");
       case LINING -> effort.get("bore.board");
       case CLADDING -> effort.get("bore.cladding");
       case MASONRY, SLAB -> mm / 100 * effort.get("bore.masonry-100mm");
@@ -65,31 +70,46 @@ final class BorePrice {
     return MemberKind.OBSTACLE;
   }
 
-  private boolean oldBoards() {
-    return evidence.house().framed().decks().stream().map(Deck::spec).anyMatch(s -> s.boards());
+  private boolean oldBoards(Site site) {
+    return evidence.house().framed().decks().stream()
+        .filter(d -> d.spec().boards())
+        .anyMatch(d -> site.pierces().stream().anyMatch(p -> p.startsWith(d.id() + "/subfloor")));
   }
 
   /** The word of the effort table for where the person stands. */
-  private String standKind(Plan.PlannedHole hole) {
+  private String standKind(Plan.PlannedHole hole, Site site) {
     Optional<Stand> stand = evidence.stand(hole.stand());
     if (stand.isEmpty()) {
-      return hole.stand().contains("cut-out")
-          ? "cut-out"
-          : hole.stand().contains("chase") ? "chase" : "patch";
+      return throughOpening(hole, site);
     }
-    String zone = Zones.kind(stand.get().zone());
-    if (zone.startsWith("attic")) {
-      return "attic";
+    if (hole.stand().equals("outside")) {
+      return "outside";
     }
-    if (!zone.isEmpty()) {
-      return zone;
+    String zone = stand.get().zone();
+    return zone.startsWith("attic") ? "attic" : zone.isEmpty() ? "room" : zone;
+  }
+
+  /** Near an opening one works through it; farther off a flexible bit goes in blind. */
+  private String throughOpening(Plan.PlannedHole hole, Site site) {
+    for (AccessPlace a : evidence.house().accesses()) {
+      if (a.id().equals(hole.stand())) {
+        boolean near = along(a.hollow(), Mm.of(a.at()), site) <= FishLimits.ARM_MM;
+        boolean boards = a.kind() == AccessPlace.Kind.LIFTED_BOARDS;
+        return !near ? "cut-out" : boards ? "room" : "patch";
+      }
     }
-    boolean outside =
-        evidence.house().hollows().stream()
-            .anyMatch(
-                h ->
-                    h.kind() == HollowKind.OUTSIDE_FACE
-                        && h.stand().equals(Optional.of(hole.stand())));
-    return outside ? "outside" : "room";
+    return hole.stand().startsWith("chase/") ? "chase" : "cut-out";
+  }
+
+  /** Distance along a hollow's length from a place in it to the end of a crossing there. */
+  private double along(String hollow, Mm from, Site site) {
+    Optional<Hollow> h = evidence.house().findHollow(hollow);
+    Mm end = Mm.of(site.hollowA().equals(hollow) ? site.a() : site.b());
+    if (h.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Solid clear = new Solid(h.get().frame(), h.get().clear());
+    int axis = h.get().kind() == HollowKind.JOIST_BAY ? 0 : 2;
+    return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);
   }
 }

@@ -79,8 +79,22 @@ final class Evidence {
     return Cable.find(run.cable()).map(c -> c.outside().toMm() / 2).orElse(0.0);
   }
 
-  boolean zoneOpened(String zone) {
-    return plan.works().stream().anyMatch(w -> w.kind().equals("zone") && w.zone().equals(zone));
+  /** True when a work sets up the zone of this stand, by the zone's name or the stand's own. */
+  boolean zoneOpened(Stand stand) {
+    return plan.works().stream()
+        .anyMatch(w -> w.kind().equals("zone") && isZoneOf(w.zone(), stand));
+  }
+
+  /** The stand whose set-up a zone's work is. */
+  Optional<Stand> zoneStand(String zone) {
+    return stands.values().stream()
+        .filter(s -> s.id().equals(zone))
+        .findFirst()
+        .or(() -> stands.values().stream().filter(s -> isZoneOf(zone, s)).findFirst());
+  }
+
+  private static boolean isZoneOf(String zone, Stand stand) {
+    return !stand.zone().isEmpty() && (zone.equals(stand.zone()) || zone.equals(stand.id()));
   }
 
   /** True for a crossing that is no bore: an opened patch, access or cut-out. */

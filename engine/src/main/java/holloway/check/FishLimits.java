@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 final class FishLimits {
   static final double CONDUIT_TURN_DEGREES = 180;
 
+  /** How far an arm with a tool goes in through an opening; from experience. */
+  static final double ARM_MM = 450;
+
   private FishLimits() {}
 
   /** Empty when the hollow cannot be fished at all. */

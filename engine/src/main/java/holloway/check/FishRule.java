@@ -15,9 +15,6 @@ import java.util.TreeMap;
  * hand-over at most, straight on within a hollow, and a hand at both ends.
  */
 final class FishRule implements Rule {
-  /** How far a hand works from an access, from experience. */
-  private static final double ARM_MM = 450;
-
   @Override
   public void judge(Evidence evidence, Charge charge) {
     for (Plan.PlannedRun run : evidence.plan().runs()) {
@@ -39,11 +36,10 @@ final class FishRule implements Rule {
     if (hollow.isEmpty()) {
       return;
     }
-    boolean blind = at.step().feed().orElse("").equals("blind");
-    if (hollow.get().blind() && !blind && reachedIn(at, evidence)) {
-      return;
-    }
-    if (hollow.get().blind() && (!blind || at.step().fish().isEmpty())) {
+    boolean blind = at.isBlind();
+    if (hollow.get().blind() && !blind && at.step().fish().isEmpty()) {
+      judgeReach(at, evidence, charge);
+    } else if (hollow.get().blind() && (!blind || at.step().fish().isEmpty())) {
       charge.step(at, "lies in %s, where no hand reaches, but belongs to no fish", at.hollow());
     }
     if (!hollow.get().blind() && (blind || at.step().fish().isPresent())) {
@@ -51,12 +47,18 @@ final class FishRule implements Rule {
     }
   }
 
-  /** A hand reaches an arm's length into a blind hollow from an opened access or the run's end. */
-  private static boolean reachedIn(Walk.At at, Evidence evidence) {
-    boolean open =
-        at.before().map(evidence::isAccess).orElse(evidence.hasCutOut(at.run().from()))
-            || at.after().map(evidence::isAccess).orElse(evidence.hasCutOut(at.run().to()));
-    return open && at.pathMm() <= ARM_MM + 1;
+  /** An arm goes in through an opening and hands the cable to a crossing near by. */
+  private void judgeReach(Walk.At at, Evidence evidence, Charge charge) {
+    boolean opened =
+        opensAt(at, at.before(), at.run().from(), evidence)
+            || opensAt(at, at.after(), at.run().to(), evidence);
+    if (!opened || at.pathMm() > FishLimits.ARM_MM + 1) {
+      charge.step(at, "lies in %s, where no hand reaches, but belongs to no fish", at.hollow());
+    }
+  }
+
+  private boolean opensAt(Walk.At leg, Optional<Walk.At> next, String end, Evidence evidence) {
+    return next.map(evidence::isAccess).orElse(evidence.hasCutOut(end));
   }
 
   private void judgeFish(List<Walk.At> legs, Evidence evidence, Charge charge) {
@@ -185,9 +187,7 @@ final class FishRule implements Rule {
     Optional<Walk.At> beyond =
         next.get().index() < leg.index() ? next.get().before() : next.get().after();
     boolean hand =
-        beyond.isEmpty()
-            ? evidence.site(next.get()).isPresent()
-            : evidence.hollow(beyond.get()).map(h -> !h.blind()).orElse(true);
+        beyond.isEmpty() ? evidence.site(next.get()).isPresent() : !beyond.get().isBlind();
     if (!hand) {
       charge.step(leg, "its fish ends at %s, and no hand is there", next.get().step().id());
     }

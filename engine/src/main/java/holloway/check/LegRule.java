@@ -28,6 +28,13 @@ final class LegRule implements Rule {
         charge.step(at, "lies in hollow '%s', which the house does not have", at.hollow());
         continue;
       }
+      if (!at.step().hollow().equals(Optional.of(hollow.get().kind().word()))) {
+        charge.step(
+            at,
+            "calls its hollow a %s, it is a %s",
+            at.step().hollow().orElse("nothing"),
+            hollow.get().kind().word());
+      }
       judgeInside(at, hollow.get(), charge);
       judgeClear(at, hollow.get(), evidence, charge);
     }

@@ -2,6 +2,7 @@ package holloway.check;
 
 import holloway.hollow.Hollow;
 import holloway.hollow.Site;
+import holloway.hollow.Stand;
 import holloway.plan.Plan;
 import holloway.request.Effort;
 import holloway.request.Wishes;
@@ -47,7 +48,7 @@ final class PriceRule implements Rule {
     if (!hollow.blind()) {
       expected = legs.laid(at, hollow);
     } else if (fish.isEmpty()) {
-      return;
+      expected = legs.fished(at, hollow, false, false);
     } else {
       boolean first = fishes.add(fish.get());
       expected = legs.fished(at, hollow, first, !first && handedOver(at));
@@ -66,16 +67,33 @@ final class PriceRule implements Rule {
         .orElse(false);
   }
 
+  /**
+   * The bore work of the hole, and beside it what wider bits and a second bore add: with two bores
+   * the plan names the wider bit only, so the other may be any bit up to it.
+   */
   private void judgeBore(
       Plan.PlannedHole hole, Site site, BorePrice bores, Evidence evidence, Charge charge) {
-    List<Plan.PlannedWork> own =
+    double works =
         hole.works().stream()
             .flatMap(w -> evidence.work(w).stream())
             .filter(w -> w.kind().equals("bore"))
-            .toList();
-    double told = own.stream().mapToDouble(Plan.PlannedWork::minutes).sum();
-    double expected = bores.of(hole, site);
-    if (hole.bores() == 1 && Math.abs(told - expected) > MINUTES) {
+            .mapToDouble(Plan.PlannedWork::minutes)
+            .sum();
+    double bore = bores.bore(hole, site);
+    double wider = bores.widerBit(hole.diameterMm());
+    if (hole.bores() == 1) {
+      tell(hole, works, bore + wider, charge);
+    } else {
+      double second = evidence.request().effort().get("bore.second");
+      double least = bore + wider + second;
+      double extra = Math.min(Math.max(works, least), least + wider);
+      tell(hole, works, extra, charge);
+    }
+    tell(hole, hole.minutes(), works, charge);
+  }
+
+  private static void tell(Plan.PlannedHole hole, double told, double expected, Charge charge) {
+    if (Math.abs(told - expected) > MINUTES) {
       charge.plan(
           hole.id(), "boring says %.4f min, by the effort table it is %.4f", told, expected);
     }
@@ -85,7 +103,9 @@ final class PriceRule implements Rule {
     Effort effort = evidence.request().effort();
     List<String> keys =
         switch (work.kind()) {
-          case "zone" -> List.of("zone." + Zones.kind(work.zone()));
+          case "zone" ->
+              List.of(
+                  "zone." + evidence.zoneStand(work.zone()).map(Stand::zone).orElse(work.zone()));
           case "cut-out" ->
               List.of("cut-out.board", "cut-out.plaster", "cut-out.ceiling", "cut-out.outside");
           case "patch" ->

@@ -26,7 +26,7 @@ final class StandRule implements Rule {
     Optional<Stand> known = evidence.stand(stand);
     if (known.isEmpty()) {
       charge.step(at, "is laid from '%s', a stand the house does not have", stand);
-    } else if (!known.get().zone().isEmpty() && !evidence.zoneOpened(known.get().zone())) {
+    } else if (!known.get().zone().isEmpty() && !evidence.zoneOpened(known.get())) {
       charge.step(
           at, "is laid from %s, but no work sets up the zone %s", stand, known.get().zone());
     }
@@ -52,7 +52,7 @@ final class StandRule implements Rule {
     }
     evidence
         .stand(hole.stand())
-        .filter(s -> !s.zone().isEmpty() && !evidence.zoneOpened(s.zone()))
+        .filter(s -> !s.zone().isEmpty() && !evidence.zoneOpened(s))
         .ifPresent(
             s ->
                 charge.plan(
@@ -66,7 +66,8 @@ final class StandRule implements Rule {
   private boolean reachable(Plan.PlannedHole hole, Site site, Evidence evidence) {
     for (String id : List.of(site.hollowA(), site.hollowB())) {
       Optional<String> stand = evidence.house().findHollow(id).flatMap(Hollow::stand);
-      if (stand.isPresent() && stand.get().equals(hole.stand())) {
+      boolean ladder = hole.stand().equals("ladder") && stand.equals(Optional.of("outside"));
+      if (stand.equals(Optional.of(hole.stand())) || ladder) {
         return true;
       }
     }

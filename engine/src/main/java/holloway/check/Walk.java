@@ -23,7 +23,7 @@ final class Walk {
       return step().kind().equals("crossing");
     }
 
-    /** The id of the hollow a leg lies in (the step's {@code hollow} is the word for its kind). */
+    /** Id of the hollow a leg lies in; empty for a crossing. */
     String hollow() {
       return isLeg() ? step().id() : "";
     }
@@ -53,6 +53,10 @@ final class Walk {
         out.add(new Span(Mm.of(step().path().get(i)), Mm.of(step().path().get(i + 1))));
       }
       return out;
+    }
+
+    boolean isBlind() {
+      return step().feed().orElse("").equals("blind");
     }
 
     double pathMm() {

@@ -258,7 +258,7 @@ public final class ToyPlan {
     return new Plan.PlanStep(
         "leg",
         hollow,
-        Optional.of(hollow),
+        Optional.of(hollow.equals("attic") ? "attic" : "stud bay"),
         Optional.empty(),
         List.of(path),
         metres(path),
@@ -271,7 +271,7 @@ public final class ToyPlan {
     return new Plan.PlanStep(
         "leg",
         hollow,
-        Optional.of(hollow),
+        Optional.of(hollow.equals("attic") ? "attic" : "stud bay"),
         Optional.empty(),
         List.of(path),
         metres(path),

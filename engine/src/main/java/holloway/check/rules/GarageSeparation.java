@@ -81,8 +81,9 @@ final class GarageSeparation implements PlanRule {
       TreeSet<String> done,
       List<Finding> out) {
     boolean cut =
-        leg.hollow()
-            .flatMap(finished.house()::findHollow)
+        finished
+            .house()
+            .findHollow(leg.id())
             .filter(h -> h.blind())
             .flatMap(h -> finished.wall(h.owner()))
             .map(finished::separates)
