@@ -24,21 +24,32 @@ final class LegPrice {
   }
 
   private String layKey(Hollow hollow) {
-    String zone =
-        hollow.stand().flatMap(evidence::stand).map(Stand::zone).map(Zones::kind).orElse("");
+    String zone = zone(hollow);
     return switch (hollow.kind()) {
       case ATTIC -> "lay.metre.attic";
       case CRAWLSPACE -> zone.equals("cellar") ? "lay.metre.cellar" : "lay.metre.crawlspace";
       case OUTSIDE_FACE -> zone.equals("ladder") ? "lay.metre.ladder" : "lay.metre.outside";
-      case ROOM_SURFACE -> inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
+      case ROOM_SURFACE ->
+          isUnderJoists(hollow)
+              ? "lay.metre.cellar"
+              : inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
       case CHANNEL -> "channel.metre";
       default -> "lay.metre.outside";
     };
   }
 
+  private String zone(Hollow hollow) {
+    return hollow.stand().flatMap(evidence::stand).map(Stand::zone).orElse("");
+  }
+
+  /** A ceiling that was never closed: cable lies among the joists, worked from below. */
+  private boolean isUnderJoists(Hollow hollow) {
+    return zone(hollow).equals("cellar");
+  }
+
   /** True on the open surface of a room that is not plain. */
   boolean inSight(Hollow hollow) {
-    if (hollow.kind() != HollowKind.ROOM_SURFACE) {
+    if (hollow.kind() != HollowKind.ROOM_SURFACE || isUnderJoists(hollow)) {
       return false;
     }
     return evidence.house().framed().placed().rooms().stream()

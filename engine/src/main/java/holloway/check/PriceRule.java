@@ -31,6 +31,7 @@ final class PriceRule implements Rule {
         }
       }
     }
+    judgeVisible(evidence, legs, charge);
     BorePrice bores = new BorePrice(evidence);
     for (Plan.PlannedHole hole : evidence.plan().holes()) {
       evidence
@@ -39,6 +40,18 @@ final class PriceRule implements Rule {
           .ifPresent(s -> judgeBore(hole, s, bores, evidence, charge));
     }
     evidence.plan().works().forEach(w -> judgeWork(w, evidence, charge));
+  }
+
+  private void judgeVisible(Evidence evidence, LegPrice legs, Charge charge) {
+    double metres = 0;
+    for (Walk.At at : evidence.steps()) {
+      boolean seen = at.isLeg() && evidence.hollow(at).map(legs::inSight).orElse(false);
+      metres += seen ? at.pathMm() / 1000 : 0;
+    }
+    double told = evidence.plan().totals().visibleM();
+    if (Math.abs(told - metres) > 0.02) {
+      charge.plan("visible-m", "says %.3f, the legs in sight make %.3f", told, metres);
+    }
   }
 
   private void judgeLeg(

@@ -1,6 +1,7 @@
 package holloway.cli;
 
 import holloway.pipeline.Answers;
+import holloway.plan.Plan;
 import holloway.report.Documents;
 import holloway.report.HouseDocument;
 import holloway.report.HouseText;
@@ -64,7 +65,7 @@ final class CheckVerb implements Callable<Integer> {
     if (!a.refusals().isEmpty()) {
       return ExitCode.REFUSED;
     }
-    boolean law = a.findings().stream().anyMatch(f -> f.severity().equals("law"));
+    boolean law = a.findings().stream().anyMatch(Plan.FindingLine::breaksLaw);
     return law ? ExitCode.BREAKS_LAW : ExitCode.DONE;
   }
 

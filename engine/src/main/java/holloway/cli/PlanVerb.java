@@ -102,7 +102,7 @@ final class PlanVerb implements Callable<Integer> {
     if (!plan.unrouted().isEmpty()) {
       return ExitCode.NO_ROUTE;
     }
-    boolean law = plan.findings().stream().anyMatch(f -> f.severity().equals("law"));
+    boolean law = plan.findings().stream().anyMatch(Plan.FindingLine::breaksLaw);
     return law ? ExitCode.BREAKS_LAW : ExitCode.DONE;
   }
 }

@@ -34,12 +34,13 @@ public final class Pipeline {
     Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
     progress.now("asking the referee");
     Plan taken = TakeOff.of(noted, o.request, o.placed);
-    Stages.Verdict verdict = o.site.judge(PlanJson.read(PlanJson.write(taken)), o.request);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
-    all.addAll(verdict.findings());
+    all.addAll(o.site.judge(taken, o.request).findings());
     Plan whole = taken.withFindings(SurveyWords.lines(all));
-    return new Answers.Planned(o.placed, o.request, whole, o.site.cards(whole), verdict.refusals());
+    List<String> refusals =
+        o.site.judge(PlanJson.read(PlanJson.write(whole)), o.request).refusals();
+    return new Answers.Planned(o.placed, o.request, whole, o.site.cards(whole), refusals);
   }
 
   /** The best plan of each way of working, ways that change nothing folded together. */

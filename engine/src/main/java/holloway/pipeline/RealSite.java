@@ -5,16 +5,19 @@ import holloway.check.Referee;
 import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
+import holloway.house.RulePlace;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
+import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
 import holloway.solve.Progress;
 import holloway.solve.Solved;
+import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -103,6 +106,7 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan) {
-    return Map.of();
+    boolean inches = house.framed().placed().house().place() == RulePlace.US;
+    return HoleCards.of(plan, house, inches ? UnitSystem.FT_IN : UnitSystem.METRIC);
   }
 }

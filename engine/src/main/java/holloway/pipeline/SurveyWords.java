@@ -59,7 +59,12 @@ final class SurveyWords {
         .map(
             f ->
                 new Plan.FindingLine(
-                    f.rule(), f.severity().word(), f.place().at(), f.source(), f.text()))
+                    f.rule(),
+                    f.severity().word(),
+                    f.place().at(),
+                    f.source(),
+                    f.text(),
+                    f.broken()))
         .distinct()
         .toList();
   }

@@ -115,7 +115,8 @@ final class PlanReader {
         f.text("severity"),
         f.optional("at", JsonCursor::asPoint),
         f.text("source"),
-        f.text("text"));
+        f.text("text"),
+        f.node().has("broken") && f.flag("broken"));
   }
 
   private Plan.Material material(JsonCursor m) {

@@ -110,7 +110,7 @@ final class PlanWriter {
   private JsonNode finding(Plan.FindingLine f) {
     ObjectNode out = NODES.objectNode().put("rule", f.rule()).put("severity", f.severity());
     out.set("at", f.at().map(this::point).orElse(NullNode.instance));
-    return out.put("source", f.source()).put("text", f.text());
+    return out.put("source", f.source()).put("text", f.text()).put("broken", f.broken());
   }
 
   private JsonNode material(Plan.Material m) {
@@ -142,7 +142,7 @@ final class PlanWriter {
   }
 
   private static JsonNode minutes(double m) {
-    return JsonText.real(m, 2);
+    return JsonText.real(m, 4);
   }
 
   private static JsonNode money(Optional<Double> amount) {

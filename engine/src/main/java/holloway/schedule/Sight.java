@@ -104,7 +104,11 @@ final class Sight {
 
   private List<Dimension> onFace(End end, Wall w, Wall.WallFace f, Point3 p) {
     long low = f.floorZ() + IN_ROOM;
-    long z = Math.max(low, Math.min(Math.max(low, f.ceilingZ() - IN_ROOM), p.z()));
+    boolean upright = Math.abs(end.out().z()) > 0.5;
+    long z = upright ? Math.max(low, Math.min(f.ceilingZ() - IN_ROOM, p.z())) : p.z();
+    if (z < f.floorZ() || z > f.ceilingZ()) {
+      return List.of();
+    }
     long face = f.side() == 0 ? 0 : w.thickness();
     Axis in = f.side() == 0 ? w.frame().v() : Lines.turned(w.frame().v());
     Point3 eye = w.world(p.x(), f.side() == 0 ? -HOVER : w.thickness() + HOVER, z);

@@ -68,9 +68,11 @@ final class PlanWriter {
     List<PlannedWork> out = new ArrayList<>();
     for (RouteGraph.Work w : net.graph.works()) {
       if (draft.isOpen(w.id())) {
-        double minutes = w.price() / (double) Effort.PER_MINUTE;
+        PlannedHoles.Added more = holes.addedTo(w);
+        double minutes = (w.price() + more.units()) / (double) Effort.PER_MINUTE;
+        int counted = w.holes() + more.holes();
         out.add(
-            new PlannedWork(w.name(), w.kind().word(), minutes, w.holes(), w.patches(), w.zone()));
+            new PlannedWork(w.name(), w.kind().word(), minutes, counted, w.patches(), w.zone()));
       }
     }
     return List.copyOf(out);

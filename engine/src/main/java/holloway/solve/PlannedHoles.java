@@ -48,6 +48,21 @@ final class PlannedHoles {
     return sum;
   }
 
+  /** What a wider bit and a second bore add to a bore work: units, and holes that count. */
+  record Added(long units, int holes) {}
+
+  /** A bore work carries the extras of its hole, so that works and legs make up the minutes. */
+  Added addedTo(RouteGraph.Work work) {
+    for (RouteGraph.Hole h : made) {
+      RouteGraph.Method method = h.methods().get(draft.method[h.id()]);
+      boolean own = IntStream.of(method.works()).anyMatch(w -> w == work.id());
+      if (own && work.kind() == WorkKind.BORE) {
+        return new Added(extra(h.id()), bores(h.id()).secondMm() > 0 ? 1 : 0);
+      }
+    }
+    return new Added(0, 0);
+  }
+
   int secondBores() {
     return (int) IntStream.of(draft.openHoles()).filter(h -> bores(h).secondMm() > 0).count();
   }

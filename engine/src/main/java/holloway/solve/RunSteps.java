@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import holloway.geometry.Point3;
+import holloway.hollow.WorkKind;
 import holloway.plan.Plan.PlanStep;
 import holloway.request.Effort;
 import holloway.routing.RouteGraph;
@@ -69,8 +70,21 @@ final class RunSteps {
       closeHandLeg();
       RouteGraph.Node n = net.graph.nodes().get(node);
       steps.add(
-          crossing(new Piece.Pass(n.name(), List.of(n.at(), n.at())), List.of(n.at(), n.at())));
+          crossing(new Piece.Pass(opening(n), List.of(n.at(), n.at())), List.of(n.at(), n.at())));
     }
+  }
+
+  /** The work that opens a place, else the place's own name. */
+  private String opening(RouteGraph.Node at) {
+    for (int w : at.works()) {
+      RouteGraph.Work work = net.graph.works().get(w);
+      if (work.kind() == WorkKind.PATCH
+          || work.kind() == WorkKind.ACCESS
+          || work.kind() == WorkKind.CUT_OUT) {
+        return work.name();
+      }
+    }
+    return at.name();
   }
 
   private void take(Piece piece, boolean back) {

@@ -87,7 +87,16 @@ class PriceRuleTest {
                     1),
                 good.holes().get(1)),
             good.works());
-    refused(wide, 0, "it is 17.0000");
+    refused(wide, 0, "it is 16.5000");
+  }
+
+  @Test
+  void visibleMetresAreCountedAgain() {
+    Plan good = ToyPlan.good();
+    Plan.Totals t = good.totals();
+    Plan hidden = good.withRuns(good.runs(), new Plan.Totals(t.objective(), t.bound(), t.gap(), t.minutes(),
+        t.holes(), t.patches(), t.routeM(), t.cableM(), 1.5, t.money(), "USD", t.zones()));
+    refused(hidden, 0, "says 1.500, the legs in sight make 0.000");
   }
 
   private static Plan priced(String work, double minutes) {

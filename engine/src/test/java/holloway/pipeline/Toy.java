@@ -365,7 +365,8 @@ public final class Toy {
         Severity.LAW,
         Place.of("garage-office", at(4057, 1200, 2362)),
         "IRC R302.5.3",
-        "The hole goes into the garage separation: seal it.");
+        "The hole goes into the garage separation: seal it.",
+        true);
   }
 
   public static Finding practice() {

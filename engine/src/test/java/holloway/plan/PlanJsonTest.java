@@ -96,7 +96,7 @@ class PlanJsonTest {
             1.23456,
             Optional.empty(),
             Optional.empty(),
-            Optional.of(4.256));
+            Optional.of(4.25678));
     Plan p =
         full()
             .withRuns(
@@ -105,7 +105,7 @@ class PlanJsonTest {
     String text = PlanJson.write(p);
     assertTrue(text.contains("\"path\": [[1.2, 0.0, 0.0], [-0.1, 0.0, 2000.0]]"), text);
     assertTrue(text.contains("\"m\": 1.235"), text);
-    assertTrue(text.contains("\"minutes\": 4.26"), text);
+    assertTrue(text.contains("\"minutes\": 4.2568"), text);
     assertTrue(text.contains("\"money\": null"), text);
     assertFalse(text.contains("\"feed\": null"), text);
   }

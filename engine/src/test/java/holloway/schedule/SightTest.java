@@ -1,0 +1,126 @@
+package holloway.schedule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.check.ToyHouse;
+import holloway.framing.Framing;
+import holloway.geometry.Frame.Axis;
+import holloway.geometry.Point3;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.Hollows;
+import holloway.hollow.Site;
+import holloway.hollow.Solids;
+import holloway.housefile.HouseFile;
+import holloway.housefile.Reading;
+import holloway.routing.Ends;
+import holloway.survey.Placed;
+import holloway.survey.Survey;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Tape lines from both sides of a bore lead to the same axis. */
+class SightTest {
+  private static final double MM = 1e6;
+
+  /** Chords at 800 and 1200 mm, 38 wide; plate 88 mm wide; the hole at 1000 mm, 44 in. */
+  @Test
+  void aPlateHoleIsTapedFromTheChordAndThePlatesEdgeAndFromTheRoom() {
+    HollowHouse toy = ToyHouse.build();
+    Site site = toy.findSite("west/top/1000").orElseThrow();
+    List<Dimension> attic = new Sight(toy).from(site, false);
+    assertEquals(181, attic.get(0).nm() / MM, 1e-6);
+    assertTrue(attic.get(0).landmark().contains("truss chord"), attic.get(0).landmark());
+    assertEquals(44, attic.get(1).nm() / MM, 1e-6);
+    assertTrue(attic.get(1).landmark().contains("edge of the top plate"));
+    List<Dimension> bay = new Sight(toy).from(site, true);
+    assertEquals(1000, bay.get(0).nm() / MM, 1e-6);
+    assertEquals(57, bay.get(1).nm() / MM, 1e-6);
+    assertTrue(bay.get(1).landmark().contains("face of the wall in the shop"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-ranch", "plumb-corner", "tin-street"})
+  void bothSidesOfEveryCrossingLeadToOneAxis(String sample) {
+    HollowHouse house = house(sample);
+    Sight sight = new Sight(house);
+    int both = 0;
+    int sides = 0;
+    int seen = 0;
+    for (Site site : house.sites()) {
+      if (site.made() || site.a().equals(site.b())) {
+        continue;
+      }
+      List<Dimension> a = sight.from(site, true);
+      List<Dimension> b = sight.from(site, false);
+      judge(site, a);
+      judge(site, b);
+      sides += 2;
+      seen += (a.isEmpty() ? 0 : 1) + (b.isEmpty() ? 0 : 1);
+      if (!a.isEmpty() && !b.isEmpty()) {
+        both++;
+        same(site, a, b);
+      }
+    }
+    assertTrue(
+        seen > sides / 2, sample + ": only " + seen + " of " + sides + " sides can be measured");
+    assertTrue(both > 0);
+  }
+
+  private static void judge(Site site, List<Dimension> found) {
+    assertTrue(found.isEmpty() || found.size() == 2, site.id());
+    for (Dimension d : found) {
+      assertTrue(d.nm() >= 0 && d.nm() <= 3000 * MM, site.id() + ": " + d);
+      assertEquals(
+          along(site.a(), d.towards()), along(d.end(), d.towards()), 1, site.id() + ": " + d);
+      assertEquals(
+          along(site.b(), d.towards()), along(d.end(), d.towards()), 1, site.id() + ": " + d);
+    }
+    if (found.size() == 2) {
+      double skew = Lines.dot(found.get(0).towards(), found.get(1).towards());
+      assertEquals(0, skew, 1e-9, site.id() + ": the two lines run the same way");
+    }
+  }
+
+  /** The point where the two lines of a side meet the axis, compared along both directions. */
+  private static void same(Site site, List<Dimension> a, List<Dimension> b) {
+    for (Dimension d : a) {
+      for (Dimension e : b) {
+        if (Math.abs(Lines.dot(d.towards(), e.towards())) > 0.999) {
+          assertEquals(along(d.end(), d.towards()), along(e.end(), d.towards()), 1, site.id());
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-ranch", "plumb-corner"})
+  void everyTapeLineIsFreeFromLandmarkToHole(String sample) {
+    HollowHouse house = house(sample);
+    Solids solids = new Solids(house.framed().members());
+    Sight sight = new Sight(house);
+    for (Site site : house.sites()) {
+      for (boolean side : new boolean[] {true, false}) {
+        for (Dimension d : sight.from(site, side)) {
+          boolean into = d.landmark().contains("straight into it");
+          Point3 start = Lines.walk(d.at(), d.towards(), 1_000_000);
+          assertTrue(
+              into || d.nm() < 2_000_000 || solids.free(start, d.end(), 1), site.id() + ": " + d);
+        }
+      }
+    }
+  }
+
+  private static double along(Point3 p, Axis a) {
+    return (p.x() * a.x() + p.y() * a.y() + p.z() * a.z()) / MM;
+  }
+
+  private static HollowHouse house(String sample) {
+    Reading.Sound read = (Reading.Sound) HouseFile.read(Path.of("../samples/" + sample + ".yaml"));
+    Placed placed = Survey.of(read.house()).value();
+    return Hollows.of(Framing.of(placed), Ends.of(placed, read.request()).interests());
+  }
+}
