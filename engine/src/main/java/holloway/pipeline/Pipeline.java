@@ -18,7 +18,7 @@ public final class Pipeline {
   private final Progress progress;
 
   public Pipeline(Progress progress) {
-    this(new RealStages(), progress);
+    this(new RealStages(progress), progress);
   }
 
   Pipeline(Stages stages, Progress progress) {
@@ -103,8 +103,9 @@ public final class Pipeline {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
 
-  public String start(StartWishes wishes) {
-    return stages.startFile(wishes);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  public String start(String schema) {
+    return stages.startFile(schema);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

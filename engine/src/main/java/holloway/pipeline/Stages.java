@@ -22,8 +22,8 @@ interface Stages {
   /** The published JSON Schema of an input file: house, found or wishes. */
   String inputSchema(String of);
 
-  /** A house file to begin with. */
-  String startFile(StartWishes wishes);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  String startFile(String schema);
 
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}

@@ -69,8 +69,8 @@ public final class ToyStages implements Stages {
   }
 
   @Override
-  public String startFile(StartWishes wishes) {
-    return "house: " + wishes.name() + "\n";
+  public String startFile(String schema) {
+    return "# " + schema + "\nhouse: My house\n";
   }
 
   private final class ToySite implements Site {
