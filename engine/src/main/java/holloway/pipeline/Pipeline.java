@@ -5,9 +5,11 @@ import holloway.finding.Outcome;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
+import holloway.report.UnitWords;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
+import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +41,9 @@ public final class Pipeline {
     all.addAll(o.site.findings());
     all.addAll(verdict.findings());
     Plan whole = taken.withFindings(SurveyWords.lines(all));
-    return new Answers.Planned(o.placed, o.request, whole, o.site.cards(whole), verdict.refusals());
+    UnitSystem units = settings.units().orElse(UnitWords.usual(o.placed.house()));
+    return new Answers.Planned(
+        o.placed, o.request, whole, o.site.cards(whole, units), units, verdict.refusals());
   }
 
   /** The best plan of each way of working, ways that change nothing folded together. */

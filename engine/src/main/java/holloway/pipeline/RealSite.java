@@ -16,6 +16,7 @@ import holloway.solve.Budget;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
 import holloway.solve.Solved;
+import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -66,7 +67,7 @@ final class RealSite implements Stages.Site {
   }
 
   @Override
-  public Map<String, HoleCard> cards(Plan plan) {
+  public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
     return Map.of();
   }
 

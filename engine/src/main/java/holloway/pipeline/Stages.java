@@ -7,6 +7,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
+import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,6 @@ interface Stages {
     Verdict judge(Plan plan, Request request);
 
     /** Cards by hole id. */
-    Map<String, HoleCard> cards(Plan plan);
+    Map<String, HoleCard> cards(Plan plan, UnitSystem units);
   }
 }

@@ -8,6 +8,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
+import holloway.units.UnitSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -97,7 +98,7 @@ public final class ToyStages implements Stages {
     }
 
     @Override
-    public Map<String, HoleCard> cards(Plan plan) {
+    public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
       return Map.of(Toy.card().holeId(), Toy.card());
     }
   }
