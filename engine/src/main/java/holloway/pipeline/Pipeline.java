@@ -34,16 +34,16 @@ public final class Pipeline {
     progress.now("finding the joint plan");
     Plan bare = o.site.plan(o.request, settings.thoroughness());
     Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
-    progress.now("asking the referee");
     Plan taken = TakeOff.of(noted, o.request, o.placed);
-    Stages.Verdict verdict = o.site.judge(PlanJson.read(PlanJson.write(taken)), o.request);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
-    all.addAll(verdict.findings());
+    all.addAll(o.site.rules(taken, o.request));
     Plan whole = taken.withFindings(SurveyWords.lines(all));
+    progress.now("asking the referee");
+    List<String> refusals = o.site.refusals(PlanJson.read(PlanJson.write(whole)), o.request);
     UnitSystem units = settings.units().orElse(UnitWords.usual(o.placed.house()));
     return new Answers.Planned(
-        o.placed, o.request, whole, o.site.cards(whole, units), units, verdict.refusals());
+        o.placed, o.request, whole, o.site.cards(whole, units), units, refusals);
   }
 
   /** The best plan of each way of working, ways that change nothing folded together. */
@@ -98,8 +98,10 @@ public final class Pipeline {
     }
     Opened o = open(houseFile, PlanSettings.USUAL);
     progress.now("asking the referee");
-    Stages.Verdict verdict = o.site.judge(plan, o.request);
-    return new Answers.Refereed(plan, verdict.refusals(), SurveyWords.lines(verdict.findings()));
+    List<String> refusals = o.site.refusals(plan, o.request);
+    // The rules look things up in the house; they are for plans that are true of it.
+    List<Finding> findings = refusals.isEmpty() ? o.site.rules(plan, o.request) : List.of();
+    return new Answers.Refereed(plan, refusals, SurveyWords.lines(findings));
   }
 
   /** The JSON Schema of a kind of file: house, found, wishes or plan. */

@@ -57,13 +57,15 @@ final class RealSite implements Stages.Site {
   }
 
   @Override
-  public Stages.Verdict judge(Plan plan, Request request) {
-    List<String> refusals =
-        Referee.check(plan, hollows, request).refusals().stream().map(Refusal::toString).toList();
-    // The rules look things up in the house; they are for plans that are true of it.
-    List<Finding> findings =
-        refusals.isEmpty() ? PlanRules.find(plan, hollows, request) : List.of();
-    return new Stages.Verdict(refusals, findings);
+  public List<Finding> rules(Plan plan, Request request) {
+    return PlanRules.find(plan, hollows, request);
+  }
+
+  @Override
+  public List<String> refusals(Plan plan, Request request) {
+    return Referee.check(plan, hollows, request).refusals().stream()
+        .map(Refusal::toString)
+        .toList();
   }
 
   @Override

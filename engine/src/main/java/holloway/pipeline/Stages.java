@@ -29,9 +29,6 @@ interface Stages {
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}
 
-  /** What the referee and the rules say of a plan. */
-  record Verdict(List<String> refusals, List<Finding> findings) {}
-
   /** One house with its members, hollows and routing graph. */
   interface Site {
     List<Finding> findings();
@@ -42,8 +39,14 @@ interface Stages {
     /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
     List<Plan> routes(Request request, String runId, int most);
 
-    /** Members, hollows and prices anew, without the solver. */
-    Verdict judge(Plan plan, Request request);
+    /** What the rules say of a plan that is true of this house. */
+    List<Finding> rules(Plan plan, Request request);
+
+    /**
+     * What the referee has against a plan, without the solver. It reads the plan's findings too: a
+     * nail plate that is needed has to be asked for.
+     */
+    List<String> refusals(Plan plan, Request request);
 
     /** Cards by hole id. */
     Map<String, HoleCard> cards(Plan plan, UnitSystem units);

@@ -93,8 +93,13 @@ public final class ToyStages implements Stages {
     }
 
     @Override
-    public Verdict judge(Plan plan, Request request) {
-      return new Verdict(refusals, judged);
+    public List<Finding> rules(Plan plan, Request request) {
+      return judged;
+    }
+
+    @Override
+    public List<String> refusals(Plan plan, Request request) {
+      return refusals;
     }
 
     @Override
