@@ -61,13 +61,6 @@ final class Choices {
     }
   }
 
-  static final class PlaceWord implements ITypeConverter<String> {
-    @Override
-    public String convert(String word) {
-      return same(word, "us", "uk", "none");
-    }
-  }
-
   private static String same(String word, String... words) {
     Map<String, String> known = new LinkedHashMap<>();
     for (String w : words) {

@@ -61,7 +61,8 @@ final class CompareVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Answers.Compared answer = around.pipeline().compare(house, new PlanSettings(profile, effort));
+    Answers.Compared answer =
+        around.pipeline().compare(house, new PlanSettings(profile, effort, units));
     List<Way> ways =
         answer.ways().stream().map(w -> new Way(w.name(), w.bans(), w.sameAs(), w.plan())).toList();
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));

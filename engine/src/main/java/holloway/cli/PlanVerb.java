@@ -8,7 +8,6 @@ import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
-import holloway.report.UnitWords;
 import holloway.request.Profile;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
@@ -73,7 +72,8 @@ final class PlanVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Answers.Planned answer = around.pipeline().plan(house, new PlanSettings(profile, effort));
+    Answers.Planned answer =
+        around.pipeline().plan(house, new PlanSettings(profile, effort, units));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));
@@ -87,8 +87,8 @@ final class PlanVerb implements Callable<Integer> {
   }
 
   private String text(Answers.Planned a, Ink ink) {
-    UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
-    return PlanText.of(new Sheet(a.plan(), a.placed(), a.request(), a.cards(), steps, system, ink));
+    return PlanText.of(
+        new Sheet(a.plan(), a.placed(), a.request(), a.cards(), steps, a.system(), ink));
   }
 
   private void write(Path to, Answers.Planned answer, String document) {

@@ -1,6 +1,5 @@
 package holloway.cli;
 
-import holloway.pipeline.StartWishes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -21,24 +20,11 @@ final class StartVerb implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "write there instead of printing")
   Optional<Path> file = Optional.empty();
 
-  @Option(names = "--name", paramLabel = "NAME", description = "what you call the house")
-  String name = "My house";
-
   @Option(
-      names = "--place",
-      paramLabel = "PLACE",
-      converter = Choices.PlaceWord.class,
-      description = "us (usual), uk or none: which rules are checked")
-  String place = "us";
-
-  @Option(names = "--built", paramLabel = "YEAR", description = "when it was built")
-  int built;
-
-  @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 (usual) to 4")
-  int levels = 1;
-
-  @Option(names = "--metric", description = "metres (usual outside the us)")
-  boolean metric;
+      names = "--schema",
+      paramLabel = "NAME",
+      description = "the schema file that your editor is told of")
+  String schema = "house.schema.json";
 
   @Mixin HelpOption help;
 
@@ -50,16 +36,15 @@ final class StartVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (levels < 1 || levels > 4) {
-      throw new CommandTrouble("--levels: " + levels + " is not from 1 to 4");
-    }
-    if (built != 0 && (built < 1500 || built > 2100)) {
-      throw new CommandTrouble("--built: " + built + " is not a year from 1500 to 2100");
-    }
-    StartWishes wishes = new StartWishes(name, place, built, levels, metric || !place.equals("us"));
-    String text = around.pipeline().start(wishes);
+    String text = around.pipeline().start(schema);
     if (file.isPresent()) {
       write(file.get(), text);
+      around.print(
+          """
+          Change it into your house, then: holloway check %1$s
+          For your editor: holloway schema > %2$s
+          """
+              .formatted(file.get(), schema));
     } else {
       around.print(text);
     }

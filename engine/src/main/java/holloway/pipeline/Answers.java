@@ -4,6 +4,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
+import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
 
@@ -12,6 +13,7 @@ public final class Answers {
   private Answers() {}
 
   /**
+   * @param system the units of the cards
    * @param refusals empty when the referee agrees
    * @param cards by hole id
    */
@@ -20,6 +22,7 @@ public final class Answers {
       Request request,
       Plan plan,
       Map<String, HoleCard> cards,
+      UnitSystem system,
       List<String> refusals) {}
 
   /**

@@ -5,9 +5,11 @@ import holloway.finding.Outcome;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
+import holloway.report.UnitWords;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
+import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +20,7 @@ public final class Pipeline {
   private final Progress progress;
 
   public Pipeline(Progress progress) {
-    this(new RealStages(), progress);
+    this(new RealStages(progress), progress);
   }
 
   Pipeline(Stages stages, Progress progress) {
@@ -32,15 +34,16 @@ public final class Pipeline {
     progress.now("finding the joint plan");
     Plan bare = o.site.plan(o.request, settings.thoroughness());
     Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
-    progress.now("asking the referee");
     Plan taken = TakeOff.of(noted, o.request, o.placed);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
-    all.addAll(o.site.judge(taken, o.request).findings());
+    all.addAll(o.site.rules(taken, o.request));
     Plan whole = taken.withFindings(SurveyWords.lines(all));
-    List<String> refusals =
-        o.site.judge(PlanJson.read(PlanJson.write(whole)), o.request).refusals();
-    return new Answers.Planned(o.placed, o.request, whole, o.site.cards(whole), refusals);
+    progress.now("asking the referee");
+    List<String> refusals = o.site.refusals(PlanJson.read(PlanJson.write(whole)), o.request);
+    UnitSystem units = settings.units().orElse(UnitWords.usual(o.placed.house()));
+    return new Answers.Planned(
+        o.placed, o.request, whole, o.site.cards(whole, units), units, refusals);
   }
 
   /** The best plan of each way of working, ways that change nothing folded together. */
@@ -95,8 +98,10 @@ public final class Pipeline {
     }
     Opened o = open(houseFile, PlanSettings.USUAL);
     progress.now("asking the referee");
-    Stages.Verdict verdict = o.site.judge(plan, o.request);
-    return new Answers.Refereed(plan, verdict.refusals(), SurveyWords.lines(verdict.findings()));
+    List<String> refusals = o.site.refusals(plan, o.request);
+    // The rules look things up in the house; they are for plans that are true of it.
+    List<Finding> findings = refusals.isEmpty() ? o.site.rules(plan, o.request) : List.of();
+    return new Answers.Refereed(plan, refusals, SurveyWords.lines(findings));
   }
 
   /** The JSON Schema of a kind of file: house, found, wishes or plan. */
@@ -104,8 +109,9 @@ public final class Pipeline {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
 
-  public String start(StartWishes wishes) {
-    return stages.startFile(wishes);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  public String start(String schema) {
+    return stages.startFile(schema);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

@@ -2,35 +2,39 @@ package holloway.pipeline;
 
 import holloway.catalog.Cable;
 import holloway.check.Referee;
+import holloway.check.Refusal;
 import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
-import holloway.house.RulePlace;
 import holloway.plan.Plan;
 import holloway.request.Request;
+import holloway.request.Run;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
-import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
-import holloway.solve.Progress;
 import holloway.solve.Solved;
 import holloway.units.UnitSystem;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 
-/** One house from its hollows on: graph, joint plan, referee and rules. */
+/** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
-  private final HollowHouse house;
+  private final HollowHouse hollows;
+  private final Routing.Routed routed;
+  private final Progress progress;
   private final Ends ends;
 
-  RealSite(HollowHouse house, Ends ends) {
-    this.house = house;
+  RealSite(HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
+    this.hollows = hollows;
+    this.routed = routed;
+    this.progress = progress;
     this.ends = ends;
   }
 
@@ -41,72 +45,122 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
-    Routing.Routed routed = Routing.of(house, ends, request);
-    Solved solved =
-        JointPlanner.solve(routed.graph(), order(request), budget(thoroughness), Progress.SILENT);
-    List<Plan.Unrouted> unrouted = new ArrayList<>();
-    for (Plan.Unrouted u : solved.plan().unrouted()) {
-      List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
-      unrouted.add(new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, routed, reached)));
-    }
-    return named(solved.plan()).withUnrouted(unrouted);
+    Solved solved = solve(request, r -> true, Set.of(), budget(thoroughness));
+    return named(solved, request);
   }
 
-  private Plan named(Plan p) {
-    String name = house.framed().placed().house().name();
+  @Override
+  public List<Plan> routes(Request request, String runId, int most) {
+    return new OtherRoutes(
+            bans -> named(solve(request, r -> r.id().equals(runId), bans, Budget.QUICK), request))
+        .list(most);
+  }
+
+  @Override
+  public List<Finding> rules(Plan plan, Request request) {
+    return PlanRules.find(plan, hollows, request);
+  }
+
+  @Override
+  public List<String> refusals(Plan plan, Request request) {
+    return Referee.check(plan, hollows, request).refusals().stream()
+        .map(Refusal::toString)
+        .toList();
+  }
+
+  @Override
+  public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
+    return Map.of();
+  }
+
+  private Solved solve(Request request, Predicate<Run> wanted, Set<String> bans, Budget budget) {
+    TreeSet<String> all = new TreeSet<>(request.wishes().bans());
+    all.addAll(bans);
+    List<Run> runs = request.runs().stream().filter(wanted).toList();
+    Map<String, String> pins = new TreeMap<>();
+    runs.forEach(r -> r.through().ifPresent(t -> pins.put(r.id(), t)));
+    Order order =
+        new Order(
+            runs.stream()
+                .map(r -> new Order.Wanted(r.id(), r.from(), r.to(), Cable.get(r.cable())))
+                .toList(),
+            request.wishes().profile(),
+            all,
+            pins);
+    return JointPlanner.solve(
+        routed.graph(),
+        order,
+        budget,
+        (what, done, of) -> {
+          if (done == of || done % 50 == 0) {
+            progress.now("%s, %d of %d".formatted(what, done, of));
+          }
+        });
+  }
+
+  private Plan named(Solved solved, Request request) {
+    Plan p = solved.plan();
+    Plan.Totals t = p.totals();
+    Plan.Totals totals =
+        new Plan.Totals(
+            t.objective(),
+            t.bound(),
+            t.gap(),
+            t.minutes(),
+            t.holes(),
+            t.patches(),
+            t.routeM(),
+            t.cableM(),
+            t.visibleM(),
+            t.money(),
+            currency(request),
+            t.zones());
     return new Plan(
         p.format(),
-        name,
+        hollows.framed().placed().house().name(),
         p.profile(),
         p.perMinute(),
         p.inputs(),
-        p.totals(),
+        totals,
         p.runs(),
         p.holes(),
-        p.unrouted(),
+        unrouted(solved, request),
         p.works(),
         p.findings(),
         p.materials(),
         p.survey());
   }
 
-  static Order order(Request request) {
-    List<Order.Wanted> wanted = new ArrayList<>();
-    Map<String, String> pins = new TreeMap<>();
-    request
-        .runs()
-        .forEach(
-            r -> {
-              wanted.add(new Order.Wanted(r.id(), r.from(), r.to(), Cable.get(r.cable())));
-              r.through().ifPresent(t -> pins.put(r.id(), t));
-            });
-    return new Order(
-        wanted, request.wishes().profile(), new HashSet<>(request.wishes().bans()), pins);
+  private List<Plan.Unrouted> unrouted(Solved solved, Request request) {
+    return solved.plan().unrouted().stream()
+        .map(
+            u -> {
+              List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
+              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, routed, reached));
+            })
+        .toList();
   }
 
-  private static Budget budget(Thoroughness t) {
-    return switch (t) {
+  /** The currency of the hour's worth, else that of the place. */
+  private String currency(Request request) {
+    return request
+        .wishes()
+        .hourIsWorth()
+        .map(m -> m.currency())
+        .orElseGet(
+            () ->
+                switch (hollows.framed().placed().house().place()) {
+                  case US -> "USD";
+                  case UK -> "GBP";
+                  case NONE -> "";
+                });
+  }
+
+  private static Budget budget(Thoroughness thoroughness) {
+    return switch (thoroughness) {
       case QUICK -> Budget.QUICK;
       case USUAL -> Budget.USUAL;
       case THOROUGH -> Budget.THOROUGH;
     };
-  }
-
-  @Override
-  public List<Plan> routes(Request request, String runId, int most) {
-    return List.of();
-  }
-
-  @Override
-  public Stages.Verdict judge(Plan plan, Request request) {
-    List<String> refusals =
-        Referee.check(plan, house, request).refusals().stream().map(Object::toString).toList();
-    return new Stages.Verdict(refusals, PlanRules.find(plan, house, request));
-  }
-
-  @Override
-  public Map<String, HoleCard> cards(Plan plan) {
-    boolean inches = house.framed().placed().house().place() == RulePlace.US;
-    return HoleCards.of(plan, house, inches ? UnitSystem.FT_IN : UnitSystem.METRIC);
   }
 }

@@ -1,7 +1,6 @@
 package holloway.pipeline;
 
 import holloway.finding.Outcome;
-import holloway.framing.Framed;
 import holloway.framing.Framing;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Hollows;
@@ -9,23 +8,32 @@ import holloway.house.House;
 import holloway.housefile.HouseFile;
 import holloway.housefile.HouseSchema;
 import holloway.housefile.Problem;
+import holloway.housefile.Starter;
 import holloway.request.Request;
 import holloway.routing.Ends;
+import holloway.routing.Routing;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
 import holloway.survey.SurveyException;
 import java.nio.file.Path;
 
-/** The stages of this program. */
+/** The stages of this program, one after another. */
 final class RealStages implements Stages {
+  private final Progress progress;
+
+  RealStages(Progress progress) {
+    this.progress = progress;
+  }
+
   @Override
   public Reading read(Path houseFile) {
     holloway.housefile.Reading reading = HouseFile.read(houseFile);
     if (reading instanceof holloway.housefile.Reading.Sound sound) {
       return new Reading(sound.house(), sound.request());
     }
-    var faulty = (holloway.housefile.Reading.Faulty) reading;
-    throw new InputTrouble(faulty.problems().stream().map(Problem::toString).toList());
+    throw new InputTrouble(
+        ((holloway.housefile.Reading.Faulty) reading)
+            .problems().stream().map(Problem::toString).toList());
   }
 
   @Override
@@ -44,9 +52,10 @@ final class RealStages implements Stages {
       throw new InputTrouble(
           ends.problems().stream().map(p -> p.where() + ": " + p.text()).toList());
     }
-    Framed framed = Framing.of(placed);
-    HollowHouse house = Hollows.of(framed, ends.interests());
-    return new RealSite(house, ends);
+    progress.now("listing hollows and the ways out of them");
+    HollowHouse hollows = Hollows.of(Framing.of(placed), ends.interests());
+    progress.now("laying the wanted runs over the house");
+    return new RealSite(hollows, Routing.of(hollows, ends, request), ends, progress);
   }
 
   @Override
@@ -59,7 +68,7 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public String startFile(StartWishes wishes) {
-    return holloway.housefile.Starter.text("house.schema.json");
+  public String startFile(String schema) {
+    return Starter.text(schema);
   }
 }

@@ -7,6 +7,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
+import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -22,14 +23,11 @@ interface Stages {
   /** The published JSON Schema of an input file: house, found or wishes. */
   String inputSchema(String of);
 
-  /** A house file to begin with. */
-  String startFile(StartWishes wishes);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  String startFile(String schema);
 
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}
-
-  /** What the referee and the rules say of a plan. */
-  record Verdict(List<String> refusals, List<Finding> findings) {}
 
   /** One house with its members, hollows and routing graph. */
   interface Site {
@@ -41,10 +39,16 @@ interface Stages {
     /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
     List<Plan> routes(Request request, String runId, int most);
 
-    /** Members, hollows and prices anew, without the solver. */
-    Verdict judge(Plan plan, Request request);
+    /** What the rules say of a plan that is true of this house. */
+    List<Finding> rules(Plan plan, Request request);
+
+    /**
+     * What the referee has against a plan, without the solver. It reads the plan's findings too: a
+     * nail plate that is needed has to be asked for.
+     */
+    List<String> refusals(Plan plan, Request request);
 
     /** Cards by hole id. */
-    Map<String, HoleCard> cards(Plan plan);
+    Map<String, HoleCard> cards(Plan plan, UnitSystem units);
   }
 }

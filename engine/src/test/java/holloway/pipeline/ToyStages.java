@@ -8,6 +8,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
+import holloway.units.UnitSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -69,8 +70,8 @@ public final class ToyStages implements Stages {
   }
 
   @Override
-  public String startFile(StartWishes wishes) {
-    return "house: " + wishes.name() + "\n";
+  public String startFile(String schema) {
+    return "# " + schema + "\nhouse: My house\n";
   }
 
   private final class ToySite implements Site {
@@ -92,12 +93,17 @@ public final class ToyStages implements Stages {
     }
 
     @Override
-    public Verdict judge(Plan plan, Request request) {
-      return new Verdict(refusals, judged);
+    public List<Finding> rules(Plan plan, Request request) {
+      return judged;
     }
 
     @Override
-    public Map<String, HoleCard> cards(Plan plan) {
+    public List<String> refusals(Plan plan, Request request) {
+      return refusals;
+    }
+
+    @Override
+    public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
       return Map.of(Toy.card().holeId(), Toy.card());
     }
   }

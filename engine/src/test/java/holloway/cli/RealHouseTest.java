@@ -1,0 +1,105 @@
+package holloway.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.Progress;
+import holloway.report.Ink;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verbs on the house that {@code start} writes, through all real stages. */
+class RealHouseTest {
+  @TempDir Path folder;
+
+  private static Said say(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Holloway.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            new Pipeline(Progress.SILENT),
+            Ink.PLAIN);
+    return new Said(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private String start() {
+    Path house = folder.resolve("first.yaml");
+    assertEquals(0, say("start", "--out", house.toString()).code());
+    return house.toString();
+  }
+
+  @Test
+  void theFirstHouseIsUnderstood() {
+    Said said = say("check", start());
+    assertEquals(0, said.code(), said.err());
+    assertTrue(said.out().contains("LEVEL ground"), said.out());
+    assertTrue(said.out().lines().allMatch(l -> l.length() <= 80), said.out());
+  }
+
+  @Test
+  void theFirstHouseIsPlannedAndThePlanIsAccepted() throws Exception {
+    String house = start();
+    Path out = folder.resolve("out");
+    Said plan = say("plan", house, "--effort", "quick", "--json", "--out", out.toString());
+    assertTrue(plan.code() == 0 || plan.code() == 4 || plan.code() == 5, plan.err());
+    JsonNode root = new ObjectMapper().readTree(plan.out());
+    assertEquals("My House", root.get("house").asText());
+    assertEquals("USD", root.at("/totals/currency").asText());
+    assertTrue(root.get("runs").size() > 0);
+    assertTrue(root.at("/totals/bound").asLong() <= root.at("/totals/objective").asLong());
+    Said check = say("check", house, out.resolve("plan.json").toString());
+    assertTrue(check.out().startsWith("The referee accepts"), check.out());
+    String text = Files.readString(out.resolve("plan.txt"));
+    assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
+  }
+
+  @Test
+  void aSpoiledPlanIsRefused() throws Exception {
+    String house = start();
+    Said plan = say("plan", house, "--effort", "quick", "--json");
+    JsonNode root = new ObjectMapper().readTree(plan.out());
+    ((com.fasterxml.jackson.databind.node.ObjectNode) root.get("totals"))
+        .put("holes", root.at("/totals/holes").asInt() + 1);
+    Path spoiled = Files.writeString(folder.resolve("spoiled.json"), root.toString());
+    Said check = say("check", house, spoiled.toString());
+    assertEquals(6, check.code());
+    assertTrue(check.out().startsWith("refused: "), check.out());
+  }
+
+  @Test
+  void faultsOfTheFileComeAllTogether() throws Exception {
+    String text = Files.readString(Path.of(start()));
+    Path bad =
+        Files.writeString(
+            folder.resolve("bad.yaml"),
+            text.replace("built: 1985", "bilt: 1985").replace("16 ft x 12 ft", "16 x 12 ft"));
+    Said said = say("plan", bad.toString());
+    assertEquals(3, said.code());
+    assertEquals("", said.out());
+    assertTrue(said.err().lines().count() >= 2, said.err());
+    assertTrue(said.err().lines().allMatch(l -> l.matches("bad\\.yaml:\\d+:\\d+: .*")), said.err());
+    assertTrue(said.err().contains("did you mean 'built'?"), said.err());
+    assertEquals(3, say("check", folder + "/none.yaml").code());
+  }
+
+  @Test
+  void everySchemaIsJson() throws Exception {
+    for (String of : new String[] {"house", "found", "wishes", "plan"}) {
+      Said said = say("schema", "--of", of);
+      assertEquals(0, said.code());
+      assertTrue(new ObjectMapper().readTree(said.out()).has("$schema"), of);
+    }
+  }
+}
