@@ -45,16 +45,8 @@ final class ScalarCheck {
       case NAME, FILE -> Forms.name(text);
       case ROOM -> Names.known(text, names.rooms(), "room");
       case LEVEL -> Names.known(text, names.levels(), "level");
-      case LEVEL_OR_ATTIC -> {
-        if (!text.equals("attic")) {
-          Names.known(text, names.levels(), "level");
-        }
-      }
-      case OUTLET -> {
-        if (!text.equals("cabinet")) {
-          Names.known(text, names.outlets(), "outlet");
-        }
-      }
+      case LEVEL_OR_ATTIC -> Names.known(text, Names.and(names.levels(), "attic"), "level");
+      case OUTLET -> Names.known(text, Names.and(names.outlets(), "cabinet"), "outlet");
       case FACE -> Forms.face(text, names, where);
       case SIDE_OF_ROOM -> Forms.sideOf("", text, where);
       case ALONG -> Forms.along(text, where);
