@@ -28,7 +28,7 @@ class HouseSchemaTest {
   static final Path SAMPLES = Path.of("..", "samples");
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  private static List<String> faults(String schema, String yaml) throws IOException {
+  static List<String> faults(String schema, String yaml) throws IOException {
     Object tree = new Load(LoadSettings.builder().build()).loadFromString(yaml);
     Schema s =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

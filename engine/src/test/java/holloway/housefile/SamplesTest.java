@@ -5,10 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.house.WallSpot;
+import holloway.request.Outlet;
 import holloway.request.Run;
+import holloway.request.Spot;
+import holloway.survey.Placed;
+import holloway.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -36,6 +42,31 @@ class SamplesTest {
     assertTrue(s.request().outlets().stream().anyMatch(o -> o.feed()));
   }
 
+  /** Rooms tile with walls between them, and every spot has a wall behind it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"alder-lane", "quince-ranch", "tin-street", "plumb-corner"})
+  void close(String name) {
+    var s = (Reading.Sound) HouseFile.read(SAMPLES.resolve(name + ".yaml"));
+    Placed placed = Survey.of(s.house()).value();
+    assertEquals(List.of(), placed.misclosures());
+    assertEquals(List.of(), placed.unaccounted());
+    List<WallSpot> spots = new ArrayList<>(List.of(s.request().cabinet().at()));
+    s.house().things().forEach(t -> spots.add(t.at()));
+    for (Outlet o : s.request().outlets()) {
+      for (Spot spot : o.spots()) {
+        if (spot instanceof Spot.OnWall w) {
+          spots.add(w.at());
+        } else if (spot instanceof Spot.Outside w) {
+          spots.add(w.at());
+        }
+      }
+    }
+    for (WallSpot w : spots) {
+      assertTrue(
+          placed.findSpot(w.face(), w.along(), w.height().value().nm()).isPresent(), w::toString);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"alder-lane", "quince-ranch", "tin-street", "plumb-corner"})
   void sayThatTheyAreInvented(String name) throws IOException {
@@ -56,16 +87,6 @@ class SamplesTest {
                 "office desk/om4-1",
                 "office desk/spare-1")),
         ids::toString);
-  }
-
-  @Test
-  void theStarterReads() throws IOException {
-    Path file = dir.resolve("start.yaml");
-    Files.writeString(file, Starter.text("house.schema.json"));
-    Reading r = HouseFile.read(file);
-    Reading.Sound s = assertInstanceOf(Reading.Sound.class, r, r::toString);
-    assertEquals(4, s.request().runs().size());
-    assertTrue(Starter.text("x.json").startsWith("# yaml-language-server: $schema=x.json\n"));
   }
 
   /** Lines dropped, swapped, cut and doubled, letters changed: a reading, never an exception. */
