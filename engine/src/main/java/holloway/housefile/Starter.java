@@ -28,6 +28,12 @@ public final class Starter {
         %5$s: { level: %3$s, size: {{10 ft x 12 ft|3 m x 3.6 m}}, east-of: %4$s, align: south }
       """;
 
+  private static final String DOORS =
+      """
+        - { door, between: [%1$s room, %1$s hall], from: south {{4 ft|1.2 m}}, width: {{30 in|760 mm}} }
+        - { door, between: [%1$s bedroom, %1$s hall], from: south {{4 ft|1.2 m}}, width: {{30 in|760 mm}} }
+      """;
+
   private Starter() {}
 
   /**
@@ -46,17 +52,14 @@ public final class Starter {
     } catch (Refused e) {
       throw new IllegalArgumentException(e.getMessage(), e);
     }
-    String year = "# decides what is likely behind the board";
+    String year = built > 0 ? "built: " + built : "# built: 1985";
     String filled =
         template()
             .replace("{{place}}", place)
-            .replace(
-                "{{built}}",
-                built > 0
-                    ? "built: " + built + "                    " + year
-                    : "# built: 1985                  " + year)
+            .replace("{{built}}", year + "  # decides what is likely behind the board")
             .replace("{{levels}}", upperLevels(levels))
             .replace("{{rooms}}", upperRooms(levels))
+            .replace("{{openings}}", upperDoors(levels))
             .replace("{{top-hall}}", levels > 1 ? level(levels) + " hall" : "hall")
             .replace("{{top}}", level(levels));
     Matcher m = EITHER.matcher(filled);
@@ -90,6 +93,14 @@ public final class Starter {
       String below = i == 2 ? "living room" : level(i - 1) + " room";
       String l = level(i);
       s.append(ROOMS.formatted(l + " room", below, l, l + " hall", l + " bedroom"));
+    }
+    return s.toString();
+  }
+
+  private static String upperDoors(int levels) {
+    StringBuilder s = new StringBuilder();
+    for (int i = 2; i <= levels; i++) {
+      s.append(DOORS.formatted(level(i)));
     }
     return s.toString();
   }
