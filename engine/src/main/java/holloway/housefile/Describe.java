@@ -32,12 +32,12 @@ final class Describe {
     return "nothing";
   }
 
-  /** The thing a map stands for, as a person would call it. */
+  /** What a message calls a map: the whole file, a key in quotes, or an item of a list. */
   static String place(String what, Table table) {
     if (table.name().equals("house") || table.name().endsWith("-file")) {
       return "the file";
     }
-    return what.isEmpty() ? "a " + table.name() : "'" + what + "'";
+    return what;
   }
 
   /** The shape of the two that a value is meant to have; empty when it is like neither. */

@@ -15,7 +15,7 @@ final class ScalarCheck {
       whole(s.text(), whole, what);
     } else if (shape instanceof Shape.YesNo) {
       if (Forms.yesNo(s.text()).isEmpty()) {
-        throw new Refused("'" + what + "' is yes or no", "yes or no");
+        throw new Refused(what + " is yes or no", "yes or no");
       }
     } else if (shape instanceof Shape.Text text) {
       form(s.text(), text.form(), s.where(), desk);
@@ -25,7 +25,7 @@ final class ScalarCheck {
   private static void word(String text, Shape.Words words, String what) {
     if (!words.words().contains(text)) {
       throw new Refused(
-          "'" + what + "' has no '" + text + "'",
+          what + " cannot be '" + text + "'",
           Describe.of(words),
           Nearest.of(text.replace(' ', '-').replace('_', '-'), words.words()));
     }
@@ -35,7 +35,7 @@ final class ScalarCheck {
     boolean ok = text.matches("-?\\d{1,9}");
     int n = ok ? Integer.parseInt(text) : 0;
     if (!ok || n < whole.least() || n > whole.most()) {
-      throw new Refused("'" + what + "' cannot be this", Describe.of(whole));
+      throw new Refused(what + " cannot be this", Describe.of(whole));
     }
   }
 

@@ -46,7 +46,7 @@ class NewcomerTest {
     String line =
         "  - { name: desk, in: office, wall: south, from: west 3 ft, height: 16 in, cables: [cat6] }\n";
     Written nothing = new Written(dir).with(line, "");
-    assertTrue(nothing.problem().text().contains("nothing is written after 'outlets:'"));
+    assertTrue(nothing.problem().text().contains("nothing is written for 'outlets'"));
     Written empty = new Written(dir).with("outlets:\n" + line, "outlets: []\n");
     Problem p = empty.problemAt("[]", "at least one outlet");
     assertTrue(p.expected().contains("cables: [cat6]"), p::toString);

@@ -64,7 +64,7 @@ class RoofFaultsTest {
   void hollows() throws IOException {
     new Written(dir)
         .with("{ chase: shaft", "{ tube: shaft")
-        .problemAt("{ tube", "'hollows' is not written like this");
+        .problemAt("{ tube", "an item of 'hollows' is not written like this");
     new Written(dir)
         .with("to: attic", "to: attic, floors: { uper: closed }")
         .problemAt("uper: closed", "no level 'uper'", "'upper'");
