@@ -12,7 +12,7 @@ final class Describe {
     if (shape instanceof Shape.Text t) {
       return t.form().expected();
     } else if (shape instanceof Shape.Len) {
-      return LengthParser.EXPECTED;
+      return "a length like " + LengthParser.EXAMPLES;
     } else if (shape instanceof Shape.Words w) {
       return w.words().size() == 1 ? w.words().get(0) : "one of: " + String.join(", ", w.words());
     } else if (shape instanceof Shape.Whole w) {

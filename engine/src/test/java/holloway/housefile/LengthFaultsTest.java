@@ -19,7 +19,10 @@ class LengthFaultsTest {
     Problem p =
         new Written(dir)
             .with("height: 16 in", "height: 16")
-            .problemAt("16, cables", "a length needs a unit: 12 ft 6 in, 12' 6 1/2\", 3.81 m");
+            .problemAt(
+                "16, cables",
+                "a length needs a unit",
+                "expected: a length like 12 ft 6 in, 12' 6 1/2\", 3.81 m");
     assertEquals("16", p.read());
   }
 
