@@ -12,7 +12,7 @@ final class Describe {
     if (shape instanceof Shape.Text t) {
       return t.form().expected();
     } else if (shape instanceof Shape.Len) {
-      return LengthParser.EXPECTED;
+      return "a length like " + LengthParser.EXAMPLES;
     } else if (shape instanceof Shape.Words w) {
       return w.words().size() == 1 ? w.words().get(0) : "one of: " + String.join(", ", w.words());
     } else if (shape instanceof Shape.Whole w) {
@@ -32,12 +32,12 @@ final class Describe {
     return "nothing";
   }
 
-  /** The thing a map stands for, as a person would call it. */
+  /** What a message calls a map: the whole file, a key in quotes, or an item of a list. */
   static String place(String what, Table table) {
     if (table.name().equals("house") || table.name().endsWith("-file")) {
       return "the file";
     }
-    return what.isEmpty() ? "a " + table.name() : "'" + what + "'";
+    return what;
   }
 
   /** The shape of the two that a value is meant to have; empty when it is like neither. */

@@ -14,7 +14,9 @@ enum Form {
   SIDE_OF_ROOM(Form.SIDE + "( [1-9])?", "a side: north, east, south or west"),
   ALONG(Form.SIDE + " " + Form.LEN, "a side and a distance from it: west 3 ft 2 in"),
   SIZE(Form.LEN + " x " + Form.LEN, "east-west x north-south: 12 ft 6 in x 10 ft"),
-  TIMBER("2x(4|6|8|10|12)|\\d+ ?x ?\\d+( mm)?", "a timber: 2x4 to 2x12, or 47x195 in millimetres"),
+  TIMBER(
+      "2x(4|6|8|10|12)|\\d{2,3} ?x ?\\d{2,3}( mm)?",
+      "a timber: 2x4 to 2x12, or 47x195 in millimetres"),
   ALIGN(
       "north|east|south|west|(north|south)-(east|west)",
       "the sides whose faces are in line: north, or south-east for rooms one above the other"),

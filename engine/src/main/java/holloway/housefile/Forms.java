@@ -39,7 +39,8 @@ final class Forms {
     try {
       taped = LengthParser.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new Refused(e.getMessage(), LengthParser.EXPECTED);
+      String examples = "a length like " + LengthParser.EXAMPLES;
+      throw new Refused(e.getMessage().replace(": " + LengthParser.EXAMPLES, ""), examples);
     }
     Length v = taped.value();
     if (v.compareTo(least) < 0 || v.compareTo(most) > 0) {

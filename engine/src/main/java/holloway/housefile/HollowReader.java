@@ -101,12 +101,10 @@ final class HollowReader {
   }
 
   private static void checkFloor(Entry e, Marked.Mapping floors, String level) {
-    if (!level.equals("attic")) {
-      try {
-        Names.known(level, e.desk().names().levels(), "level");
-      } catch (Refused r) {
-        e.desk().problems().add(floors.keys().get(level), level, r);
-      }
+    try {
+      Names.known(level, Names.and(e.desk().names().levels(), "attic"), "level");
+    } catch (Refused r) {
+      e.desk().problems().add(floors.keys().get(level), level, r);
     }
   }
 

@@ -94,7 +94,7 @@ public final class HouseSchema {
       Form form = text.form();
       out.put("$ref", reference("text-" + Shape.word(form), textOf(form)));
     } else if (shape instanceof Shape.Len) {
-      ObjectNode length = text(LengthParser.EXPECTED, Form.lengthPattern());
+      ObjectNode length = text("a length like " + LengthParser.EXAMPLES, Form.lengthPattern());
       out.put("$ref", reference("length", length.put("type", "string")));
     } else if (shape instanceof Shape.Whole whole) {
       out.put("type", "integer").put("minimum", whole.least()).put("maximum", whole.most());

@@ -18,6 +18,7 @@ final class LevelReader {
           "levels", "levels: { ground: { floor: slab } }", "", "a house needs at least one level");
     }
     named.forEach((name, e) -> check(name, e, named));
+    checkUse(house, named);
     List<Level> levels = new ArrayList<>();
     named.forEach(
         (name, e) -> {
@@ -49,6 +50,24 @@ final class LevelReader {
         e.problem("above", "the level below", "", "level '" + name + "' cannot lie above itself");
       }
       at = below.add(next) ? levels.get(next) : null;
+    }
+  }
+
+  /** A level without rooms is most likely a slip; said only when every room names a known level. */
+  private static void checkUse(Entry house, Map<String, Entry> levels) {
+    Set<String> used = new TreeSet<>();
+    house
+        .named("rooms", HouseTables.ROOM_TABLE)
+        .values()
+        .forEach(r -> used.add(r.text("level").orElse("")));
+    if (levels.keySet().containsAll(used)) {
+      levels.forEach(
+          (name, e) -> {
+            if (!used.contains(name)) {
+              String text = "no room is on level '" + name + "'";
+              e.desk().problems().add(e.where(), name, "a room on it, or no such level", "", text);
+            }
+          });
     }
   }
 }

@@ -23,6 +23,14 @@ sealed interface Marked {
     }
   }
 
+  /** A value that has been refused and reported; nothing more is said of it. */
+  record Told(Where where) implements Marked {
+    @Override
+    public String show() {
+      return "";
+    }
+  }
+
   /** A list in the order written. */
   record Sequence(List<Marked> items, Where where) implements Marked {
     @Override

@@ -104,20 +104,20 @@ final class MarkedTree {
             "",
             "",
             "aliases are not used here: write the value out again");
-        put(new Marked.Scalar("", true, where(event)));
+        put(new Marked.Told(where(event)));
       }
       default -> {}
     }
   }
 
-  private Marked.Scalar scalar(ScalarEvent s) {
+  private Marked scalar(ScalarEvent s) {
     Where where = where(s);
     if (s.getValue().length() <= LONGEST) {
       return new Marked.Scalar(s.getValue(), s.isPlain(), where);
     }
     problems.add(
         where, s.getValue(), "at most " + LONGEST + " letters", "", "this text is too long");
-    return new Marked.Scalar("", true, where);
+    return new Marked.Told(where);
   }
 
   private void startDocument(Event event) {

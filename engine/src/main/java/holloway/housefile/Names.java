@@ -35,6 +35,15 @@ record Names(Set<String> levels, Set<String> rooms, Set<String> outlets) {
     return parent instanceof Marked.Mapping m ? m.values().get(key) : null;
   }
 
+  /** The names and one more that is always there; still empty if there are none. */
+  static Set<String> and(Set<String> names, String more) {
+    Set<String> all = new TreeSet<>(names);
+    if (!names.isEmpty()) {
+      all.add(more);
+    }
+    return all;
+  }
+
   /** The names in order, the first few of many. */
   static String list(Collection<String> names) {
     String some = names.stream().sorted().limit(MOST_LISTED).collect(Collectors.joining(", "));

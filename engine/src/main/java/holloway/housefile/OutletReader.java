@@ -29,9 +29,10 @@ final class OutletReader {
       e.problem("name", "another name", "", "'cabinet' is the cabinet's own name");
     }
     List<Spot> spots = new ArrayList<>();
-    spot(e, "outlet '" + name + "'").ifPresent(spots::add);
+    String what = e.text("name").map(n -> "outlet '" + n + "'").orElse("this outlet");
+    spot(e, what).ifPresent(spots::add);
     for (Entry other : e.maps("or", WantedTables.ALTERNATIVE)) {
-      spot(other, "an alternative of outlet '" + name + "'").ifPresent(spots::add);
+      spot(other, "an alternative of " + what).ifPresent(spots::add);
     }
     List<Wanted> cables = cables(e);
     int spare = e.whole("spare").orElse(0);

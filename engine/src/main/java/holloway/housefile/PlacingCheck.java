@@ -20,7 +20,8 @@ final class PlacingCheck {
     Map<String, Room> byName = new TreeMap<>();
     rooms.forEach(r -> byName.put(r.name(), r));
     List<Room> free = rooms.stream().filter(r -> r.placing() instanceof Placing.Free).toList();
-    if (free.isEmpty() && rooms.size() == named.size() && !rooms.isEmpty()) {
+    boolean whole = rooms.size() == house.desk().names().rooms().size();
+    if (free.isEmpty() && whole && !rooms.isEmpty()) {
       house.problem(
           "rooms",
           "one room without east-of, west-of, north-of, south-of, above, below or at",
@@ -33,7 +34,7 @@ final class PlacingCheck {
     for (Room r : rooms) {
       checkLevels(r, byName, named.get(r.name()));
     }
-    if (rooms.size() == named.size()) {
+    if (whole) {
       Set<String> led = new HashSet<>();
       rooms.forEach(r -> checkRing(r, byName, led, named));
     }

@@ -4,7 +4,6 @@ import holloway.house.Along;
 import holloway.house.CeilingSpot;
 import holloway.house.FaceRef;
 import holloway.house.House;
-import holloway.house.Level;
 import holloway.house.Obstacle;
 import holloway.house.Opening;
 import holloway.house.Room;
@@ -51,7 +50,6 @@ final class ReachCheck {
       o.inVoid().ifPresent(v -> c.over(v.at(), "this obstacle"));
     }
     house.walls().forEach(w -> w.ref().ifPresent(c::between));
-    c.levels();
     for (Opening o : house.openings()) {
       c.between(o.wall());
       o.wall()
@@ -108,15 +106,6 @@ final class ReachCheck {
           "",
           "there is no wall between '%s' on level '%s' and '%s' on level '%s'"
               .formatted(one.name(), one.level(), other.name(), other.level()));
-    }
-  }
-
-  private void levels() {
-    for (Level l : house.levels()) {
-      if (house.rooms().stream().noneMatch(r -> r.level().equals(l.name()))) {
-        String text = "no room is on level '" + l.name() + "'";
-        problems.add(l.where(), l.name(), "a room on it, or no such level", "", text);
-      }
     }
   }
 

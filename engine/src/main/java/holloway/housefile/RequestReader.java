@@ -45,7 +45,7 @@ final class RequestReader {
             .flatMap(c -> Spots.onWall(c, Fact.assumed(Length.ZERO)));
     List<Outlet> outlets = outlets();
     links();
-    if (house.has("outlets") && house.items("outlets").isEmpty()) {
+    if (isEmptyList(house, "outlets")) {
       String example =
           Teaching.example(WantedTables.HOUSE, WantedTables.HOUSE.find("outlets").orElseThrow())
               .orElseThrow();
@@ -71,6 +71,12 @@ final class RequestReader {
     return out;
   }
 
+  private static boolean isEmptyList(Entry e, String key) {
+    return e.raw(key)
+        .filter(v -> v instanceof Marked.Sequence s && s.items().isEmpty())
+        .isPresent();
+  }
+
   /** An outlet without cables must be an end of a link. */
   private void checkWired() {
     Set<String> linked = new TreeSet<>();
@@ -79,7 +85,8 @@ final class RequestReader {
       link.text("to").ifPresent(linked::add);
     }
     for (Entry e : house.maps("outlets", WantedTables.OUTLET)) {
-      boolean wired = !e.items("cables").isEmpty() || linked.contains(e.text("name").orElse(""));
+      boolean cabled = e.has("cables") && !isEmptyList(e, "cables");
+      boolean wired = cabled || linked.contains(e.text("name").orElse(""));
       if (!wired) {
         String text = "no cable goes to outlet '%s'".formatted(e.text("name").orElse("?"));
         e.problem("cables", "cables: [cat6], or a link to it", "", text);

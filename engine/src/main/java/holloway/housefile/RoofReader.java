@@ -64,9 +64,7 @@ final class RoofReader {
     Optional<Side> low = e.choice("low-side", Side.class);
     Forms.Pitch pitch =
         e.parsed("pitch", s -> Forms.pitch(s.text())).orElse(new Forms.Pitch(0, 12));
-    Forms.Insulation insulation =
-        e.parsed("insulation", s -> Forms.insulation(s.text(), s.where()))
-            .orElse(new Forms.Insulation(defaults.atticInsulation(), Optional.empty()));
+    Forms.Insulation insulation = insulation(e);
     return new Roof(
         name,
         level,
@@ -86,6 +84,11 @@ final class RoofReader {
         e.yesNo("boarded").orElse(false),
         hatches(e),
         e.where());
+  }
+
+  private Forms.Insulation insulation(Entry e) {
+    return e.parsed("insulation", s -> Forms.insulation(s.text(), s.where()))
+        .orElse(new Forms.Insulation(defaults.atticInsulation(), Optional.empty()));
   }
 
   private static Direction alongLowSide(Optional<Side> low) {

@@ -15,7 +15,7 @@ final class ScalarCheck {
       whole(s.text(), whole, what);
     } else if (shape instanceof Shape.YesNo) {
       if (Forms.yesNo(s.text()).isEmpty()) {
-        throw new Refused("'" + what + "' is yes or no", "yes or no");
+        throw new Refused(what + " is yes or no", "yes or no");
       }
     } else if (shape instanceof Shape.Text text) {
       form(s.text(), text.form(), s.where(), desk);
@@ -25,7 +25,7 @@ final class ScalarCheck {
   private static void word(String text, Shape.Words words, String what) {
     if (!words.words().contains(text)) {
       throw new Refused(
-          "'" + what + "' has no '" + text + "'",
+          what + " cannot be '" + text + "'",
           Describe.of(words),
           Nearest.of(text.replace(' ', '-').replace('_', '-'), words.words()));
     }
@@ -35,7 +35,7 @@ final class ScalarCheck {
     boolean ok = text.matches("-?\\d{1,9}");
     int n = ok ? Integer.parseInt(text) : 0;
     if (!ok || n < whole.least() || n > whole.most()) {
-      throw new Refused("'" + what + "' cannot be this", Describe.of(whole));
+      throw new Refused(what + " cannot be this", Describe.of(whole));
     }
   }
 
@@ -45,16 +45,8 @@ final class ScalarCheck {
       case NAME, FILE -> Forms.name(text);
       case ROOM -> Names.known(text, names.rooms(), "room");
       case LEVEL -> Names.known(text, names.levels(), "level");
-      case LEVEL_OR_ATTIC -> {
-        if (!text.equals("attic")) {
-          Names.known(text, names.levels(), "level");
-        }
-      }
-      case OUTLET -> {
-        if (!text.equals("cabinet")) {
-          Names.known(text, names.outlets(), "outlet");
-        }
-      }
+      case LEVEL_OR_ATTIC -> Names.known(text, Names.and(names.levels(), "attic"), "level");
+      case OUTLET -> Names.known(text, Names.and(names.outlets(), "cabinet"), "outlet");
       case FACE -> Forms.face(text, names, where);
       case SIDE_OF_ROOM -> Forms.sideOf("", text, where);
       case ALONG -> Forms.along(text, where);

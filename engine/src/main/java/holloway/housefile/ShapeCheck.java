@@ -17,6 +17,9 @@ final class ShapeCheck {
   }
 
   void check(Marked value, Shape shape, String what) {
+    if (value instanceof Marked.Told) {
+      return;
+    }
     if (shape instanceof Shape.MapOf map) {
       checkMap(value, map.table(), what);
     } else if (shape instanceof Shape.Named named) {
@@ -42,7 +45,7 @@ final class ShapeCheck {
       if (key.isEmpty()) {
         unknownKey(map.keys().get(e.getKey()), e.getKey(), table, what);
       } else if (!(key.get().shape() instanceof Shape.Nothing)) {
-        check(e.getValue(), key.get().shape(), e.getKey());
+        check(e.getValue(), key.get().shape(), "'" + e.getKey() + "'");
       }
     }
     for (Table.Key key : table.keys()) {
@@ -99,10 +102,10 @@ final class ShapeCheck {
     map.values()
         .forEach(
             (name, item) -> {
-              if (!what.equals("through")) {
+              if (!what.equals("'through'")) {
                 attempt(map.keys().get(name), name, () -> Forms.name(name));
               }
-              check(item, named.item(), what + " '" + name + "'");
+              check(item, named.item(), "'" + name + "'");
             });
   }
 
@@ -113,10 +116,10 @@ final class ShapeCheck {
     }
     int n = s.items().size();
     if (n < list.least() || n > list.most()) {
-      String text = "'" + what + "' has " + n + " items";
+      String text = what + " has " + n + " items";
       desk.problems().add(value.where(), value.show(), Describe.of(list), "", text);
     }
-    s.items().forEach(item -> check(item, list.item(), what));
+    s.items().forEach(item -> check(item, list.item(), "an item of " + what));
   }
 
   private void checkEither(Marked value, Shape.Either either, String what) {
@@ -130,7 +133,7 @@ final class ShapeCheck {
 
   private void checkScalar(Marked.Scalar s, Shape shape, String what) {
     if (s.isNothing()) {
-      String text = "nothing is written after '" + what + ":'";
+      String text = "nothing is written for " + what;
       desk.problems().add(s.where(), "", Describe.of(shape), "", text);
     } else {
       attempt(s.where(), s.text(), () -> ScalarCheck.check(s, shape, desk, what));
@@ -148,8 +151,8 @@ final class ShapeCheck {
   private void mismatch(Marked value, Shape shape, String what) {
     String text =
         value instanceof Marked.Scalar s && s.isNothing()
-            ? "nothing is written after '" + what + ":'"
-            : "'" + what + "' is not written like this";
+            ? "nothing is written for " + what
+            : what + " is not written like this";
     desk.problems().add(value.where(), value.show(), Describe.of(shape), "", text);
   }
 }

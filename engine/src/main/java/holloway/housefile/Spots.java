@@ -7,7 +7,6 @@ import holloway.house.Fact;
 import holloway.house.Side;
 import holloway.house.WallRef;
 import holloway.house.WallSpot;
-import holloway.house.Where;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,40 +53,40 @@ final class Spots {
     return false;
   }
 
+  /** Empty when absent or reported. */
   static Optional<CeilingSpot> onCeiling(Entry e, String key, String room) {
-    List<Along> two = new ArrayList<>();
+    List<Along> parsed = new ArrayList<>();
+    int written = 0;
     Marked raw = e.raw(key).orElse(null);
-    Where where = e.where(key);
     if (raw instanceof Marked.Sequence list) {
+      written = list.items().size() == 2 ? 2 : -1;
       for (Marked item : list.items()) {
         if (item instanceof Marked.Scalar s) {
-          Entry.quietly(() -> Forms.along(s.text(), s.where())).ifPresent(two::add);
+          Entry.quietly(() -> Forms.along(s.text(), s.where())).ifPresent(parsed::add);
         }
       }
-    } else if (raw instanceof Marked.Mapping) {
+    } else if (raw instanceof Marked.Mapping m) {
+      written = m.values().size();
       Entry map = e.map(key, HouseTables.CORNER_SPOT).orElseThrow();
       for (Side side : Side.values()) {
-        map.length(side.word()).ifPresent(d -> two.add(new Along(side, d)));
+        map.length(side.word()).ifPresent(d -> parsed.add(new Along(side, d)));
       }
     }
-    return pair(e, key, room, two, where);
+    boolean told = raw == null || raw instanceof Marked.Scalar || parsed.size() != written;
+    return told ? Optional.empty() : corner(e, key, room, parsed);
   }
 
-  private static Optional<CeilingSpot> pair(
-      Entry e, String key, String room, List<Along> two, Where where) {
+  private static Optional<CeilingSpot> corner(Entry e, String key, String room, List<Along> two) {
     Optional<Along> eastWest = only(two, false);
     Optional<Along> northSouth = only(two, true);
     if (two.size() == 2 && eastWest.isPresent() && northSouth.isPresent()) {
-      return Optional.of(new CeilingSpot(room, eastWest.get(), northSouth.get(), where));
+      return Optional.of(new CeilingSpot(room, eastWest.get(), northSouth.get(), e.where(key)));
     }
-    boolean told = e.raw(key).orElse(null) instanceof Marked.Sequence && two.size() < 2;
-    if (e.has(key) && !told) {
-      e.problem(
-          key,
-          "[west 4 ft, north 5 ft]",
-          "",
-          "a spot is taped from two sides: one of west and east, and one of south and north");
-    }
+    e.problem(
+        key,
+        "[west 4 ft, north 5 ft]",
+        "",
+        "a spot is taped from two sides: one of west and east, and one of south and north");
     return Optional.empty();
   }
 

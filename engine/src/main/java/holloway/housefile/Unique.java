@@ -14,7 +14,7 @@ final class Unique {
           key,
           "another name",
           "",
-          "there is already a %s '%s', on line %d".formatted(what, name, first.line()));
+          "the %s '%s' is already there, on line %d".formatted(what, name, first.line()));
     }
   }
 }

@@ -65,7 +65,7 @@ final class WallReader {
       ref.flatMap(WallRef::face)
           .ifPresent(f -> studsFrom.ifPresent(a -> Spots.fits(e, "studs-from", f, a)));
       Optional<Boolean> separation = e.text("separation").map("garage"::equals);
-      ref.ifPresent(r -> Unique.claim(e, keyOf(r), refText(r), refs, "description of wall"));
+      ref.ifPresent(r -> Unique.claim(e, keyOf(r), refText(r), refs, "wall"));
       ref.ifPresent(r -> out.add(spec(e, Optional.of(r), e.text("name"), studsFrom, separation)));
     }
     return out;

@@ -13,9 +13,11 @@ import java.util.regex.Pattern;
  * nanometre.
  */
 public final class LengthParser {
-  /** What a length looks like, for messages. */
-  public static final String EXPECTED =
-      "a length needs a unit: 12 ft 6 in, 12' 6 1/2\", 3.81 m, 3810 mm";
+  /** What lengths look like, for messages. */
+  public static final String EXAMPLES = "12 ft 6 in, 12' 6 1/2\", 3.81 m, 3810 mm";
+
+  /** What is said of a bare number. */
+  public static final String EXPECTED = "a length needs a unit: " + EXAMPLES;
 
   private static final String NUMBER = "\\d+(?:\\.\\d+)?";
   private static final String FOOT = "(?:ft|feet|foot|')";
