@@ -9,6 +9,8 @@ import java.util.List;
  * objective.
  *
  * @param profile word of the profile whose scale is used
+ * @param bound the least of the parts, rounded up to a multiple of the grain
+ * @param grain greatest common divisor of all prices of the graph on the profile's scale
  * @param paidByAll ids of works every plan opens; they count in full and cost nothing elsewhere
  * @param zones ids of the works whose every set is told apart from the start
  * @param runs ids of the runs it speaks of, grouped: runs of one group share ends, cable and pin
@@ -18,6 +20,7 @@ import java.util.List;
 public record Certificate(
     String profile,
     long bound,
+    long grain,
     List<Integer> paidByAll,
     List<Integer> zones,
     List<List<String>> runs,

@@ -119,9 +119,11 @@ final class Bound {
     for (Groups.Group g : groups.list) {
       runs.add(Arrays.stream(g.runs()).mapToObj(r -> task.order.runs().get(r).id()).toList());
     }
+    long grain = net.grain();
     return new Certificate(
         net.profile.word(),
-        bound,
+        Math.multiplyExact(Math.floorDiv(bound + grain - 1, grain), grain),
+        grain,
         Arrays.stream(paid).boxed().toList(),
         Arrays.stream(zones).boxed().toList(),
         runs,

@@ -19,6 +19,7 @@ final class BoundTree {
   private final boolean[][] fits;
   private final long target;
   private final List<BoundPart> parts;
+  private final long grain;
   private long looks;
 
   /**
@@ -36,6 +37,7 @@ final class BoundTree {
     this.places = places;
     this.fits = fits;
     this.target = target;
+    grain = task.net.grain();
     parts = new ArrayList<>(zoneParts);
   }
 
@@ -49,7 +51,7 @@ final class BoundTree {
     long most = Math.min(budget.looks(), Math.max(budget.looks() / 10, 50 * once));
     for (int i = 0; i < rounds && looks < most; i++) {
       BoundPart least = least();
-      if (least.proved() >= target) {
+      if (least.proved() > target - grain) {
         return;
       }
       if (least.stalled && least.candidates.length > 0 && mayGrow(least)) {
