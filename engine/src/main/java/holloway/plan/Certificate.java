@@ -9,8 +9,10 @@ import java.util.List;
  * objective.
  *
  * @param profile word of the profile whose scale is used
+ * @param bound the least of the parts, rounded up to a multiple of the grain
+ * @param grain greatest common divisor of all prices of the graph on the profile's scale
  * @param paidByAll ids of works every plan opens; they count in full and cost nothing elsewhere
- * @param zones ids of the works whose sets are told apart
+ * @param zones ids of the works whose every set is told apart from the start
  * @param runs ids of the runs it speaks of, grouped: runs of one group share ends, cable and pin
  * @param directed shares are kept for each direction of an edge and each arc into a node; see
  *     {@code holloway.solve}
@@ -18,6 +20,7 @@ import java.util.List;
 public record Certificate(
     String profile,
     long bound,
+    long grain,
     List<Integer> paidByAll,
     List<Integer> zones,
     List<List<String>> runs,
@@ -25,11 +28,17 @@ public record Certificate(
     List<Part> parts) {
 
   /**
-   * @param prepaid those of the zones that the part pays; the others are shut in it
+   * @param prepaid ids of works that every plan of the part opens: paid in full, then free
+   * @param shut ids of works that no plan of the part opens
    * @param bound units; what the shares prove together with the prepaid works
    * @param impossible some run has no route with these zones
    */
-  public record Part(List<Integer> prepaid, long bound, boolean impossible, List<Share> shares) {}
+  public record Part(
+      List<Integer> prepaid,
+      List<Integer> shut,
+      long bound,
+      boolean impossible,
+      List<Share> shares) {}
 
   /**
    * What one group of runs pays of one work at one place.

@@ -10,8 +10,6 @@ import java.util.TreeSet;
  * Proves a lower bound: shares of works, one part for each set of zones, the least of all parts.
  */
 final class Bound {
-  private static final int BATCH = 20;
-
   private final Task task;
   private final Network net;
   private final Budget budget;
@@ -45,91 +43,24 @@ final class Bound {
             && Places.mayDirect(net, groups.list.size(), least, runs.length);
     Places places = new Places(net, free, directed, least);
     Shares start = new StartShares(task, places, groups.list).of(best);
-    boolean[][] fits = fits(directed);
-    List<ZonePart> parts = new ArrayList<>();
+    BoundTree tree =
+        new BoundTree(
+            task, groups.list, places, fits(directed), best.price(), zoneParts(always, start));
+    tree.raise(budget, progress);
+    return certificate(tree.parts(), paid, groups, places, best.price());
+  }
+
+  private List<BoundPart> zoneParts(long always, Shares start) {
+    List<BoundPart> out = new ArrayList<>();
     for (int mask = (1 << zones.length) - 1; mask >= 0; mask--) {
-      parts.add(new ZonePart(mask, always));
-    }
-    raise(parts, groups, start, fits, best.price());
-    return certificate(parts, paid, groups, places, best.price());
-  }
-
-  /** One set of zones with what is known of it. */
-  private final class ZonePart {
-    final int mask;
-    final long fixed;
-    BoundPart part;
-    long known;
-
-    ZonePart(int mask, long always) {
-      this.mask = mask;
-      long sum = always;
+      IntList prepaid = new IntList();
+      IntList shut = new IntList();
       for (int i = 0; i < zones.length; i++) {
-        sum = Math.addExact(sum, (mask >> i & 1) == 1 ? net.workPrice[zones[i]] : 0);
+        ((mask >> i & 1) == 1 ? prepaid : shut).add(zones[i]);
       }
-      fixed = sum;
-      known = sum;
-    }
-
-    boolean[] shut() {
-      boolean[] out = new boolean[net.workPrice.length];
-      for (int i = 0; i < zones.length; i++) {
-        out[zones[i]] = (mask >> i & 1) == 0;
-      }
-      return out;
-    }
-  }
-
-  /** Always works on the part with the least bound, for only that one holds the whole back. */
-  private void raise(
-      List<ZonePart> parts, Groups groups, Shares start, boolean[][] fits, long target) {
-    int rounds = Math.max(1, budget.boundSteps() * 2 / BATCH);
-    long looks = 0;
-    for (int i = 0; i < rounds + parts.size(); i++) {
-      ZonePart least = least(parts);
-      if (least.known >= target || looks > budget.looks()) {
-        return;
-      }
-      if (least.part == null) {
-        Shares warm = nearest(parts, least, start);
-        GroupPaths paths = new GroupPaths(task, groups.list, start.places, least.shut(), fits);
-        least.part = new BoundPart(groups.list, paths, warm, target - least.fixed);
-      }
-      long before = least.part.looks();
-      least.part.step(BATCH);
-      least.part.release();
-      looks += least.part.looks() - before;
-      least.known =
-          least.part.impossible()
-              ? Network.SHUT
-              : Math.max(least.known, Math.addExact(least.fixed, least.part.value()));
-      progress.at("proving the bound", i + 1, rounds);
-    }
-  }
-
-  private static ZonePart least(List<ZonePart> parts) {
-    ZonePart out = parts.get(0);
-    for (ZonePart p : parts) {
-      out = p.known < out.known ? p : out;
+      out.add(BoundPart.ofZones(net, prepaid.toArray(), shut.toArray(), always, start.copy()));
     }
     return out;
-  }
-
-  /** The shares of the part with most zones in common, or the first guess. */
-  private static Shares nearest(List<ZonePart> parts, ZonePart wanted, Shares start) {
-    ZonePart near = null;
-    for (ZonePart p : parts) {
-      if (p.part != null
-          && p.part.best() != null
-          && (near == null || apart(p, wanted) < apart(near, wanted))) {
-        near = p;
-      }
-    }
-    return near == null ? start.copy() : near.part.best().copy();
-  }
-
-  private static int apart(ZonePart a, ZonePart b) {
-    return Integer.bitCount(a.mask ^ b.mask);
   }
 
   /** Works at all alternatives of an end that some run has. */
@@ -171,29 +102,28 @@ final class Bound {
   }
 
   private Certificate certificate(
-      List<ZonePart> parts, int[] paid, Groups groups, Places places, long objective) {
+      List<BoundPart> parts, int[] paid, Groups groups, Places places, long objective) {
     long bound = objective;
     List<Certificate.Part> out = new ArrayList<>();
-    for (ZonePart p : parts) {
-      bound = Math.min(bound, p.known);
-      List<Integer> prepaid = new ArrayList<>();
-      for (int i = 0; i < zones.length; i++) {
-        if ((p.mask >> i & 1) == 1) {
-          prepaid.add(zones[i]);
-        }
-      }
-      boolean impossible = p.part != null && p.part.impossible();
-      List<Certificate.Share> shares =
-          p.part == null || p.part.best() == null ? List.of() : listShares(p.part.best(), places);
-      out.add(new Certificate.Part(prepaid, p.known, impossible, shares));
+    for (BoundPart p : parts) {
+      bound = Math.min(bound, p.proved());
+      out.add(
+          new Certificate.Part(
+              Arrays.stream(p.prepaid).boxed().toList(),
+              Arrays.stream(p.shut).boxed().toList(),
+              p.proved(),
+              p.impossible,
+              p.impossible || p.value == Long.MIN_VALUE ? List.of() : listShares(p.best, places)));
     }
     List<List<String>> runs = new ArrayList<>();
     for (Groups.Group g : groups.list) {
       runs.add(Arrays.stream(g.runs()).mapToObj(r -> task.order.runs().get(r).id()).toList());
     }
+    long grain = net.grain();
     return new Certificate(
         net.profile.word(),
-        bound,
+        Math.multiplyExact(Math.floorDiv(bound + grain - 1, grain), grain),
+        grain,
         Arrays.stream(paid).boxed().toList(),
         Arrays.stream(zones).boxed().toList(),
         runs,

@@ -1,161 +1,85 @@
 package holloway.solve;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * The bound of one set of zones, raised by projected subgradient steps on the shares: a group that
- * uses a work gets more of its price to pay, what exceeds the price is taken from all who pay.
+ * One part of the proof: the plans that pay certain works and do without certain others. Keeps the
+ * shares that prove most so far; {@link Ascent} works on it.
  */
 final class BoundPart {
-  private static final double KEEP = 0.6;
-  private static final double LEAST = 0.05;
-  private static final int PATIENCE = 12;
+  final int[] prepaid;
+  final int[] shut;
 
-  private final List<Groups.Group> groups;
-  private final GroupPaths paths;
-  private final Shares shares;
-  private final double[][] direction;
-  private final long target;
-  private Shares best;
-  private long bestValue = Long.MIN_VALUE;
-  private boolean impossible;
-  private double boldness = 1.0;
-  private int sinceBetter;
+  /** Units of the works that every plan of the part pays. */
+  final long fixed;
 
-  /**
-   * @param target value to aim at: what a better plan would have to undercut
-   */
-  BoundPart(List<Groups.Group> groups, GroupPaths paths, Shares start, long target) {
-    this.groups = groups;
-    this.paths = paths;
-    this.shares = start;
-    this.target = target;
-    direction = new double[groups.size()][start.places.places.size()];
+  /** Works on which splitting the part did not help. */
+  final Set<Integer> blocked = new TreeSet<>();
+
+  /** Works whose price the shares cover worst, the worst first. */
+  int[] candidates = {};
+
+  Shares best;
+  long value = Long.MIN_VALUE;
+  boolean impossible;
+  boolean stalled;
+  double boldness = 1.0;
+  private final Network net;
+
+  private BoundPart(Network net, int[] prepaid, int[] shut, long fixed, Shares best) {
+    this.net = net;
+    this.prepaid = prepaid;
+    this.shut = shut;
+    this.fixed = fixed;
+    this.best = best;
   }
 
-  /** The best value proved so far, without prepaid works. */
-  long value() {
-    return bestValue;
-  }
-
-  boolean impossible() {
-    return impossible;
-  }
-
-  Shares best() {
-    return best;
-  }
-
-  void release() {
-    paths.release();
-  }
-
-  long looks() {
-    return paths.looks();
-  }
-
-  /** Some more steps; stops early once the target is reached. */
-  void step(int steps) {
-    for (int i = 0; i < steps && !impossible && bestValue < target; i++) {
-      once();
+  /** Plans of the whole order that use no other zones than some. */
+  static BoundPart ofZones(Network net, int[] prepaid, int[] shut, long always, Shares start) {
+    long sum = always;
+    for (int w : prepaid) {
+      sum = Math.addExact(sum, net.workPrice[w]);
     }
+    return new BoundPart(net, prepaid, shut, sum, start);
   }
 
-  private void once() {
-    int[][] used = new int[groups.size()][];
-    long value = 0;
-    for (int g = 0; g < used.length; g++) {
-      Path p = paths.find(g, shares.units[g]);
-      if (p == null) {
-        impossible = true;
-        return;
-      }
-      value = Math.addExact(value, p.price());
-      used[g] = paths.paid(p, shares.units[g]);
-    }
-    remember(value);
-    move(used, value);
+  /** The plans of this part that open the work. */
+  BoundPart with(int work) {
+    long sum = Math.addExact(fixed, net.workPrice[work]);
+    return child(append(prepaid, work), shut, sum, best.prepaid(work));
   }
 
-  private void remember(long value) {
-    if (value > bestValue) {
-      bestValue = value;
-      if (best == null) {
-        best = shares.copy();
-      } else {
-        best.copyFrom(shares);
-      }
-      sinceBetter = 0;
-    } else if (++sinceBetter >= PATIENCE) {
-      boldness *= 0.6;
-      sinceBetter = 0;
-      takeBack();
-      for (double[] d : direction) {
-        Arrays.fill(d, 0);
-      }
-    }
+  /** The plans of this part that do without the work. */
+  BoundPart without(int work) {
+    return child(prepaid, append(shut, work), fixed, best.copy());
   }
 
-  private void takeBack() {
-    for (int g = 0; g < shares.units.length; g++) {
-      for (int p = 0; p < shares.units[g].length; p++) {
-        if (shares.units[g][p] != best.units[g][p]) {
-          shares.units[g][p] = best.units[g][p];
-          paths.changed(g, p);
-        }
-      }
-    }
+  private BoundPart child(int[] newPrepaid, int[] newShut, long newFixed, Shares start) {
+    BoundPart out = new BoundPart(net, newPrepaid, newShut, newFixed, start);
+    out.boldness = Math.max(0.3, boldness);
+    return out;
   }
 
-  private void move(int[][] used, long value) {
-    for (int g = 0; g < used.length; g++) {
-      double[] d = direction[g];
-      for (int p = 0; p < d.length; p++) {
-        d[p] = d[p] < LEAST ? 0 : KEEP * d[p];
-      }
-      for (int p : used[g]) {
-        d[p] += 1;
-      }
-    }
-    double norm = 0;
-    boolean[] touched = new boolean[shares.rows()];
-    for (double[] d : direction) {
-      for (int p = 0; p < d.length; p++) {
-        if (d[p] > 0) {
-          int r = shares.row(p);
-          touched[r] = true;
-          norm += d[p] * d[p] * shares.price(r);
-        }
-      }
-    }
-    double step = norm == 0 ? 0 : boldness * Math.max(1, target - value) / norm;
-    for (int r = 0; r < touched.length; r++) {
-      if (touched[r]) {
-        moveRow(r, step);
-      }
-    }
+  private static int[] append(int[] works, int work) {
+    int[] out = Arrays.copyOf(works, works.length + 1);
+    out[works.length] = work;
+    return out;
   }
 
-  private void moveRow(int row, double step) {
-    int[] members = shares.places.rowMembers()[row];
-    long price = shares.price(row);
-    long[] before = new long[members.length * groups.size()];
-    int at = 0;
-    for (int p : members) {
-      for (int g = 0; g < direction.length; g++) {
-        before[at++] = shares.units[g][p];
-        shares.units[g][p] += Math.round(Math.min(2.0, step * direction[g][p]) * price);
-      }
+  /** What the part proves about its plans; no plan at all if some run has no route in it. */
+  long proved() {
+    return impossible
+        ? Network.SHUT
+        : value == Long.MIN_VALUE ? fixed : Math.addExact(fixed, value);
+  }
+
+  boolean[] shutWorks() {
+    boolean[] out = new boolean[net.workPrice.length];
+    for (int w : shut) {
+      out[w] = true;
     }
-    shares.project(row);
-    at = 0;
-    for (int p : members) {
-      for (int g = 0; g < direction.length; g++) {
-        if (shares.units[g][p] != before[at++]) {
-          paths.changed(g, p);
-        }
-      }
-    }
+    return out;
   }
 }

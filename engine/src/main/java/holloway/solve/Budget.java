@@ -6,14 +6,14 @@ package holloway.solve;
  *
  * @param orders insertion orders tried for each set of zones
  * @param ruins rounds of ruin and recreate
- * @param boundSteps rounds of the bound for each set of zones
+ * @param boundSteps steps of the bound, all parts of the proof together
  * @param looks rough cap of arcs looked at by each of the two halves, so that a large house gets
  *     fewer rounds instead of hours
  */
 public record Budget(int orders, int ruins, int boundSteps, long looks) {
-  public static final Budget QUICK = new Budget(2, 60, 40, 100_000_000L);
-  public static final Budget USUAL = new Budget(4, 400, 160, 500_000_000L);
-  public static final Budget THOROUGH = new Budget(8, 4000, 800, 8_000_000_000L);
+  public static final Budget QUICK = new Budget(2, 60, 400, 100_000_000L);
+  public static final Budget USUAL = new Budget(4, 400, 2000, 600_000_000L);
+  public static final Budget THOROUGH = new Budget(8, 4000, 20_000, 8_000_000_000L);
 
   public Budget {
     if (orders < 1 || ruins < 0 || boundSteps < 1 || looks < 1) {

@@ -112,6 +112,28 @@ final class Network {
     return head[arc ^ 1];
   }
 
+  /** The greatest common divisor of all that a plan can pay; every plan's price is a multiple. */
+  long grain() {
+    long g = 0;
+    for (long p : price) {
+      g = gcd(g, p);
+    }
+    for (long p : workPrice) {
+      g = gcd(g, p);
+    }
+    for (RouteGraph.Hole h : graph.holes()) {
+      g = h.second().isPresent() ? gcd(g, secondPrice(h)) : g;
+      for (RouteGraph.Step s : h.steps()) {
+        g = gcd(g, s.extra());
+      }
+    }
+    return Math.max(1, g);
+  }
+
+  private static long gcd(long a, long b) {
+    return b == 0 ? Math.abs(a) : gcd(b, a % b);
+  }
+
   int[] edgesAt(int node) {
     int[] out = Arrays.copyOfRange(arcs, first[node], first[node + 1]);
     for (int i = 0; i < out.length; i++) {

@@ -171,6 +171,10 @@ final class Places {
     return rowMembers;
   }
 
+  long priceOf(int work) {
+    return net.workPrice[work];
+  }
+
   /** Edges whose price a share at the place is part of. */
   int[] edgesNear(int place) {
     Place p = places.get(place);

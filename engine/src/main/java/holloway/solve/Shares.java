@@ -17,6 +17,7 @@ final class Shares {
   private final long[] rowPrice;
   private final int[] rowOf;
   private final int[] size;
+  private final boolean[] prepaid;
 
   /**
    * @param size number of runs in each group
@@ -27,23 +28,55 @@ final class Shares {
         places.rowPrice.stream().mapToLong(Long::longValue).toArray(),
         places.rowOf.stream().mapToInt(Integer::intValue).toArray(),
         size,
+        new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()]);
   }
 
-  private Shares(Places places, long[] rowPrice, int[] rowOf, int[] size, long[][] units) {
+  private Shares(
+      Places places, long[] rowPrice, int[] rowOf, int[] size, boolean[] prepaid, long[][] units) {
     this.places = places;
     this.units = units;
     this.rowPrice = rowPrice;
     this.rowOf = rowOf;
     this.size = size;
+    this.prepaid = prepaid;
   }
 
   int row(int place) {
     return rowOf[place];
   }
 
+  /** What may be shared of a common row: the work's price, nothing once it is prepaid. */
   long price(int row) {
-    return rowPrice[row];
+    return prepaid[row] ? 0 : rowPrice[row];
+  }
+
+  /** A measure for steps in the row. */
+  long scale(int row) {
+    return places.limit(row) == null ? price(row) : rowPrice[row];
+  }
+
+  /** These shares for plans that pay the work anyway. */
+  Shares prepaid(int work) {
+    Shares out = copy();
+    for (int r = 0; r < rowPrice.length; r++) {
+      if (places.places.get(places.rowMembers()[r][0]).work() == work) {
+        out.prepaid[r] = true;
+        out.project(r);
+      }
+    }
+    return out;
+  }
+
+  private long[] limit(int row) {
+    long[] limit = places.limit(row);
+    if (limit != null && prepaid[row]) {
+      limit = limit.clone();
+      for (int n = 0; n < limit.length; n++) {
+        limit[n] -= rowPrice[row];
+      }
+    }
+    return limit;
   }
 
   int rows() {
@@ -61,7 +94,7 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       same[g] = Arrays.copyOf(units[g], units[g].length);
     }
-    return new Shares(places, rowPrice, rowOf, size, same);
+    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same);
   }
 
   /** Brings a row back within its limit with as little change as is cheap to find. */
@@ -72,9 +105,9 @@ final class Shares {
         u[p] = Math.max(0, u[p]);
       }
     }
-    long[] limit = places.limit(row);
+    long[] limit = limit(row);
     if (limit == null) {
-      long excess = total(members) - rowPrice[row];
+      long excess = total(members) - price(row);
       while (excess > 0) {
         excess = take(members, excess);
       }
@@ -136,8 +169,8 @@ final class Shares {
           }
         }
       }
-      long[] limit = places.limit(r);
-      if (limit == null ? total(members) > rowPrice[r] : !holeValid(members[0], limit)) {
+      long[] limit = limit(r);
+      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit)) {
         return false;
       }
     }

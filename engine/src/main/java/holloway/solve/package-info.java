@@ -1,2 +1,54 @@
-/** Plans all runs together over the routing graph and proves how close to the least the plan is. */
+/**
+ * Plans all runs together over the routing graph and proves how close to the least the plan is.
+ *
+ * <h2>The plan</h2>
+ *
+ * Runs are inserted one after the other where they add least (works already open are free), for
+ * every set of the dearest zones and in several orders; then runs are taken out and put back in
+ * turn, and groups of runs are ruined and recreated. The search prices a work once for each place
+ * of a path that needs it; the draft's price, which decides, is exact. The plan is never worse than
+ * all runs on the paths the same search finds for each alone with shared works paid once, because
+ * that plan is one of the candidates.
+ *
+ * <h2>The bound</h2>
+ *
+ * Let a plan be given. It pays travel for every run, and every open work once. Divide the price f
+ * of each work w into shares of (group of like runs, place), where a place is a node, an edge or a
+ * hole that needs w, with all shares of w together at most f. A run that passes the place uses w
+ * there, and passes the place at most once, so the plan pays at least the travel of each run plus
+ * its shares on the way; and that is at least the shortest path with those lengths. Shares of a
+ * group count for the group: if some of its q runs use a work, the whole share is due, which is at
+ * least the average over the q runs, so q times the travel plus the share may be minimised on one
+ * path. Adding up over groups bounds the plan from below, whatever the shares. In particular:
+ *
+ * <ul>
+ *   <li>A work needed at several places of one path is charged at each with a share of its own, and
+ *       these shares sum to at most f like all others. Where an edge, its holes and its end nodes
+ *       need the same work, it is charged at the node only.
+ *   <li>A hole charges the least of its methods; the plan makes it one way for all runs, so for
+ *       each run the least method is no more.
+ *   <li>A work that belongs to one hole alone tells what the hole costs with n cables: at least f
+ *       plus the least extra for n cables of the slimmest jacket and head. Sets of cables that do
+ *       not fit never meet, so for each n that fits the n largest shares of single cables must sum
+ *       to at most that, and larger sets need no limit. One work of each method tells it.
+ *   <li>Works at every alternative of an end that some run has are paid by every plan: in full.
+ *   <li>Alternatives of an end are chosen by each group freely, and a cable that would not pass a
+ *       hole alone may not pass; both only widen what plans may do.
+ *   <li>Plans are told apart by which zones they set up, then by single works opened or not. A part
+ *       pays its works in full and charges nothing for them, and shuts the others; each plan is in
+ *       a part, so the least part bounds all.
+ *   <li>Directed shares: if all runs start at one end, no hole that costs something lies on two
+ *       edges and none is limited, then leaving limits out loses nothing, and some optimum routes
+ *       all runs along the tree of shortest travel within its own open works. In a tree no edge is
+ *       walked both ways and no node is entered by two arcs. So a work met on one edge only may be
+ *       shared out in full once for each direction, a work of one node once for each arc into it.
+ *   <li>Every price is a whole multiple of the greatest common divisor of all prices, so the bound
+ *       is rounded up to the next one.
+ * </ul>
+ *
+ * Shares are raised by projected subgradient steps; every step's value is exact in long integers,
+ * so the best one is the proof and nothing needs to be rounded afterwards. Profiles differ only in
+ * the prices: fewest-holes adds 10^10 to a work for each hole it counts for, shortest adds an
+ * edge's length in nanometres to its price, which is 10^6 for each millimetre.
+ */
 package holloway.solve;

@@ -97,6 +97,7 @@ class InvariantTest {
     assertTrue(s.plan().unrouted().isEmpty());
     assertTrue(s.bound().bound() > 0.6 * s.plan().totals().objective());
     long least = s.bound().parts().stream().mapToLong(p -> p.bound()).min().orElseThrow();
-    assertEquals(Math.min(least, s.plan().totals().objective()), s.bound().bound());
+    long proved = Math.min(least, s.plan().totals().objective());
+    assertTrue(s.bound().bound() >= proved && s.bound().bound() < proved + s.bound().grain());
   }
 }

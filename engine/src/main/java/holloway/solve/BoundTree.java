@@ -1,0 +1,100 @@
+package holloway.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Divides the plans of an order into parts and raises the bound of whichever part has the least,
+ * splitting it by a work (opened or not) when its shares get no further. Every plan stays in
+ * exactly one part all the time.
+ */
+final class BoundTree {
+  private static final int BATCH = 20;
+  private static final long MOST_SHARES = 25_000_000;
+  private static final int MOST_BLOCKED = 6;
+
+  private final Task task;
+  private final List<Groups.Group> groups;
+  private final Places places;
+  private final boolean[][] fits;
+  private final long target;
+  private final List<BoundPart> parts;
+  private final long grain;
+  private long looks;
+
+  /**
+   * @param target price of a known plan; a part that reaches it is done
+   */
+  BoundTree(
+      Task task,
+      List<Groups.Group> groups,
+      Places places,
+      boolean[][] fits,
+      long target,
+      List<BoundPart> zoneParts) {
+    this.task = task;
+    this.groups = groups;
+    this.places = places;
+    this.fits = fits;
+    this.target = target;
+    grain = task.net.grain();
+    parts = new ArrayList<>(zoneParts);
+  }
+
+  List<BoundPart> parts() {
+    return parts;
+  }
+
+  void raise(Budget budget, Progress progress) {
+    int rounds = Math.max(1, budget.boundSteps() / BATCH);
+    long once = 2L * task.net.edges * groups.size();
+    long most = Math.min(budget.looks(), Math.max(budget.looks() / 10, 50 * once));
+    for (int i = 0; i < rounds && looks < most; i++) {
+      BoundPart least = least();
+      if (least.proved() > target - grain) {
+        return;
+      }
+      if (least.stalled && least.candidates.length > 0 && mayGrow(least)) {
+        split(least, least.candidates[0]);
+        i++;
+      } else {
+        work(least);
+      }
+      progress.at("proving the bound", Math.min(i + 1, rounds), rounds);
+    }
+  }
+
+  private boolean mayGrow(BoundPart part) {
+    long each = Math.max(1, (long) places.places.size() * groups.size());
+    return part.blocked.size() < MOST_BLOCKED && (parts.size() + 1) * each < MOST_SHARES;
+  }
+
+  private BoundPart least() {
+    BoundPart out = parts.get(0);
+    for (BoundPart p : parts) {
+      out = p.proved() < out.proved() ? p : out;
+    }
+    return out;
+  }
+
+  private void work(BoundPart part) {
+    GroupPaths paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
+    new Ascent(part, groups, paths, target - part.fixed).run(BATCH);
+    looks += paths.looks();
+  }
+
+  /** Keeps the two halves only if both prove more than the whole did. */
+  private void split(BoundPart whole, int work) {
+    BoundPart with = whole.with(work);
+    BoundPart without = whole.without(work);
+    work(with);
+    work(without);
+    if (Math.min(with.proved(), without.proved()) > whole.proved()) {
+      parts.set(parts.indexOf(whole), with);
+      parts.add(without);
+    } else {
+      whole.blocked.add(work);
+      whole.stalled = false;
+    }
+  }
+}
