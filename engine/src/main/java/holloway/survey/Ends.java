@@ -22,6 +22,9 @@ final class Ends {
   /** Faces this near count as touching. */
   private static final long TOUCH = 30 * Length.NM_PER_MM;
 
+  /** Past the studs of an outer wall by this much is past the wall: beyond is only cladding. */
+  private static final long JUST = 5 * Length.NM_PER_MM;
+
   /** A piece that shows less than this is dropped. */
   private static final long LEAST = 60 * Length.NM_PER_MM;
 
@@ -70,12 +73,18 @@ final class Ends {
       }
       Interval whole = w.acrossOf(x, x.t());
       Interval core = w.acrossOf(x, x.core());
-      boolean passes = passes(w, x);
+      boolean passes = passes(w, x, all);
       if (touches(whole, w.s().lo())) {
         (passes ? lowPassed : lowCorner).add(passes ? core.hi() : core.lo());
       } else if (touches(whole, w.s().hi())) {
         (passes ? highPassed : highCorner).add(passes ? core.lo() : core.hi());
       }
+    }
+    if (goesOnAt(w, w.s().lo(), all)) {
+      lowPassed = List.of(w.s().lo());
+    }
+    if (goesOnAt(w, w.s().hi(), all)) {
+      highPassed = List.of(w.s().hi());
     }
     LongStream lows = stream(lowPassed.isEmpty() ? lowCorner : lowPassed);
     long lo = (lowPassed.isEmpty() ? lows.min() : lows.max()).orElse(w.s().lo());
@@ -98,9 +107,37 @@ final class Ends {
     return along.lo() - TOUCH <= w.t().hi() && w.t().lo() <= along.hi() + TOUCH;
   }
 
-  private static boolean passes(Strip w, Strip x) {
-    Interval along = w.alongOf(x, x.s());
-    return along.lo() < w.t().lo() - TOUCH && along.hi() > w.t().hi() + TOUCH;
+  /**
+   * Does x, or the line that it carries on behind one room's face, go past both sides of w? An
+   * inner and an outer wall behind one long face are framed in one line, and what meets them butts.
+   */
+  private static boolean passes(Strip w, Strip x, List<Strip> all) {
+    long lo = x.s().lo();
+    long hi = x.s().hi();
+    for (Strip y : all) {
+      if (x != y && goesOn(x, y)) {
+        lo = Math.min(lo, y.s().lo());
+        hi = Math.max(hi, y.s().hi());
+      }
+    }
+    Interval along = w.alongOf(x, new Interval(lo, hi));
+    long low = w.outside() == 0 ? w.core().lo() - JUST : w.t().lo() - TOUCH;
+    long high = w.outside() == 1 ? w.core().hi() + JUST : w.t().hi() + TOUCH;
+    return along.lo() < low && along.hi() > high;
+  }
+
+  /** Two stretches end to end behind one face. */
+  private static boolean goesOn(Strip x, Strip y) {
+    boolean touch = x.s().hi() == y.s().lo() || y.s().hi() == x.s().lo();
+    return x.heading() == y.heading()
+        && touch
+        && x.core().overlaps(y.core())
+        && x.shown().stream().anyMatch(f -> y.shown().stream().anyMatch(g -> g.edge() == f.edge()));
+  }
+
+  private static boolean goesOnAt(Strip w, long end, List<Strip> all) {
+    return all.stream()
+        .anyMatch(y -> y != w && goesOn(w, y) && (y.s().lo() == end || y.s().hi() == end));
   }
 
   /** The stretch of w that framing p has taken already. */

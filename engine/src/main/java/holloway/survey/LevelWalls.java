@@ -53,9 +53,11 @@ final class LevelWalls {
           i + 1 < order.size() ? Optional.of(order.get(i + 1)) : Optional.empty();
       walls.addAll(
           new WallBuilder(l.name(), storeys, spreads, bearing(l, above, rooms)).build(framed));
-      out.add(
+      PlacedLevel placed =
           new PlacedLevel(
-              l, i, storeys.levelFloorZ(l), storeys.levelCeilingZ(l), footprint(own, framed)));
+              l, i, storeys.levelFloorZ(l), storeys.levelCeilingZ(l), footprint(own, framed));
+      spaces.look(placed, framed.stream().map(Framed::wholePlan).toList());
+      out.add(placed);
     }
     return out;
   }

@@ -83,8 +83,11 @@ final class Placement {
   }
 
   private void reportUnplaced() {
+    if (!problems.isEmpty()) {
+      return;
+    }
     for (RoomShape s : all()) {
-      if (problems.isEmpty() && !anchors.hold(s.room().name())) {
+      if (!anchors.hold(s.room().name())) {
         problems.add(
             s.room().where(),
             "room %s cannot be placed: the rooms it is placed by lead round in a circle, never to %s",

@@ -67,7 +67,7 @@ final class StripFinder {
     List<Interval> left = new ArrayList<>(List.of(e.s()));
     List<Edge> others =
         heading.edges().stream()
-            .filter(o -> o.below() != e.below() && !o.room().equals(e.room()))
+            .filter(o -> o.below() != e.below() && o.room() != e.room())
             .filter(o -> apart(e, o) >= 0 && apart(e, o) <= furthest(e, o))
             .sorted(Comparator.comparingLong((Edge o) -> apart(e, o)).thenComparing(Edge::id))
             .toList();
@@ -129,7 +129,7 @@ final class StripFinder {
     int best = -1;
     for (int i = 0; i < strips.size(); i++) {
       Strip s = strips.get(i);
-      boolean same = s.shown().stream().anyMatch(f -> f.edge().equals(l.edge));
+      boolean same = s.shown().stream().anyMatch(f -> f.edge() == l.edge);
       boolean touches = s.s().lo() == l.s.hi() || s.s().hi() == l.s.lo();
       if (same
           && touches

@@ -121,7 +121,7 @@ final class WallBuilder {
         make.blocksAt().stream()
             .map(b -> new Fact<>(b.value().nm(), b.spread(), b.origin(), b.where()))
             .toList(),
-        faces(own, f.range().lo(), z0),
+        faces(own, f.range(), z0),
         List.of(),
         junctions,
         new Length(spread));
@@ -152,7 +152,7 @@ final class WallBuilder {
         .orElse(Lining.OPEN);
   }
 
-  private static List<Wall.WallFace> faces(Strip s, long from, long z0) {
+  private static List<Wall.WallFace> faces(Strip s, Interval range, long z0) {
     TreeMap<String, List<Strip.Shown>> byEdge = new TreeMap<>();
     for (Strip.Shown x : s.shown()) {
       byEdge.computeIfAbsent(x.edge().id(), k -> new ArrayList<>()).add(x);
@@ -168,7 +168,7 @@ final class WallBuilder {
               e.side(),
               e.ordinal(),
               same.get(0).side(),
-              new Interval(lo - from, hi - from),
+              new Interval(range.clamp(lo) - range.lo(), range.clamp(hi) - range.lo()),
               e.room().floorZ() - z0,
               e.room().ceilingZ() - z0));
     }

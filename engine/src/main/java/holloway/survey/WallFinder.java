@@ -40,14 +40,22 @@ final class WallFinder {
     for (Wall w : walls) {
       for (Wall.WallFace f : w.faces()) {
         if (Specs.is(face, f.room(), f.roomSide(), f.ordinal())) {
-          out.add(new Base(w, f.s(), room(f.room())));
+          out.add(new Base(w, whole(w, face), room(f.room())));
         }
       }
     }
     return out;
   }
 
-  private List<List<Base>> between(WallRef.Between ref) {
+  /** The whole face in the wall's frame; it may go on past the wall's end. */
+  private Interval whole(Wall w, FaceRef face) {
+    Placed.Segment f = Faces.of(room(face.room()).outline(), face.side()).get(face.ordinal() - 1);
+    long a = w.frame().toLocal(f.start().at(0)).x();
+    long b = w.frame().toLocal(f.end().at(0)).x();
+    return new Interval(Math.min(a, b), Math.max(a, b));
+  }
+
+  private List<Base> between(WallRef.Between ref) {
     List<Base> all = new ArrayList<>();
     for (Wall w : walls) {
       for (Wall.WallFace f : w.faces()) {
@@ -122,7 +130,8 @@ final class WallFinder {
     long from = isFromStart(bases.get(0).wall, along.from()) ? lo + d : hi - d - width;
     for (Base b : bases) {
       long s = from - offset(b.wall, true);
-      if (s >= b.s.lo() - SLACK && s + width <= b.s.hi() + SLACK) {
+      Interval most = new Interval(Math.max(b.s.lo(), 0), Math.min(b.s.hi(), b.wall.length()));
+      if (s >= most.lo() - SLACK && s + width <= most.hi() + SLACK) {
         return Optional.of(new Base(b.wall, new Interval(s, s + width), b.from));
       }
     }
