@@ -48,15 +48,15 @@ public final class Makeup {
   public static final long CLADDING = 19 * MM;
 
   /** One plate or stud the thin way, 1-1/2 in (PS 20, trade-facts D1). */
-  public static final long PLATE = 38 * MM;
+  public static final long PLATE = Length.inches(3, 2).nm();
 
   /** 2x4 and 2x6 studs (PS 20, trade-facts D1, D2). */
-  public static final Timber STUD_2X4 = Timber.solid("2x4", Length.mm(38), Length.mm(89));
+  public static final Timber STUD_2X4 = dressed("2x4", 7, 2);
 
-  public static final Timber STUD_2X6 = Timber.solid("2x6", Length.mm(38), Length.mm(140));
+  public static final Timber STUD_2X6 = dressed("2x6", 11, 2);
 
   /** Joist taken where a joisted floor states none (trade-facts D4). */
-  public static final Timber JOIST = Timber.solid("2x10", Length.mm(38), Length.mm(235));
+  public static final Timber JOIST = dressed("2x10", 37, 4);
 
   /** A framed 2x4 wall with board on both faces, 4-1/2 in (trade-facts D14). */
   public static final long WALL_2X4 = Length.inches(9, 2).nm();
@@ -103,6 +103,11 @@ public final class Makeup {
 
   /** Thinner than this is no wall. */
   public static final long THINNEST_WALL = 50 * MM;
+
+  /** 1-1/2 in by {@code n / d} in. */
+  private static Timber dressed(String name, long n, int d) {
+    return Timber.solid(name, new Length(PLATE), Length.inches(n, d));
+  }
 
   /** What lies on the framing or masonry towards a room. */
   public static long lining(Lining lining) {

@@ -49,7 +49,8 @@ final class OnWalls {
     if (spec.ref().isEmpty()) {
       return;
     }
-    List<WallFinder.Base> bases = finder.bases(spec.ref().get());
+    List<WallFinder.Stretch> bases =
+        finder.bases(spec.ref().get(), spec.studsFrom().map(Along::from));
     if (bases.isEmpty()) {
       problems.add(spec.where(), "there is no wall %s", words(spec.ref().get()));
     } else if (spec.studsFrom().isPresent()) {
@@ -69,8 +70,8 @@ final class OnWalls {
 
   /** The first found stud wins over later ones, any found one over a stated one. */
   private void stud(
-      List<WallFinder.Base> bases, Along along, Origin origin, Where where, String words) {
-    Optional<WallFinder.Base> at = spot(bases, along, 0, where, words);
+      List<WallFinder.Stretch> bases, Along along, Origin origin, Where where, String words) {
+    Optional<WallFinder.Stretch> at = spot(bases, along, 0, where, words);
     if (at.isEmpty()) {
       return;
     }
@@ -82,8 +83,8 @@ final class OnWalls {
     walls.put(w.id(), Walls.withStudOrigin(w, fact));
   }
 
-  private Optional<WallFinder.Base> spot(
-      List<WallFinder.Base> bases, Along along, long width, Where where, String words) {
+  private Optional<WallFinder.Stretch> spot(
+      List<WallFinder.Stretch> bases, Along along, long width, Where where, String words) {
     if (bases.isEmpty()) {
       problems.add(where, "there is no wall %s", words);
       return Optional.empty();
@@ -92,7 +93,7 @@ final class OnWalls {
       problems.add(where, "the wall %s has no %s end to tape from", words, along.from().word());
       return Optional.empty();
     }
-    Optional<WallFinder.Base> at = finder.at(bases, along, width);
+    Optional<WallFinder.Stretch> at = finder.at(bases, along, width);
     if (at.isEmpty()) {
       long most = bases.stream().mapToLong(b -> b.s().length()).max().orElseThrow();
       problems.add(
@@ -109,9 +110,9 @@ final class OnWalls {
 
   private void opening(Opening o) {
     String words = words(o.wall());
-    Optional<WallFinder.Base> at =
+    Optional<WallFinder.Stretch> at =
         spot(
-            finder.bases(o.wall(), o.along().from()),
+            finder.bases(o.wall(), Optional.of(o.along().from())),
             o.along(),
             o.width().value().nm(),
             o.where(),
@@ -120,19 +121,8 @@ final class OnWalls {
       return;
     }
     Wall w = walls.get(at.get().wall().id());
-    long floor = at.get().from().floorZ() - w.frame().origin().z();
-    Interval s = at.get().s();
-    long side =
-        switch (o.kind()) {
-          case DOOR -> Makeup.DOOR_WIDER / 2;
-          case WINDOW -> Makeup.WINDOW_ROUND;
-          case OPENING -> Makeup.BOARD;
-        };
-    long over = o.kind() == Opening.Kind.DOOR ? Makeup.DOOR_HIGHER : side;
-    long under = o.sill().value().nm() > 0 ? side : 0;
-    long bottom = Math.max(0, floor + o.sill().value().nm() - under);
-    long top = floor + o.head().value().nm() + over;
-    if (top <= bottom || top > w.height() - Walls.topPlates(w)) {
+    Interval z = height(o, at.get().from().floorZ() - w.frame().origin().z());
+    if (z.hi() > w.height() - Walls.topPlates(w)) {
       problems.add(
           o.where(),
           "an opening with its head at %s does not fit under the top of the wall %s",
@@ -141,13 +131,31 @@ final class OnWalls {
       return;
     }
     Interval whole = new Interval(0, w.length());
-    Interval rough = new Interval(whole.clamp(s.lo() - side), whole.clamp(s.hi() + side));
+    Interval s = at.get().s();
+    Interval rough = new Interval(whole.clamp(s.lo() - beside(o)), whole.clamp(s.hi() + beside(o)));
     List<Wall.WallOpening> all = new ArrayList<>(w.openings());
-    all.add(new Wall.WallOpening(o, rough, new Interval(bottom, top)));
+    all.add(new Wall.WallOpening(o, rough, z));
     all.sort(
         Comparator.comparingLong((Wall.WallOpening x) -> x.s().lo())
             .thenComparingLong(x -> x.z().lo()));
     walls.put(w.id(), Walls.withOpenings(w, all));
+  }
+
+  /** Rough opening beyond the stated one on either side. */
+  private static long beside(Opening o) {
+    return switch (o.kind()) {
+      case DOOR -> Makeup.DOOR_WIDER / 2;
+      case WINDOW -> Makeup.WINDOW_ROUND;
+      case OPENING -> Makeup.BOARD;
+    };
+  }
+
+  /** Rough sill and head in the wall's frame, the room's floor being at {@code floor} there. */
+  private static Interval height(Opening o, long floor) {
+    long sill = o.sill().value().nm();
+    long over = o.kind() == Opening.Kind.DOOR ? Makeup.DOOR_HIGHER : beside(o);
+    long bottom = Math.max(0, floor + sill - (sill > 0 ? beside(o) : 0));
+    return new Interval(bottom, Math.max(bottom, floor + o.head().value().nm() + over));
   }
 
   private void checkOpenings(Wall w) {

@@ -3,6 +3,7 @@ package holloway.survey;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -19,8 +20,10 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
  * to be a porch. Geometry in JTS millimetres.
  */
 final class Outdoors {
-  /** A recess narrower than twice this is taken for space nobody surveyed; from experience. */
-  private static final double HALF_RECESS = 450;
+  /** A recess narrower than this is taken for space nobody surveyed; from experience. */
+  static final long WIDEST_RECESS = 900 * Length.NM_PER_MM;
+
+  private static final double HALF_RECESS = WIDEST_RECESS / 2e6;
 
   /** Looked at this far in front of a face, millimetres. */
   private static final double AHEAD = 30;

@@ -1,9 +1,11 @@
 package holloway.survey;
 
+import holloway.house.Fact;
 import holloway.house.Origin;
 import holloway.house.Room.Placing;
 import holloway.house.Side;
 import holloway.house.Where;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -168,25 +170,16 @@ final class Placement {
     return push(s, n, b, d);
   }
 
+  /** Two faces that look at each other, and where the room would be with a wall between them. */
+  private record Pair(
+      RoomShape.Face theirs, RoomShape.Face own, WallPriors.Prior prior, long offset) {}
+
   /** Moves the room against its neighbour until the first facing faces are one wall apart. */
   private boolean push(RoomShape s, RoomShape n, Placing.Beside b, long d) {
-    Axis across = Axis.across(b.side());
-    Axis along = Axis.across(b.align());
-    boolean east = b.side() == Side.EAST || b.side() == Side.NORTH;
-    int sign = east ? 1 : -1;
-    record Pair(RoomShape.Face theirs, RoomShape.Face own, WallPriors.Prior prior, long d) {}
-    List<Pair> pairs = new ArrayList<>();
-    for (RoomShape.Face t : n.squareFaces(b.side())) {
-      for (RoomShape.Face o : s.squareFaces(b.side().opposite())) {
-        long shift = d - anchors.of(n, along);
-        if (t.along().lo() < o.along().hi() + shift && o.along().lo() + shift < t.along().hi()) {
-          WallPriors.Prior prior = priors.between(t, o);
-          long wanted = anchors.of(n, across) + t.across() + sign * prior.thickness() - o.across();
-          pairs.add(new Pair(t, o, prior, wanted));
-        }
-      }
-    }
-    Optional<Pair> best = pairs.stream().max((p, q) -> Long.compare(sign * p.d, sign * q.d));
+    int sign = b.side() == Side.EAST || b.side() == Side.NORTH ? 1 : -1;
+    Optional<Pair> best =
+        pairs(s, n, b, d, sign).stream()
+            .max((p, q) -> Long.compare(sign * p.offset, sign * q.offset));
     if (best.isEmpty()) {
       problems.add(
           b.where(),
@@ -205,8 +198,25 @@ final class Placement {
             sign * p.prior.thickness(),
             p.prior.spread(),
             p.prior.text());
-    anchors.settle(s, b.side().runsEastWest() ? d : p.d, b.side().runsEastWest() ? p.d : d);
+    boolean ew = b.side().runsEastWest();
+    anchors.settle(s, ew ? d : p.offset, ew ? p.offset : d);
     return true;
+  }
+
+  private List<Pair> pairs(RoomShape s, RoomShape n, Placing.Beside b, long d, int sign) {
+    long shift = d - anchors.of(n, Axis.across(b.align()));
+    long base = anchors.of(n, Axis.across(b.side()));
+    List<Pair> pairs = new ArrayList<>();
+    for (RoomShape.Face t : n.squareFaces(b.side())) {
+      for (RoomShape.Face o : s.squareFaces(b.side().opposite())) {
+        if (t.along().lo() < o.along().hi() + shift && o.along().lo() + shift < t.along().hi()) {
+          WallPriors.Prior prior = priors.between(t, o);
+          long offset = base + t.across() + sign * prior.thickness() - o.across();
+          pairs.add(new Pair(t, o, prior, offset));
+        }
+      }
+    }
+    return pairs;
   }
 
   private boolean placeStacked(RoomShape s, RoomShape n, Placing.Stacked t) {
@@ -229,26 +239,21 @@ final class Placement {
     }
     String what =
         "%s %s %s".formatted(s.room().name(), t.above() ? "above" : "below", n.room().name());
-    long dx =
-        anchors.tie(
-            theirEw.get(),
-            ownEw.get(),
-            t.shiftEast(),
-            Anchors.spread(t.shiftEast(), Makeup.TIE_SPREAD),
-            what);
-    long dy =
-        anchors.tie(
-            theirNs.get(),
-            ownNs.get(),
-            t.shiftNorth(),
-            Anchors.spread(t.shiftNorth(), Makeup.TIE_SPREAD),
-            what);
-    if (t.shiftEast().origin() != Origin.MEASURED || t.shiftNorth().origin() != Origin.MEASURED) {
+    anchors.settle(
+        s,
+        storeyTie(theirEw.get(), ownEw.get(), t.shiftEast(), what),
+        storeyTie(theirNs.get(), ownNs.get(), t.shiftNorth(), what));
+    return true;
+  }
+
+  /** A tie that nobody taped is assumed, and its spread reaches everything on that storey. */
+  private long storeyTie(
+      RoomShape.Face theirs, RoomShape.Face own, Fact<Length> shift, String what) {
+    if (shift.origin() != Origin.MEASURED) {
       assumed.add(
           "%s: where it stands over the other storey is assumed to within %s. Maybe tape an outside corner or the stairwell"
               .formatted(what, texts.length(Makeup.TIE_SPREAD)));
     }
-    anchors.settle(s, dx, dy);
-    return true;
+    return anchors.tie(theirs, own, shift, Anchors.spread(shift, Makeup.TIE_SPREAD), what);
   }
 }

@@ -27,10 +27,15 @@ final class StripMerger {
   private static boolean canJoin(Strip run, Strip s) {
     boolean space = run.kind() == Strip.Kind.SPACE || s.kind() == Strip.Kind.SPACE;
     return run.outside() == s.outside()
-        && s.s().lo() - run.s().hi() <= StripMakes.BRIDGED
+        && s.s().lo() - run.s().hi() <= bridged(s)
         && StripMakes.near(run.core(), s.core())
         && (space || StripMakes.near(run.t(), s.t()))
         && run.make().isLike(s.make());
+  }
+
+  /** An outer wall goes on in front of a recess that nobody surveyed. */
+  private static long bridged(Strip s) {
+    return s.isOuter() ? Outdoors.WIDEST_RECESS : StripMakes.BRIDGED;
   }
 
   private static Strip join(Strip a, Strip b) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.function.ToLongFunction;
 
 /** Turns framed strips of one level into walls. */
 final class WallBuilder {
@@ -29,19 +30,10 @@ final class WallBuilder {
     List<String> ids = ids(framed);
     List<Wall> out = new ArrayList<>();
     for (int i = 0; i < framed.size(); i++) {
-      out.add(
-          wall(
-              framed.get(i),
-              ids.get(i),
-              Junctions.on(framed.get(i), framed, ids),
-              pieces(framed, framed.get(i))));
+      out.add(wall(framed.get(i), ids.get(i), Junctions.on(framed.get(i), framed, ids)));
     }
     out.sort(Comparator.comparing(Wall::id));
     return out;
-  }
-
-  private static List<Framed> pieces(List<Framed> all, Framed one) {
-    return all.stream().filter(f -> f.strip() == one.strip()).toList();
   }
 
   private List<String> ids(List<Framed> framed) {
@@ -83,21 +75,15 @@ final class WallBuilder {
     return f.strip().heading().frame().toWorld(f.range().lo(), f.strip().core().lo(), 0).plan();
   }
 
-  private Wall wall(Framed f, String id, List<Wall.Junction> junctions, List<Framed> pieces) {
+  private Wall wall(Framed f, String id, List<Wall.Junction> junctions) {
     Strip s = f.strip();
     Strip own = pieceOf(f);
-    long z0 = own.shown().stream().mapToLong(x -> x.edge().room().floorZ()).max().orElseThrow();
-    long top =
-        own.shown().stream()
-            .mapToLong(x -> x.edge().room().ceilingZ() + storeys.lining(x.edge().room().room()))
-            .max()
-            .orElseThrow();
-    long spread = own.shown().stream().mapToLong(x -> spreads.of(x.edge())).max().orElseThrow();
+    long z0 = most(own, e -> e.room().floorZ());
+    long top = most(own, e -> e.room().ceilingZ() + storeys.lining(e.room().room()));
     Frame h = s.heading().frame();
     Frame frame = new Frame(h.toWorld(f.range().lo(), s.t().lo(), z0), h.u(), h.v(), h.w());
     Make make = s.make();
     boolean separation = make.garageSeparation().orElse(separatesGarage(own));
-    Fact<Long> studOrigin = Fact.assumed(make.every().value().nm(), anywhere(make.every().value()));
     return new Wall(
         id,
         level,
@@ -110,7 +96,7 @@ final class WallBuilder {
         s.outside(),
         make.studs(),
         make.every(),
-        studOrigin,
+        laidOut(make.every().value()),
         bearing.of(f, separation),
         make.fill(),
         lining(own, 0),
@@ -118,18 +104,27 @@ final class WallBuilder {
         separation,
         make.balloon() && s.isOuter(),
         make.singleTopPlate(),
-        make.blocksAt().stream()
-            .map(b -> new Fact<>(b.value().nm(), b.spread(), b.origin(), b.where()))
-            .toList(),
+        make.blocksAt().stream().map(WallBuilder::plain).toList(),
         faces(own, f.range(), z0),
         List.of(),
         junctions,
-        new Length(spread));
+        new Length(most(own, spreads::of)));
   }
 
-  /** One spacing with nothing known within it: its spread is the spacing over root 12. */
-  private static Length anywhere(Length every) {
-    return Length.mm(Math.round(every.toMm() / Math.sqrt(12)));
+  private static long most(Strip s, ToLongFunction<Edge> what) {
+    return s.shown().stream().mapToLong(x -> what.applyAsLong(x.edge())).max().orElseThrow();
+  }
+
+  private static Fact<Long> plain(Fact<Length> b) {
+    return new Fact<>(b.value().nm(), b.spread(), b.origin(), b.where());
+  }
+
+  /**
+   * The usual layout from the framing's end, a stud centre at each spacing. Nothing is known of it
+   * within one spacing, so its spread is the spacing over root 12.
+   */
+  private static Fact<Long> laidOut(Length every) {
+    return Fact.assumed(every.nm(), Length.mm(Math.round(every.toMm() / Math.sqrt(12))));
   }
 
   private static Interval shifted(Interval i, long by) {

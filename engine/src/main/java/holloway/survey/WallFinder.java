@@ -26,21 +26,29 @@ final class WallFinder {
   /**
    * A stretch of a wall that one may tape along, in the wall's frame, and the room it is seen from.
    */
-  record Base(Wall wall, Interval s, PlacedRoom from) {}
+  record Stretch(Wall wall, Interval s, PlacedRoom from) {}
 
   /** All stretches that the reference means: several when its line is cut by a crossing wall. */
-  List<Base> bases(WallRef ref) {
+  List<Stretch> bases(WallRef ref) {
+    return bases(ref, Optional.empty());
+  }
+
+  /**
+   * The same, for taping from an end on that side: of several walls between two rooms only those
+   * that have such an end are counted.
+   */
+  List<Stretch> bases(WallRef ref, Optional<Side> end) {
     return ref.between()
-        .map(b -> nth(between(b), b))
+        .map(b -> between(b, end))
         .orElseGet(() -> behind(ref.face().orElseThrow()));
   }
 
-  private List<Base> behind(FaceRef face) {
-    List<Base> out = new ArrayList<>();
+  private List<Stretch> behind(FaceRef face) {
+    List<Stretch> out = new ArrayList<>();
     for (Wall w : walls) {
       for (Wall.WallFace f : w.faces()) {
         if (Specs.is(face, f.room(), f.roomSide(), f.ordinal())) {
-          out.add(new Base(w, whole(w, face), room(f.room())));
+          out.add(new Stretch(w, whole(w, face), room(f.room())));
         }
       }
     }
@@ -55,8 +63,8 @@ final class WallFinder {
     return new Interval(Math.min(a, b), Math.max(a, b));
   }
 
-  private List<Base> between(WallRef.Between ref) {
-    List<Base> all = new ArrayList<>();
+  private List<Stretch> between(WallRef.Between ref, Optional<Side> end) {
+    List<Stretch> all = new ArrayList<>();
     for (Wall w : walls) {
       for (Wall.WallFace f : w.faces()) {
         for (Wall.WallFace g : w.faces()) {
@@ -64,23 +72,24 @@ final class WallFinder {
             f.s()
                 .cut(g.s())
                 .filter(i -> i.length() > 0)
-                .ifPresent(i -> all.add(new Base(w, i, room(ref.one()))));
+                .ifPresent(i -> all.add(new Stretch(w, i, room(ref.one()))));
           }
         }
       }
     }
     all.sort(Comparator.comparing(WallFinder::southWest).thenComparing(b -> b.wall.id()));
-    List<List<Base>> lines = new ArrayList<>();
-    for (Base b : all) {
+    List<List<Stretch>> lines = new ArrayList<>();
+    for (Stretch b : all) {
       lines.stream()
           .filter(l -> isInLine(l.get(0).wall, b.wall))
           .findFirst()
           .ifPresentOrElse(l -> l.add(b), () -> lines.add(new ArrayList<>(List.of(b))));
     }
-    return lines;
-  }
-
-  private static List<Base> nth(List<List<Base>> lines, WallRef.Between ref) {
+    boolean some =
+        end.isPresent() && lines.stream().anyMatch(l -> hasEnd(l.get(0).wall, end.get()));
+    if (some) {
+      lines.removeIf(l -> !hasEnd(l.get(0).wall, end.get()));
+    }
     return ref.ordinal() <= lines.size() ? lines.get(ref.ordinal() - 1) : List.of();
   }
 
@@ -101,7 +110,7 @@ final class WallFinder {
     return rooms.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
   }
 
-  private static Point2 southWest(Base b) {
+  private static Point2 southWest(Stretch b) {
     Point2 p = b.wall.world(b.s.lo(), 0, 0).plan();
     Point2 q = b.wall.world(b.s.hi(), b.wall.thickness(), 0).plan();
     return new Point2(Math.min(p.x(), q.x()), Math.min(p.y(), q.y()));
@@ -120,7 +129,7 @@ final class WallFinder {
   }
 
   /** A distance along the stretches from the end on the stated side; empty when off their walls. */
-  Optional<Base> at(List<Base> bases, Along along, long width) {
+  Optional<Stretch> at(List<Stretch> bases, Along along, long width) {
     if (bases.isEmpty()) {
       return Optional.empty();
     }
@@ -128,11 +137,11 @@ final class WallFinder {
     long hi = bases.stream().mapToLong(b -> b.s.hi() + offset(b.wall, true)).max().orElseThrow();
     long d = along.distance().value().nm();
     long from = isFromStart(bases.get(0).wall, along.from()) ? lo + d : hi - d - width;
-    for (Base b : bases) {
+    for (Stretch b : bases) {
       long s = from - offset(b.wall, true);
       Interval most = new Interval(Math.max(b.s.lo(), 0), Math.min(b.s.hi(), b.wall.length()));
       if (s >= most.lo() - SLACK && s + width <= most.hi() + SLACK) {
-        return Optional.of(new Base(b.wall, new Interval(s, s + width), b.from));
+        return Optional.of(new Stretch(b.wall, new Interval(s, s + width), b.from));
       }
     }
     return Optional.empty();

@@ -1,6 +1,5 @@
 package holloway.survey;
 
-import holloway.house.Fact;
 import holloway.house.Room;
 import holloway.house.WallSpec;
 import java.util.ArrayList;
@@ -72,11 +71,6 @@ final class WallPriors {
       long battens = make.kind() == WallSpec.Kind.FURRED ? 2 * Makeup.BATTEN : 0;
       return Makeup.MASONRY_INNER + battens + 2 * Makeup.PLASTER;
     }
-    Fact<holloway.house.Timber> studs = make.studs();
-    long linings = Makeup.lining(a.walls()) + Makeup.lining(b.walls());
-    if (studs.isAssumed() && linings == 2 * Makeup.BOARD) {
-      return studs.value().equals(Makeup.STUD_2X6) ? Makeup.WALL_2X6 : Makeup.WALL_2X4;
-    }
-    return studs.value().depth().nm() + linings;
+    return make.studs().value().depth().nm() + Makeup.lining(a.walls()) + Makeup.lining(b.walls());
   }
 }

@@ -3,7 +3,6 @@ package holloway.support;
 import holloway.house.Chase;
 import holloway.house.Direction;
 import holloway.house.Fact;
-import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.Found;
 import holloway.house.House;
@@ -106,19 +105,7 @@ public final class HouseBuilder {
 
   /** A level on a slab. */
   public HouseBuilder slab(String name, Length ceilingHeight) {
-    Fact<Length> every = Fact.assumed(Length.inches(16));
-    FloorSpec floor =
-        new FloorSpec(
-            FloorSpec.Kind.SLAB,
-            Optional.empty(),
-            every,
-            Direction.EAST_WEST,
-            Optional.empty(),
-            Optional.empty(),
-            false,
-            Fill.EMPTY,
-            where());
-    return level(name, floor, ceilingHeight, Optional.empty(), Optional.empty());
+    return level(name, Floors.slab(where()), ceilingHeight, Optional.empty(), Optional.empty());
   }
 
   /** A level on joists of a stated section at 16 in. */
@@ -129,16 +116,7 @@ public final class HouseBuilder {
   }
 
   public FloorSpec joistFloor(Timber section, Direction run) {
-    return new FloorSpec(
-        FloorSpec.Kind.JOISTS,
-        Optional.of(Fact.stated(section, where())),
-        Fact.stated(Length.inches(16), where()),
-        run,
-        Optional.empty(),
-        Optional.empty(),
-        false,
-        Fill.EMPTY,
-        where());
+    return Floors.joists(section, run, where());
   }
 
   public HouseBuilder level(

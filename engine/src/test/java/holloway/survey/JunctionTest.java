@@ -12,7 +12,7 @@ import holloway.units.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Which wall runs through where walls meet. Board is 12.7 mm, 12.65 mm in a 114.3 mm wall. */
+/** Which wall runs through where walls meet. Board is 12.7 mm, studs are 88.9 mm. */
 class JunctionTest {
   private static Placed survey(holloway.support.HouseBuilder b) {
     return Survey.of(b.build()).value();
@@ -39,16 +39,16 @@ class JunctionTest {
     // 20 ft clear, and 12.7 mm of board at each end to the outer walls' studs
     assertEquals(ft(20).nm() + 25_400_000, through.length());
     Wall butting = p.getWall("ground/left-right/1");
-    // 9 ft clear, 12.65 mm of board on the through wall, 12.7 mm on the north wall
-    assertEquals(ft(9).nm() + 25_350_000, butting.length());
+    // 9 ft clear, 12.7 mm of board on the through wall, 12.7 mm on the north wall
+    assertEquals(ft(9).nm() + 25_400_000, butting.length());
     assertEquals(1, through.junctions().size());
     Wall.Junction j = through.junctions().get(0);
     assertEquals("ground/left-right/1", j.other());
     assertEquals(1, j.side());
-    // left is 117.75 in wide; the butting core starts 12.65 mm past its face, 12.7 mm more from s =
+    // left is 117.75 in wide; the butting core starts 12.7 mm past its face, 12.7 mm more from s =
     // 0
-    long lo = Length.inches(471, 4).nm() + 12_650_000 + 12_700_000;
-    assertEquals(new Interval(lo, lo + 89_000_000), j.s());
+    long lo = Length.inches(471, 4).nm() + 12_700_000 + 12_700_000;
+    assertEquals(new Interval(lo, lo + 88_900_000), j.s());
     assertTrue(butting.junctions().isEmpty());
   }
 
@@ -67,7 +67,7 @@ class JunctionTest {
     assertEquals(4, through.faces().size());
     for (String id : List.of("ground/se-sw/1", "ground/ne-nw/1")) {
       Wall half = p.getWall(id);
-      assertEquals(ft(8).nm() + 12_650_000 + 12_700_000, half.length(), id);
+      assertEquals(ft(8).nm() + 12_700_000 + 12_700_000, half.length(), id);
       assertEquals(2, half.faces().size());
     }
     assertEquals(2, through.junctions().size());
@@ -121,7 +121,7 @@ class JunctionTest {
             .orElseThrow();
     // from 12.7 mm behind the corner's east-looking face to the outer stud face at the east end
     assertEquals(Length.inches(120).nm() + 12_700_000, second.frame().origin().x());
-    assertEquals(Length.inches(120).nm() - 12_700_000 + 101_700_000, second.length());
+    assertEquals(Length.inches(120).nm() - 12_700_000 + 101_600_000, second.length());
     Wall step =
         p.walls().stream()
             .filter(
@@ -129,8 +129,8 @@ class JunctionTest {
             .findFirst()
             .orElseThrow();
     // 60 in of face; at the south 12.7 mm more to the first wall's core; at the north the second
-    // wall's core begins 101.7 mm before the corner
-    assertEquals(Length.inches(60).nm() + 12_700_000 - 101_700_000, step.length());
+    // wall's core begins 101.6 mm before the corner
+    assertEquals(Length.inches(60).nm() + 12_700_000 - 101_600_000, step.length());
     assertEquals(List.of(0, 1), second.junctions().stream().map(Wall.Junction::side).toList());
   }
 
@@ -158,9 +158,45 @@ class JunctionTest {
     assertEquals(ft(10).nm() + 12_700_000, inner.length());
     assertEquals(ft(10).nm(), outer.frame().origin().y());
     assertEquals(ft(10).nm() + 12_700_000, outer.length());
-    // the annex's north wall butts into the outer one, its studs 12.7 to 101.7 mm past 10 ft
+    // the annex's north wall butts into the outer one, its studs 12.7 to 101.6 mm past 10 ft
     Wall.Junction j = outer.junctions().get(0);
     assertEquals(0, j.side());
-    assertEquals(new Interval(12_700_000, 101_700_000), j.s());
+    assertEquals(new Interval(12_700_000, 101_600_000), j.s());
+  }
+
+  /** Between the two rooms a shaft 24 in wide reaches the outer wall, which goes on before it. */
+  @Test
+  void theOuterWallGoesOnInFrontOfANarrowRecess() {
+    holloway.support.HouseBuilder b =
+        house()
+            .slab("ground", ft(8))
+            .first("hall", "ground", ft(20), ft(5))
+            .beside("left", ft(9), ft(8), Side.NORTH, "hall", Side.WEST)
+            .beside("right", ft(9), ft(8), Side.NORTH, "hall", Side.EAST);
+    List<Wall> north =
+        survey(b).walls().stream().filter(w -> w.outside() == 1 && w.frame().u().x() == 1).toList();
+    assertEquals(1, north.size());
+    assertEquals(ft(20).nm() + 2 * 101_600_000, north.get(0).length());
+  }
+
+  /** 10 ft x 10 ft with the north-east corner cut at 45 degrees over 4 ft. */
+  @Test
+  void anAngledFaceHasItsOwnWallAndSharesNoFraming() {
+    Placed p =
+        survey(
+            house()
+                .slab("ground", ft(8))
+                .outline(
+                    "bay", "ground", new Placing.Free(), 0, 0, 120, 0, 120, 72, 72, 120, 0, 120));
+    assertEquals(5, p.walls().size());
+    Wall angled =
+        p.walls().stream().filter(w -> w.frame().u().x() % 1 != 0).findFirst().orElseThrow();
+    assertTrue(angled.isOuter());
+    assertEquals(Math.sqrt(0.5), angled.frame().u().x(), 1e-9);
+    assertEquals(-Math.sqrt(0.5), angled.frame().u().y(), 1e-9);
+    // 48 in by 48 in: 67.88 in of face
+    Wall.WallFace f = angled.faces().get(0);
+    assertTrue(angled.length() <= Math.round(48 * Math.sqrt(2) * 25.4e6) + 1);
+    assertTrue(f.s().length() > 60 * 25_400_000L);
   }
 }

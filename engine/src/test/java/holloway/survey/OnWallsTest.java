@@ -124,7 +124,7 @@ class OnWallsTest {
 
   @Test
   void anOpeningHigherThanItsWallIsRefused() {
-    // wall 96.5 in high less 76 mm of plates leaves 93.5 in: head 91 in + 2-1/2 in just does not
+    // wall 96.5 in high less 3 in of plates leaves 93.5 in: a head at 92 in needs 94.5 in
     Opening tall =
         opening(Opening.Kind.DOOR, between(), from(Side.NORTH, ft(2)), in(32), Length.ZERO, in(92));
     assertTrue(problems(rooms().opening(tall)).get(0).contains("does not fit under the top"));

@@ -39,8 +39,8 @@ class TwoRoomsTest {
   void theWallBetweenHasItsStudsInTheMiddle() {
     Wall w = placed.getWall("ground/den-hall/1");
     assertEquals(Length.inches(9, 2).nm(), w.thickness());
-    // 114.3 - 89 leaves 12.65 on each side
-    assertEquals(new Interval(12_650_000, 101_650_000), w.core());
+    // 114.3 - 88.9 leaves 12.7 on each side
+    assertEquals(new Interval(12_700_000, 101_600_000), w.core());
     assertEquals(-1, w.outside());
     // framing runs from the south wall's core to the north wall's: 12.7 mm of board more each end
     assertEquals(ft(8).nm() + 2 * 12_700_000, w.length());
@@ -66,27 +66,27 @@ class TwoRoomsTest {
             .filter(w -> w.outside() == 0 && w.frame().u().x() == 1)
             .findFirst()
             .orElseThrow();
-    // 10 ft + 4-1/2 in + 12 ft, and at each end 12.7 board + 89 stud of the wall it meets
+    // 10 ft + 4-1/2 in + 12 ft, and at each end 12.7 board + 88.9 stud of the wall it meets
     long clear = ft(22).nm() + Length.inches(9, 2).nm();
-    assertEquals(clear + 2 * (12_700_000 + 89_000_000), south.length());
+    assertEquals(clear + 2 * (12_700_000 + 88_900_000), south.length());
     // outside: cladding 19 + sheathing 11, then the stud, then board towards the rooms
-    assertEquals(new Interval(30_000_000, 119_000_000), south.core());
-    assertEquals(131_700_000, south.thickness());
+    assertEquals(new Interval(30_000_000, 118_900_000), south.core());
+    assertEquals(131_600_000, south.thickness());
     assertEquals(2, south.faces().size());
     assertEquals(3, south.junctions().size());
-    long start = -101_700_000L;
+    long start = -101_600_000L;
     Interval inner = south.junctions().get(1).s();
-    assertEquals(ft(10).nm() + 12_650_000 - start, inner.lo());
-    assertEquals(ft(10).nm() + 12_650_000 + 89_000_000 - start, inner.hi());
+    assertEquals(ft(10).nm() + 12_700_000 - start, inner.lo());
+    assertEquals(ft(10).nm() + 12_700_000 + 88_900_000 - start, inner.hi());
     assertEquals(1, south.junctions().get(1).side());
   }
 
   @Test
   void theFootprintEndsAtTheOuterFaceOfTheStuds() {
     Polygon2 print = placed.getLevel("ground").footprint().get(0);
-    assertEquals(-101_700_000, print.xRange().lo());
-    assertEquals(-101_700_000, print.yRange().lo());
-    assertEquals(ft(8).nm() + 101_700_000, print.yRange().hi());
+    assertEquals(-101_600_000, print.xRange().lo());
+    assertEquals(-101_600_000, print.yRange().lo());
+    assertEquals(ft(8).nm() + 101_600_000, print.yRange().hi());
     assertEquals(4, print.corners().stream().map(Point2::x).distinct().count() * 2);
   }
 }
