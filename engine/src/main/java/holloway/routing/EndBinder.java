@@ -29,17 +29,6 @@ final class EndBinder {
 
   private static final long IN_BAY = 25_000_000;
   private static final long OFF_FACE = 12_000_000;
-  private static final long[] ASIDE = {
-    0,
-    60_000_000,
-    -60_000_000,
-    120_000_000,
-    -120_000_000,
-    180_000_000,
-    -180_000_000,
-    240_000_000,
-    -240_000_000
-  };
 
   private final HollowHouse house;
   private final GraphDraft draft;
@@ -192,15 +181,11 @@ final class EndBinder {
             0,
             0,
             "");
-    for (long dx : ASIDE) {
-      for (long dy : ASIDE) {
-        Point2 p = spot.ceiling().orElseThrow().plus(dx, dy);
-        if (room.outline().contains(p)) {
-          Optional<Integer> node = over(id, room, p, work);
-          if (node.isPresent()) {
-            return node;
-          }
-        }
+    for (Point2 p : near(spot.ceiling().orElseThrow())) {
+      Optional<Integer> node =
+          room.outline().contains(p) ? over(id, room, p, work) : Optional.empty();
+      if (node.isPresent()) {
+        return node;
       }
     }
     refused.add(
@@ -210,6 +195,18 @@ final class EndBinder {
             "nothing over this ceiling that a hand or a fish gets to",
             "framing"));
     return Optional.of(draft.node(id, spot.ceiling().orElseThrow().at(room.ceilingZ()), work));
+  }
+
+  /** The spot and places up to 120 mm aside, nearest first: a ceiling outlet may move that much. */
+  private static List<Point2> near(Point2 p) {
+    List<Point2> out = new ArrayList<>();
+    for (long off : new long[] {0, 40_000_000, 80_000_000, 120_000_000}) {
+      out.add(p.plus(off, 0));
+      out.add(p.plus(-off, 0));
+      out.add(p.plus(0, off));
+      out.add(p.plus(0, -off));
+    }
+    return out;
   }
 
   private Optional<Integer> over(String id, PlacedRoom room, Point2 p, int work) {
@@ -243,7 +240,7 @@ final class EndBinder {
           && q.x() < h.clear().x1() - 40_000_000
           && q.y() > h.clear().y0() + 40_000_000
           && q.y() < h.clear().y1() - 40_000_000) {
-        Point3 at = h.frame().toWorld(q.x(), h.clear().y().mid(), h.clear().z().mid());
+        Point3 at = h.frame().toWorld(q.x(), q.y(), h.clear().z0());
         int node = draft.node(id, at, work);
         accesses.add(
             new Accesses.Access(

@@ -66,18 +66,8 @@ final class HandStands {
       return new int[0];
     }
     return new int[] {
-      draft.work(
-          "set-up/" + s.id(),
-          WorkKind.ZONE,
-          prices.zone(s.zone()),
-          0,
-          0,
-          s.id().equals("ladder") ? "ladder" : zoneName(s))
+      draft.work("set-up/" + s.id(), WorkKind.ZONE, prices.zone(s.zone()), 0, 0, s.zone())
     };
-  }
-
-  private static String zoneName(Stand s) {
-    return s.zone().equals("attic") || s.zone().equals("crawlspace") ? s.zone() : s.id();
   }
 
   static boolean isOutside(Hollow h) {
