@@ -94,8 +94,22 @@ class PriceRuleTest {
   void visibleMetresAreCountedAgain() {
     Plan good = ToyPlan.good();
     Plan.Totals t = good.totals();
-    Plan hidden = good.withRuns(good.runs(), new Plan.Totals(t.objective(), t.bound(), t.gap(), t.minutes(),
-        t.holes(), t.patches(), t.routeM(), t.cableM(), 1.5, t.money(), "USD", t.zones()));
+    Plan hidden =
+        good.withRuns(
+            good.runs(),
+            new Plan.Totals(
+                t.objective(),
+                t.bound(),
+                t.gap(),
+                t.minutes(),
+                t.holes(),
+                t.patches(),
+                t.routeM(),
+                t.cableM(),
+                1.5,
+                t.money(),
+                "USD",
+                t.zones()));
     refused(hidden, 0, "says 1.500, the legs in sight make 0.000");
   }
 
