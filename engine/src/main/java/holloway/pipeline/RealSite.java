@@ -8,21 +8,19 @@ import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
 import holloway.request.Request;
-import holloway.request.Run;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
 import holloway.solve.Budget;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
+import holloway.solve.Routes;
 import holloway.solve.Solved;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 
 /** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
@@ -45,15 +43,24 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
-    Solved solved = solve(request, r -> true, Set.of(), budget(thoroughness));
-    return named(solved, request);
+    Solved solved =
+        JointPlanner.solve(
+            routed.graph(),
+            order(request),
+            budget(thoroughness),
+            (what, done, of) -> {
+              if (done == of || done % 50 == 0) {
+                progress.now("%s, %d of %d".formatted(what, done, of));
+              }
+            });
+    return named(solved.plan(), request).withUnrouted(unrouted(solved, request));
   }
 
   @Override
   public List<Plan> routes(Request request, String runId, int most) {
-    return new OtherRoutes(
-            bans -> named(solve(request, r -> r.id().equals(runId), bans, Budget.QUICK), request))
-        .list(most);
+    return Routes.of(routed.graph(), order(request), runId, most).stream()
+        .map(r -> named(r.plan(), request))
+        .toList();
   }
 
   @Override
@@ -73,33 +80,19 @@ final class RealSite implements Stages.Site {
     return Map.of();
   }
 
-  private Solved solve(Request request, Predicate<Run> wanted, Set<String> bans, Budget budget) {
-    TreeSet<String> all = new TreeSet<>(request.wishes().bans());
-    all.addAll(bans);
-    List<Run> runs = request.runs().stream().filter(wanted).toList();
+  static Order order(Request request) {
     Map<String, String> pins = new TreeMap<>();
-    runs.forEach(r -> r.through().ifPresent(t -> pins.put(r.id(), t)));
-    Order order =
-        new Order(
-            runs.stream()
-                .map(r -> new Order.Wanted(r.id(), r.from(), r.to(), Cable.get(r.cable())))
-                .toList(),
-            request.wishes().profile(),
-            all,
-            pins);
-    return JointPlanner.solve(
-        routed.graph(),
-        order,
-        budget,
-        (what, done, of) -> {
-          if (done == of || done % 50 == 0) {
-            progress.now("%s, %d of %d".formatted(what, done, of));
-          }
-        });
+    request.runs().forEach(r -> r.through().ifPresent(t -> pins.put(r.id(), t)));
+    return new Order(
+        request.runs().stream()
+            .map(r -> new Order.Wanted(r.id(), r.from(), r.to(), Cable.get(r.cable())))
+            .toList(),
+        request.wishes().profile(),
+        new TreeSet<>(request.wishes().bans()),
+        pins);
   }
 
-  private Plan named(Solved solved, Request request) {
-    Plan p = solved.plan();
+  private Plan named(Plan p, Request request) {
     Plan.Totals t = p.totals();
     Plan.Totals totals =
         new Plan.Totals(
@@ -124,7 +117,7 @@ final class RealSite implements Stages.Site {
         totals,
         p.runs(),
         p.holes(),
-        unrouted(solved, request),
+        p.unrouted(),
         p.works(),
         p.findings(),
         p.materials(),

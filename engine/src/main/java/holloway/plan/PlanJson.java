@@ -16,7 +16,8 @@ import java.nio.file.Path;
 
 /**
  * The plan as JSON: kebab-case keys in a fixed order, world points as [x, y, z] in millimetres to
- * 0.1, metres to three decimals, minutes to two. The same plan is always the same text.
+ * 0.1, metres to three decimals, minutes to four, so that they add up to the objective exactly. The
+ * same plan is always the same text.
  */
 public final class PlanJson {
   /** The format number written, and the only one read. */
