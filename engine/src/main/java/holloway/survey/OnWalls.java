@@ -60,12 +60,7 @@ final class OnWalls {
 
   private void found(Found.Stud stud) {
     WallRef ref = new WallRef(Optional.empty(), Optional.of(stud.face()), stud.where());
-    stud(
-        finder.bases(ref, stud.along().from()),
-        stud.along(),
-        Origin.FOUND,
-        stud.where(),
-        words(ref));
+    stud(finder.bases(ref), stud.along(), Origin.FOUND, stud.where(), words(ref));
   }
 
   /** The first found stud wins over later ones, any found one over a stated one. */

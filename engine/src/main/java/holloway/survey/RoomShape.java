@@ -8,8 +8,12 @@ import holloway.house.Room;
 import holloway.house.Side;
 import holloway.units.Length;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A room's outline as stated, with the unknowns of its faces. Consecutive corners with the same
@@ -68,8 +72,8 @@ record RoomShape(Room room, List<Point2> local, List<Integer> x, List<Integer> y
               c.y().value().nm() - first.y().value().nm()));
     }
     if (new Polygon2(local).signedAreaMm2() < 0) {
-      java.util.Collections.reverse(local.subList(1, local.size()));
-      java.util.Collections.reverse(stated.subList(1, stated.size()));
+      Collections.reverse(local.subList(1, local.size()));
+      Collections.reverse(stated.subList(1, stated.size()));
     }
     List<Fact<Length>> xs = stated.stream().map(Room.Corner::x).toList();
     List<Fact<Length>> ys = stated.stream().map(Room.Corner::y).toList();
@@ -102,7 +106,7 @@ record RoomShape(Room room, List<Point2> local, List<Integer> x, List<Integer> y
       group[i] = 0;
     }
     List<Integer> out = new ArrayList<>();
-    java.util.Map<Integer, Integer> ids = new java.util.TreeMap<>();
+    Map<Integer, Integer> ids = new TreeMap<>();
     for (int i = 0; i < n; i++) {
       Integer id = ids.get(group[i]);
       if (id == null) {
@@ -159,7 +163,7 @@ record RoomShape(Room room, List<Point2> local, List<Integer> x, List<Integer> y
   }
 
   /** The face of that side which lies furthest out; the first of equals. */
-  java.util.Optional<Face> outermost(Side side) {
+  Optional<Face> outermost(Side side) {
     boolean far = side == Side.NORTH || side == Side.EAST;
     Comparator<Face> by = Comparator.comparingLong(f -> far ? -f.across() : f.across());
     return squareFaces(side).stream().min(by);

@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Room;
 import holloway.house.Timber;
@@ -108,10 +109,10 @@ final class StripMakes {
     }
   }
 
-  private static holloway.geometry.Point2 southWest(Strip s) {
-    holloway.geometry.Point2 a = s.heading().frame().toWorld(s.s().lo(), s.t().lo(), 0).plan();
-    holloway.geometry.Point2 b = s.heading().frame().toWorld(s.s().hi(), s.t().hi(), 0).plan();
-    return new holloway.geometry.Point2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()));
+  private static Point2 southWest(Strip s) {
+    Point2 a = s.heading().frame().toWorld(s.s().lo(), s.t().lo(), 0).plan();
+    Point2 b = s.heading().frame().toWorld(s.s().hi(), s.t().hi(), 0).plan();
+    return new Point2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()));
   }
 
   private static boolean isInLine(Strip a, Strip b) {

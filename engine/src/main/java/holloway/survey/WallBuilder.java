@@ -2,6 +2,7 @@ package holloway.survey;
 
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Lining;
 import holloway.units.Length;
@@ -71,7 +72,7 @@ final class WallBuilder {
         : new Strip(s.heading(), s.kind(), s.s(), s.t(), s.core(), s.outside(), s.make(), own);
   }
 
-  private static holloway.geometry.Point2 southWest(Framed f) {
+  private static Point2 southWest(Framed f) {
     return f.strip().heading().frame().toWorld(f.range().lo(), f.strip().core().lo(), 0).plan();
   }
 

@@ -93,19 +93,6 @@ final class WallFinder {
     return ref.ordinal() <= lines.size() ? lines.get(ref.ordinal() - 1) : List.of();
   }
 
-  /**
-   * The same for a distance taped from one side: where two rooms meet at a corner they share walls
-   * of both directions, and only those count that have such an end.
-   */
-  List<Base> bases(WallRef ref, Side from) {
-    if (ref.between().isEmpty()) {
-      return bases(ref);
-    }
-    List<List<Base>> lines = between(ref.between().get());
-    List<List<Base>> fit = lines.stream().filter(l -> hasEnd(l.get(0).wall, from)).toList();
-    return nth(fit.isEmpty() ? lines : fit, ref.between().get());
-  }
-
   private PlacedRoom room(String name) {
     return rooms.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
   }
