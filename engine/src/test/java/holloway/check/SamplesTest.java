@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The plans of the sample houses stand, as they would be written to a file. */
 class SamplesTest {
-  private static final PlanSettings QUICK = new PlanSettings(Optional.empty(), Thoroughness.QUICK);
+  private static final PlanSettings QUICK =
+      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
 
   @ParameterizedTest
   @ValueSource(strings = {"quince-ranch", "plumb-corner"})
