@@ -58,13 +58,15 @@ final class RoofFramer {
     return !named && roof.level().filter(l -> l.equals(r.room().level())).isPresent();
   }
 
-  /** What of an outline has no storey above it. */
+  /** What of an outline has no storey above it; shafts within a storey belong to it. */
   private Geometry open(Geometry outline, String level) {
     int order = placed.getLevel(level).order();
     Geometry left = outline;
     for (var upper : placed.levels()) {
       if (upper.order() > order) {
-        left = left.difference(Outlines.of(placed, upper.name(), r -> true, true));
+        for (Polygon2 part : Outlines.parts(Outlines.of(placed, upper.name(), r -> true, true))) {
+          left = left.difference(part.toJts());
+        }
       }
     }
     return left;

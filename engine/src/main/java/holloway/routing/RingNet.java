@@ -18,9 +18,12 @@ final class RingNet {
   /** Places this near along the wall are joined without going down to the line. */
   private static final long NEIGHBOURS = 900_000_000;
 
-  /** Who pays what: a key of the effort table, whether it is in sight, works and ways. */
+  /**
+   * Who pays what: a key of the effort table, whether it is in sight, ways; and the heights between
+   * which cable can lie on the wall, clear of floor and ceiling.
+   */
   record Terms(
-      String hollow, HollowKind kind, String key, boolean visible, int[] works, int ways) {}
+      String hollow, HollowKind kind, String key, boolean visible, int ways, Interval heights) {}
 
   /**
    * A stretch of the line, by distance from its first corner, that an opening takes, and the height
@@ -102,7 +105,7 @@ final class RingNet {
           draft.node(
               terms.hollow() + "/line-" + z / 10_000_000 + "-" + s.param() / 1_000_000,
               s.foot().at(z),
-              terms.works());
+              new int[0]);
       leg(base, s.entry().node(), spur(s, z));
       if (last != null && base != before) {
         leg(before, base, line(last.param(), s.param(), z, gaps));
@@ -118,7 +121,16 @@ final class RingNet {
 
   /** From the line up or down the wall to the height of the place, then to it. */
   private List<Point3> spur(Stop s, long z) {
-    return Paths.tidy(List.of(s.foot().at(z), s.foot().at(s.entry().at().z()), s.entry().at()));
+    List<Point3> path = new ArrayList<>(List.of(s.foot().at(z)));
+    path.addAll(last(s));
+    return Paths.tidy(path);
+  }
+
+  /** From the wall to a place: at its own height, or just off the ceiling or floor it lies in. */
+  private List<Point3> last(Stop s) {
+    Point3 at = s.entry().at();
+    long z = terms.heights().clamp(at.z());
+    return List.of(s.foot().at(z), at.withZ(z), at);
   }
 
   private void neighbours(List<Stop> stops, List<Gap> gaps) {
@@ -128,7 +140,7 @@ final class RingNet {
           j++) {
         Stop a = stops.get(i);
         Stop b = stops.get(j);
-        long z = Math.max(a.entry().at().z(), b.entry().at().z());
+        long z = terms.heights().clamp(Math.max(a.entry().at().z(), b.entry().at().z()));
         List<Gap> in = gaps.stream().filter(g -> z < g.overZ()).toList();
         boolean blocked =
             in.stream()
@@ -137,11 +149,9 @@ final class RingNet {
                         g.at()
                             .overlaps(new Interval(a.param(), Math.max(a.param() + 1, b.param()))));
         if (!blocked) {
-          List<Point3> path =
-              new ArrayList<>(List.of(a.entry().at(), a.foot().at(a.entry().at().z())));
+          List<Point3> path = new ArrayList<>(Paths.reversed(last(a)));
           path.addAll(line(a.param(), b.param(), z, List.of()));
-          path.add(b.foot().at(b.entry().at().z()));
-          path.add(b.entry().at());
+          path.addAll(last(b));
           leg(a.entry().node(), b.entry().node(), Paths.tidy(path));
         }
       }

@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Deck;
+import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.AccessPlace;
@@ -28,6 +29,9 @@ import java.util.TreeMap;
  * is made on.
  */
 public final class Routing {
+  /** Cable clipped to a ceiling or floor keeps this off it, as it does off a wall. */
+  private static final long OFF_FACE = 12_000_000;
+
   private final HollowHouse house;
   private final Request request;
   private final Wishes wishes;
@@ -243,8 +247,8 @@ public final class Routing {
             h.kind(),
             plain ? "plain" : "surface",
             !plain,
-            new int[0],
-            plain ? 0 : Way.SURFACE.bit());
+            plain ? 0 : Way.SURFACE.bit(),
+            new Interval(r.floorZ() + OFF_FACE, r.ceilingZ() - OFF_FACE));
     List<RingNet.Gap> gaps =
         SurfaceLines.gaps(
             house.framed().placed(),
@@ -265,7 +269,7 @@ public final class Routing {
             line -> {
               RingNet.Terms terms =
                   new RingNet.Terms(
-                      h.id(), h.kind(), "outside", false, new int[0], Way.OUTSIDE.bit());
+                      h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
               List<RingNet.Gap> gaps =
                   SurfaceLines.gaps(
                       placed,
