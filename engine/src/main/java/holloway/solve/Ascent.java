@@ -46,6 +46,19 @@ final class Ascent {
     }
     part.stalled = before != Long.MIN_VALUE && part.value - before < (target - part.value) / 25;
     part.candidates = candidates();
+    part.often = often();
+  }
+
+  /** By work: the largest part of the steps in which one group used it. */
+  private double[] often() {
+    double[] out = new double[part.works()];
+    for (int[] use : uses) {
+      for (int p = 0; p < use.length; p++) {
+        int work = shares.places.places.get(p).work();
+        out[work] = Math.max(out[work], use[p] / (double) Math.max(1, steps));
+      }
+    }
+    return out;
   }
 
   private void once() {

@@ -15,6 +15,7 @@ final class Bound {
   private final Budget budget;
   private final Progress progress;
   private final int[] zones;
+  private long[] guide;
 
   Bound(Task task, Budget budget, Progress progress) {
     this.task = task;
@@ -47,7 +48,13 @@ final class Bound {
         new BoundTree(
             task, groups.list, places, fits(directed), best.price(), zoneParts(always, start));
     tree.raise(budget, progress);
+    guide = tree.guide();
     return certificate(tree.parts(), paid, groups, places, best.price());
+  }
+
+  /** After {@link #prove}: opening prices that lead a search to what the proof uses, or null. */
+  long[] guide() {
+    return guide;
   }
 
   private List<BoundPart> zoneParts(long always, Shares start) {

@@ -21,6 +21,9 @@ final class BoundPart {
   /** Works whose price the shares cover worst, the worst first. */
   int[] candidates = {};
 
+  /** How often each work was used in the last steps, 0 to 1; null before the first. */
+  double[] often;
+
   Shares best;
   long value = Long.MIN_VALUE;
   boolean impossible;
@@ -73,6 +76,10 @@ final class BoundPart {
     return impossible
         ? Network.SHUT
         : value == Long.MIN_VALUE ? fixed : Math.addExact(fixed, value);
+  }
+
+  int works() {
+    return net.workPrice.length;
   }
 
   boolean[] shutWorks() {

@@ -69,6 +69,23 @@ final class BoundTree {
     return part.blocked.size() < MOST_BLOCKED && (parts.size() + 1) * each < MOST_SHARES;
   }
 
+  /**
+   * Opening prices for a search that follows the proof: low where the part with the least bound
+   * uses a work often, null if nothing was worked on.
+   */
+  long[] guide() {
+    BoundPart part = least();
+    if (part.often == null) {
+      return null;
+    }
+    long[] out = task.net.workPrice.clone();
+    for (int w = 0; w < out.length; w++) {
+      boolean paid = Places.has(part.prepaid, w);
+      out[w] = paid ? 0 : Math.round(out[w] * Math.max(0.02, 1.02 - part.often[w]));
+    }
+    return out;
+  }
+
   private BoundPart least() {
     BoundPart out = parts.get(0);
     for (BoundPart p : parts) {

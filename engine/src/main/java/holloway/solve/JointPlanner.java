@@ -17,9 +17,13 @@ public final class JointPlanner {
   public static Solved solve(RouteGraph graph, Order order, Budget budget, Progress progress) {
     Task task = new Task(graph, order);
     Reach reach = new Reach(task);
-    Solution best = new PlanSearch(task, budget, progress).run(reach.routable());
-    int[] routed = IntStream.range(0, task.runs()).filter(k -> best.paths()[k] != null).toArray();
-    Certificate bound = new Bound(task, budget, progress).prove(routed, best);
+    PlanSearch search = new PlanSearch(task, budget, progress);
+    Solution first = search.run(reach.routable());
+    int[] routed = IntStream.range(0, task.runs()).filter(k -> first.paths()[k] != null).toArray();
+    Bound proof = new Bound(task, budget, progress);
+    Certificate bound = proof.prove(routed, first);
+    boolean open = bound.bound() < first.price() && proof.guide() != null;
+    Solution best = open ? search.guided(routed, first, proof.guide()) : first;
     Draft draft = new Draft(task, new Zones(task.net));
     draft.load(best);
     TreeMap<String, List<String>> reached = new TreeMap<>();

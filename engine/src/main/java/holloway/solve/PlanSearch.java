@@ -56,6 +56,26 @@ final class PlanSearch {
     return draft.save();
   }
 
+  /** Follows the opening prices that a proof suggests; returns the better of old and new plan. */
+  Solution guided(int[] runs, Solution known, long[] openingPrices) {
+    Solution best = known;
+    for (int[] order : orders(runs)) {
+      draft.clear();
+      zones.reset();
+      zones.discount(openingPrices);
+      search.refresh();
+      new Insertion(draft, search).insert(order);
+      zones.discount(null);
+      search.refresh();
+      new Insertion(draft, search).polish(order, 2);
+      Solution s = draft.save();
+      best = s.betterThan(best) ? s : best;
+    }
+    draft.load(best);
+    Solution s = improve(runs, budget.ruins() / 4, 2);
+    return finish(s.betterThan(best) ? s : best);
+  }
+
   private Solution finish(Solution best) {
     draft.load(best);
     new MethodChoice(draft).improve();

@@ -145,7 +145,11 @@ final class HouseLike {
   }
 
   private Order order(int runs, Profile profile) {
-    b.end("cabinet", outlet(0, 0, 3));
+    int cabinet = outlet(0, 0, 3);
+    b.end("cabinet", cabinet);
+    for (int i = 4; runs > 20 && i < BAYS; i++) {
+      open(cabinet, i);
+    }
     List<Order.Wanted> wanted = new ArrayList<>();
     int outlets = 0;
     while (wanted.size() < runs) {
@@ -158,6 +162,15 @@ final class HouseLike {
       }
     }
     return new Order(wanted, profile, Set.of(), Map.of());
+  }
+
+  /** An unlined wall beside the cabinet: its bays are at hand without a patch. */
+  private void open(int cabinet, int i) {
+    for (RouteGraph.Edge e : List.copyOf(b.edges)) {
+      if (e.holes().length > 0 && e.a() == bay[0][0][i]) {
+        b.edge(cabinet, e.b(), e.price() + 4_000, e.holes());
+      }
+    }
   }
 
   /** A box in a bay: its cut-out gives a hand into that bay. */
