@@ -11,6 +11,7 @@ import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
+import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
@@ -77,7 +78,7 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
-    return Map.of();
+    return HoleCards.of(plan, hollows, units);
   }
 
   static Order order(Request request) {

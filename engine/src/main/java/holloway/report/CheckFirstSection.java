@@ -2,7 +2,9 @@ package holloway.report;
 
 import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
+import holloway.survey.Wall;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What has to be looked at before anything is drilled, because the plan hangs on it. */
@@ -23,7 +25,7 @@ final class CheckFirstSection {
     cards();
     each("does not close: ", doubts.misclosures());
     each("unaccounted: ", doubts.unaccounted());
-    each("assumed: ", sheet.plan().survey().assumed());
+    assumptions();
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");
     }
@@ -52,6 +54,32 @@ final class CheckFirstSection {
         each(h.label() + ": ", List.of(text));
       }
     }
+  }
+
+  /** What the survey assumed of a wall matters here only if a route goes through that wall. */
+  private void assumptions() {
+    List<String> all = sheet.plan().survey().assumed();
+    List<String> used = all.stream().filter(this::isHungOn).toList();
+    each("assumed: ", used);
+    if (used.size() < all.size()) {
+      each(
+          "",
+          List.of(
+              "%s more that no route hangs on; holloway check lists them"
+                  .formatted(UnitWords.count(all.size() - used.size(), "assumption"))));
+    }
+  }
+
+  private boolean isHungOn(String assumption) {
+    Optional<String> wall =
+        sheet.placed().walls().stream()
+            .map(Wall::id)
+            .filter(id -> assumption.startsWith(id + ":"))
+            .findFirst();
+    return wall.isEmpty()
+        || sheet.plan().runs().stream()
+            .flatMap(r -> r.steps().stream())
+            .anyMatch(s -> s.id().startsWith(wall.get() + "/"));
   }
 
   private void each(String lead, List<String> lines) {

@@ -16,6 +16,9 @@ public final class CompareText {
     page.line(
         "  %-24s %10s %6s %8s %11s %8s".formatted("", "work", "holes", "patches", "cable", "gap"));
     ways.forEach(w -> row(w, units, page));
+    if (ways.stream().anyMatch(w -> !w.plan().unrouted().isEmpty())) {
+      page.put("  * ", "leaves runs without a route, so its amounts are for fewer runs");
+    }
     for (Way way : ways) {
       page.title(way.name().toUpperCase(java.util.Locale.ROOT));
       details(way, first, units, page);

@@ -25,8 +25,10 @@ public final class Documents {
     for (int i = 0; i < plan.holes().size(); i++) {
       Plan.PlannedHole hole = plan.holes().get(i);
       ObjectNode node = (ObjectNode) root.get("holes").get(i);
-      node.put("bit", units.bit(hole.diameterMm()));
-      node.set("tape", tape(cards.get(hole.id())));
+      HoleCard card = cards.get(hole.id());
+      boolean told = card != null && !card.bit().isEmpty();
+      node.put("bit", told ? card.bit() : units.bit(hole.diameterMm()));
+      node.set("tape", tape(card));
     }
     return JsonText.of(root);
   }
@@ -38,7 +40,10 @@ public final class Documents {
     ObjectNode out = NODES.objectNode();
     out.set("side-a", words(card.sideA()));
     out.set("side-b", words(card.sideB()));
-    return out.put("angle", card.angle()).put("check-first", card.checkFirst());
+    out.put("angle", card.angle()).put("check-first", card.checkFirst());
+    out.put("extension", card.extension()).put("breakthrough", card.breakthrough());
+    out.set("tolerance-mm", JsonText.real(card.toleranceMm(), 1));
+    return out;
   }
 
   /** Ways of working with their totals; wins and losses against the first. */

@@ -61,11 +61,19 @@ final class HolesSection {
     }
     side("tape here", card.get().sideA());
     side("far side", card.get().sideB());
-    if (!card.get().angle().isEmpty()) {
-      row("angle", card.get().angle());
-    }
-    if (!card.get().checkFirst().isEmpty()) {
-      row("check", card.get().checkFirst());
+    optional("bit", tool(card.get()));
+    optional("angle", card.get().angle());
+    optional("comes out", card.get().breakthrough());
+    optional("check", card.get().checkFirst());
+  }
+
+  private static String tool(HoleCard card) {
+    return card.extension().isEmpty() ? card.bit() : card.bit() + "; " + card.extension();
+  }
+
+  private void optional(String name, String text) {
+    if (!text.isEmpty()) {
+      row(name, text);
     }
   }
 

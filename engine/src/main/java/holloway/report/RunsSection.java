@@ -69,7 +69,7 @@ final class RunsSection {
         id = s.id();
         m += s.m();
       } else {
-        words.add(s.label().orElse("existing opening"));
+        words.add(s.label().orElse(unlabelled(s)));
       }
     }
     if (m > 0) {
@@ -77,6 +77,13 @@ final class RunsSection {
     }
     words.add(run.to());
     return String.join(" > ", words);
+  }
+
+  /**
+   * What a crossing without a label is: an outlet's own cut-out, or a way that is there already.
+   */
+  private static String unlabelled(Plan.PlanStep s) {
+    return s.id().endsWith("/cut-out") ? "its cut-out" : "existing opening";
   }
 
   private void step(Plan.PlanStep s) {
@@ -89,7 +96,7 @@ final class RunsSection {
           "%s in %s %s  %s"
               .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
     } else {
-      String what = s.label().map(l -> "through " + l).orElse("through the existing opening");
+      String what = "through " + s.label().orElse(unlabelled(s));
       page.put("      ", 10, what + "  " + s.id());
     }
   }

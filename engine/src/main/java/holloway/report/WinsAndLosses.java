@@ -12,11 +12,18 @@ record WinsAndLosses(List<String> wins, List<String> loses) {
     WinsAndLosses out = new WinsAndLosses(new ArrayList<>(), new ArrayList<>());
     Plan.Totals a = one.totals();
     Plan.Totals b = against.totals();
-    out.add(
-        one.unrouted().size() - against.unrouted().size(),
-        UnitWords.count(Math.abs(one.unrouted().size() - against.unrouted().size()), "run"),
-        " routed",
-        " without a route");
+    if (one.unrouted().size() > against.unrouted().size()) {
+      // Less work for fewer runs is no gain, so amounts are not compared.
+      out.loses.add(
+          UnitWords.count(one.unrouted().size() - against.unrouted().size(), "run")
+              + " without a route");
+      zones(b, a).forEach(z -> out.wins.add("no set-up of " + z));
+      return out;
+    }
+    int more = against.unrouted().size() - one.unrouted().size();
+    if (more > 0) {
+      out.wins.add(UnitWords.count(more, "run") + " more routed");
+    }
     out.add(a.holes() - b.holes(), UnitWords.count(Math.abs(a.holes() - b.holes()), "hole"));
     int patches = a.patches() - b.patches();
     out.add(patches, UnitWords.count(Math.abs(patches), "patch"));

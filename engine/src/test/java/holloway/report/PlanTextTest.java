@@ -85,6 +85,28 @@ class PlanTextTest {
   }
 
   @Test
+  void onlyAssumptionsThatRoutesHangOnAreShown() {
+    Sheet s = sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.PLAIN);
+    Plan.SurveyNotes notes =
+        new Plan.SurveyNotes(
+            List.of(), List.of(), List.of("garage-office: studs assumed", "ground: floor assumed"));
+    Plan used = s.plan().withInputs(List.of(), notes);
+    String text =
+        PlanText.of(
+            new Sheet(
+                used, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
+    assertTrue(text.contains("assumed: garage-office: studs assumed"), text);
+    assertTrue(text.contains("assumed: ground: floor assumed"), text);
+    Plan unused = used.withRuns(List.of(), used.totals());
+    String without =
+        PlanText.of(
+            new Sheet(
+                unused, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
+    assertFalse(without.contains("studs assumed"), without);
+    assertTrue(without.contains("1 assumption more that no route hangs on"), without);
+  }
+
+  @Test
   void aHoleIsPlacedMeasuredAndExplained() {
     String text = metric();
     assertTrue(text.contains("wall between garage and office, 1.200 m from its"), text);
