@@ -18,9 +18,21 @@ final class LegPrice {
 
   /** Laid by hand: metres, and for cable in sight the wished dislike of each visible metre. */
   double laid(Walk.At leg, Hollow hollow) {
-    double metres = leg.pathMm() / 1000;
+    return leg.pathMm() / 1000 * perMetre(hollow);
+  }
+
+  /** Minutes that one more metre costs in a hollow. */
+  double perMetre(Hollow hollow) {
+    if (hollow.blind()) {
+      return effort.get(fishKey(hollow)) * crew();
+    }
     double seen = inSight(hollow) ? evidence.request().wishes().visibleMetre() : 0;
-    return metres * (effort.get(layKey(hollow)) + seen);
+    return effort.get(layKey(hollow)) + seen;
+  }
+
+  private double crew() {
+    boolean alone = evidence.request().wishes().crew() == 1;
+    return alone ? effort.get("crew.one-factor") : 1;
   }
 
   private String layKey(Hollow hollow) {
@@ -60,15 +72,12 @@ final class LegPrice {
 
   /** Fished: {@code first} pays the set-up, the leg after a hand-over pays that. */
   double fished(Walk.At leg, Hollow hollow, boolean first, boolean handedOver) {
-    double minutes = leg.pathMm() / 1000 * effort.get(fishKey(hollow));
-    minutes += first ? effort.get("fish.set-up") : 0;
+    double minutes = first ? effort.get("fish.set-up") : 0;
     minutes += handedOver ? effort.get("fish.hand-over") : 0;
     if (hollow.kind() == HollowKind.CONDUIT) {
       minutes += Turns.quarters(leg) * effort.get("fish.turn");
     }
-    return evidence.request().wishes().crew() == 1
-        ? minutes * effort.get("crew.one-factor")
-        : minutes;
+    return leg.pathMm() / 1000 * perMetre(hollow) + minutes * crew();
   }
 
   private static String fishKey(Hollow hollow) {

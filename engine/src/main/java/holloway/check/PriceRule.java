@@ -1,14 +1,15 @@
 package holloway.check;
 
-import holloway.hollow.Hollow;
 import holloway.hollow.Site;
 import holloway.hollow.Stand;
 import holloway.plan.Plan;
 import holloway.request.Effort;
 import holloway.request.Wishes;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Every price worked out again from the effort table. Prices are written to 1/10 000 minute, but
@@ -22,14 +23,17 @@ final class PriceRule implements Rule {
   public void judge(Evidence evidence, Charge charge) {
     LegPrice legs = new LegPrice(evidence);
     for (Plan.PlannedRun run : evidence.plan().runs()) {
-      TreeSet<Integer> fishes = new TreeSet<>();
+      Map<Integer, List<Walk.At>> fishes = new TreeMap<>();
       for (Walk.At at : Walk.of(run)) {
-        if (at.isLeg()) {
-          evidence.hollow(at).ifPresent(h -> judgeLeg(at, h, fishes, legs, charge));
+        if (at.isLeg() && at.step().fish().isPresent()) {
+          fishes.computeIfAbsent(at.step().fish().get(), k -> new ArrayList<>()).add(at);
+        } else if (at.isLeg()) {
+          judgeHandLeg(at, evidence, legs, charge);
         } else if (at.step().minutes().orElse(0.0) != 0) {
           charge.step(at, "has minutes of its own; a crossing is paid for by its works");
         }
       }
+      fishes.values().forEach(f -> judgeFish(f, evidence, legs, charge));
     }
     judgeVisible(evidence, legs, charge);
     BorePrice bores = new BorePrice(evidence);
@@ -54,30 +58,68 @@ final class PriceRule implements Rule {
     }
   }
 
-  private void judgeLeg(
-      Walk.At at, Hollow hollow, TreeSet<Integer> fishes, LegPrice legs, Charge charge) {
-    double expected;
-    Optional<Integer> fish = at.step().fish();
-    if (!hollow.blind()) {
-      expected = legs.laid(at, hollow);
-    } else if (fish.isEmpty()) {
-      expected = legs.fished(at, hollow, false, false);
-    } else {
-      boolean first = fishes.add(fish.get());
-      expected = legs.fished(at, hollow, first, !first && handedOver(at));
+  private void judgeHandLeg(Walk.At at, Evidence evidence, LegPrice legs, Charge charge) {
+    evidence
+        .hollow(at)
+        .ifPresent(
+            h ->
+                compare(
+                    at,
+                    h.blind() ? legs.fished(at, h, false, false) : legs.laid(at, h),
+                    legs.perMetre(h),
+                    charge));
+  }
+
+  /**
+   * A fish is fed from either end: the leg it starts with pays the set-up and the other the
+   * hand-over, whichever way the run is read.
+   */
+  private void judgeFish(List<Walk.At> fish, Evidence evidence, LegPrice legs, Charge charge) {
+    if (fish.stream().anyMatch(l -> evidence.hollow(l).isEmpty())) {
+      return;
     }
-    double rate = at.pathMm() < 1 ? 0 : expected / (at.pathMm() / 1000);
-    double told = at.step().minutes().orElse(0.0);
-    if (Math.abs(told - expected) > MINUTES + METRES * rate) {
-      charge.step(at, "says %.4f min, by the effort table it is %.4f", told, expected);
+    List<Walk.At> turned = new ArrayList<>(fish);
+    Collections.reverse(turned);
+    List<Double> backward = new ArrayList<>(prices(turned, evidence, legs));
+    Collections.reverse(backward);
+    boolean fromTheEnd = true;
+    for (int i = 0; i < fish.size(); i++) {
+      fromTheEnd &= agrees(fish.get(i), backward.get(i), rate(fish.get(i), evidence, legs));
+    }
+    if (!fromTheEnd) {
+      List<Double> forward = prices(fish, evidence, legs);
+      for (int i = 0; i < fish.size(); i++) {
+        compare(fish.get(i), forward.get(i), rate(fish.get(i), evidence, legs), charge);
+      }
     }
   }
 
-  private static boolean handedOver(Walk.At at) {
-    return at.before()
-        .flatMap(Walk.At::before)
-        .map(b -> !b.hollow().equals(at.hollow()))
-        .orElse(false);
+  private static List<Double> prices(List<Walk.At> fish, Evidence evidence, LegPrice legs) {
+    List<Double> out = new ArrayList<>();
+    for (int i = 0; i < fish.size(); i++) {
+      boolean over = i > 0 && !fish.get(i).hollow().equals(fish.get(i - 1).hollow());
+      out.add(legs.fished(fish.get(i), evidence.hollow(fish.get(i)).get(), i == 0, over));
+    }
+    return out;
+  }
+
+  private static double rate(Walk.At leg, Evidence evidence, LegPrice legs) {
+    return legs.perMetre(evidence.hollow(leg).get());
+  }
+
+  private static boolean agrees(Walk.At at, double expected, double rate) {
+    double told = at.step().minutes().orElse(0.0);
+    return Math.abs(told - expected) <= MINUTES + METRES * rate;
+  }
+
+  private static void compare(Walk.At at, double expected, double rate, Charge charge) {
+    if (!agrees(at, expected, rate)) {
+      charge.step(
+          at,
+          "says %.4f min, by the effort table it is %.4f",
+          at.step().minutes().orElse(0.0),
+          expected);
+    }
   }
 
   /**

@@ -19,7 +19,7 @@ class SamplesTest {
       new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
 
   @ParameterizedTest
-  @ValueSource(strings = {"quince-ranch", "plumb-corner"})
+  @ValueSource(strings = {"alder-lane", "quince-ranch", "plumb-corner", "tin-street"})
   void theRefereeAgrees(String sample) {
     Answers.Planned planned =
         new Pipeline(Progress.SILENT).plan(Path.of("../samples/" + sample + ".yaml"), QUICK);
