@@ -26,6 +26,9 @@ final class OuterSites {
     -300_000_000
   };
 
+  private static final long FROM_CORNER = 400_000_000;
+  private static final long ENTRY_HEIGHT = 450_000_000;
+
   private final Draft draft;
 
   OuterSites(Draft draft) {
@@ -33,9 +36,37 @@ final class OuterSites {
   }
 
   void find(List<Interest> interests) {
+    plainRooms();
     for (Interest i : interests) {
       i.onWall().filter(w -> w.wall().isOuter()).ifPresent(w -> at(i, w));
     }
+  }
+
+  /**
+   * A garage or store shows its cables: it may be entered from outside near either end of a wall.
+   */
+  private void plainRooms() {
+    for (Wall w : draft.framed.placed().walls()) {
+      for (Wall.WallFace f : w.faces()) {
+        PlacedRoom room = draft.framed.placed().getRoom(f.room());
+        if (w.isOuter() && room.room().plain() && f.s().length() > 2 * FROM_CORNER) {
+          for (long s : new long[] {f.s().lo() + FROM_CORNER, f.s().hi() - FROM_CORNER}) {
+            through(w, s, f.floorZ() + ENTRY_HEIGHT, f.room());
+          }
+        }
+      }
+    }
+  }
+
+  private void through(Wall w, long at, long z, String room) {
+    long out = w.outside() == 0 ? 0 : w.thickness();
+    long in = w.outside() == 0 ? w.thickness() : 0;
+    List<Point3[]> axes = new ArrayList<>();
+    for (long aside : ASIDE) {
+      axes.add(new Point3[] {w.world(at + aside, out, z), w.world(at + aside, in, z)});
+    }
+    SiteKind kind = w.isFramed() ? SiteKind.OUTER_THROUGH : SiteKind.MASONRY;
+    keep(w, "outer", kind, axes, RoomSpaces.OUTSIDE, RoomSpaces.surface(room));
   }
 
   private void at(Interest i, OnWall spot) {
@@ -43,7 +74,6 @@ final class OuterSites {
     long out = w.outside() == 0 ? 0 : w.thickness();
     long in = w.outside() == 0 ? w.thickness() : 0;
     long coreOut = w.outside() == 0 ? w.core().lo() : w.core().hi();
-    String surface = RoomSpaces.surface(i.room());
     if (w.isFramed()) {
       for (Hollow bay : draft.ofKind(HollowKind.STUD_BAY)) {
         Box b = bay.clear();
@@ -62,21 +92,7 @@ final class OuterSites {
         }
       }
     }
-    List<Point3[]> axes = new ArrayList<>();
-    for (long aside : ASIDE) {
-      axes.add(
-          new Point3[] {
-            w.world(spot.s() + aside, out, spot.z() + 60_000_000),
-            w.world(spot.s() + aside, in, spot.z() + 60_000_000)
-          });
-    }
-    keep(
-        w,
-        "outer",
-        w.isFramed() ? SiteKind.OUTER_THROUGH : SiteKind.MASONRY,
-        axes,
-        RoomSpaces.OUTSIDE,
-        surface);
+    through(w, spot.s(), spot.z() + 60_000_000, i.room());
     rim(w, spot, i);
   }
 
