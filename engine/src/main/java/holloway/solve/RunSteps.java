@@ -44,7 +44,9 @@ final class RunSteps {
       if (pieces.stream().anyMatch(p -> p instanceof Piece.Leg leg && leg.blind())) {
         fishes++;
       }
-      inHandAt(back ? edge.b() : edge.a(), pieces.get(0));
+      if (!pieces.isEmpty()) {
+        inHandAt(back ? edge.b() : edge.a(), pieces.get(0));
+      }
       for (Piece p : pieces) {
         take(p, back);
       }

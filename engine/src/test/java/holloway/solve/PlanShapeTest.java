@@ -52,14 +52,17 @@ class PlanShapeTest {
     Plan plan = solve(chain(), order(1, "cabinet", "desk", Profile.LEAST_WORK)).plan();
     List<Plan.PlanStep> steps = plan.runs().get(0).steps();
     assertEquals(
-        List.of("leg", "leg", "crossing", "leg"), steps.stream().map(s -> s.kind()).toList());
+        List.of("leg", "crossing", "leg", "crossing", "leg"),
+        steps.stream().map(s -> s.kind()).toList());
     Plan.PlanStep hand = steps.get(0);
     assertEquals("hand", hand.feed().orElseThrow());
     assertEquals(2, hand.path().size(), "the joint of two laid stretches in line is no bend");
     assertEquals(5.0, hand.m(), 1e-9);
     assertEquals(2.5, hand.minutes().orElseThrow(), 1e-9);
-    assertEquals(1, steps.get(1).fish().orElseThrow());
-    assertEquals("H1", steps.get(2).label().orElseThrow());
+    assertEquals("place 1", steps.get(1).id(), "where the fish begins a hand has the cable");
+    assertEquals(0, steps.get(1).m(), 1e-9);
+    assertEquals(1, steps.get(2).fish().orElseThrow());
+    assertEquals("H1", steps.get(3).label().orElseThrow());
     for (int i = 1; i < steps.size(); i++) {
       List<Point3> before = steps.get(i - 1).path();
       assertEquals(before.get(before.size() - 1), steps.get(i).path().get(0));
