@@ -5,6 +5,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
 import holloway.hollow.Stand;
+import holloway.house.Conduit;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import java.util.List;
@@ -54,6 +55,13 @@ final class Evidence {
 
   Optional<Hollow> hollow(Walk.At leg) {
     return house.findHollow(leg.hollow());
+  }
+
+  /** The stated tube that a conduit hollow is. */
+  Optional<Conduit> conduit(Hollow hollow) {
+    return house.framed().placed().house().conduits().stream()
+        .filter(c -> hollow.id().equals("conduit/" + c.name()))
+        .findFirst();
   }
 
   Optional<Site> site(Walk.At crossing) {

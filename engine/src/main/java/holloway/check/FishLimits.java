@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * experience. Conduit: 30 m and two quarter turns between pull points (trade-facts A6-12, A6-11).
  */
 final class FishLimits {
-  static final double CONDUIT_TURN_DEGREES = 180;
+  static final int CONDUIT_BENDS = 2;
 
   /** How far an arm with a tool goes in through an opening; from experience. */
   static final double ARM_MM = 450;

@@ -88,7 +88,7 @@ final class FishRule implements Rule {
           handOvers);
     }
     judgeLengths(legs, evidence, charge);
-    legs.forEach(l -> evidence.hollow(l).ifPresent(h -> judgeStraight(l, h, charge)));
+    legs.forEach(l -> evidence.hollow(l).ifPresent(h -> judgeStraight(l, h, evidence, charge)));
     judgeHand(legs.get(0), legs.get(0).before(), evidence, charge, legs.get(0).run().from());
     Walk.At last = legs.get(legs.size() - 1);
     judgeHand(last, last.after(), evidence, charge, last.run().to());
@@ -120,9 +120,9 @@ final class FishRule implements Rule {
    * A rod goes one way: along the hollow's long axis it never turns back, and sideways it moves no
    * more than the hollow is wide.
    */
-  private void judgeStraight(Walk.At leg, Hollow hollow, Charge charge) {
+  private void judgeStraight(Walk.At leg, Hollow hollow, Evidence evidence, Charge charge) {
     if (hollow.kind() == HollowKind.CONDUIT) {
-      judgeConduit(leg, charge);
+      judgeConduit(leg, hollow, evidence, charge);
       return;
     }
     Solid clear = new Solid(hollow.frame(), hollow.clear());
@@ -165,10 +165,10 @@ final class FishRule implements Rule {
     };
   }
 
-  private void judgeConduit(Walk.At leg, Charge charge) {
-    double degrees = Turns.degrees(leg);
-    if (degrees > FishLimits.CONDUIT_TURN_DEGREES + 1) {
-      charge.step(leg, "turns %.0f degrees in a conduit, 180 can be (two quarter turns)", degrees);
+  private void judgeConduit(Walk.At leg, Hollow hollow, Evidence evidence, Charge charge) {
+    int bends = evidence.conduit(hollow).map(c -> c.bends()).orElse(0);
+    if (bends > FishLimits.CONDUIT_BENDS) {
+      charge.step(leg, "turns %d times in a conduit, %d can be", bends, FishLimits.CONDUIT_BENDS);
     }
   }
 

@@ -75,7 +75,7 @@ final class LegPrice {
     double minutes = first ? effort.get("fish.set-up") : 0;
     minutes += handedOver ? effort.get("fish.hand-over") : 0;
     if (hollow.kind() == HollowKind.CONDUIT) {
-      minutes += Turns.quarters(leg) * effort.get("fish.turn");
+      minutes += evidence.conduit(hollow).map(c -> c.bends()).orElse(0) * effort.get("fish.turn");
     }
     return leg.pathMm() / 1000 * perMetre(hollow) + minutes * crew();
   }

@@ -2,6 +2,7 @@ package holloway.check;
 
 import holloway.framing.Member;
 import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import java.util.List;
 import java.util.Optional;
@@ -35,8 +36,20 @@ final class LegRule implements Rule {
             at.step().hollow().orElse("nothing"),
             hollow.get().kind().word());
       }
+      if (hollow.get().kind() == HollowKind.CONDUIT) {
+        judgeTube(at, hollow.get(), evidence, charge);
+        continue;
+      }
       judgeInside(at, hollow.get(), charge);
       judgeClear(at, hollow.get(), evidence, charge);
+    }
+  }
+
+  /** Nobody knows where a tube runs: it is there already, so only its length can be wrong. */
+  private void judgeTube(Walk.At at, Hollow hollow, Evidence evidence, Charge charge) {
+    double stated = evidence.conduit(hollow).map(c -> c.length().value().toMm()).orElse(0.0);
+    if (at.pathMm() + SLACK_MM < stated) {
+      charge.step(at, "takes %.0f mm in a tube of %.0f mm", at.pathMm(), stated);
     }
   }
 

@@ -12,6 +12,15 @@ import java.util.List;
 final class Conduits {
   private Conduits() {}
 
+  /** Quarter turns stated for the tube. */
+  static int bends(Framed framed, Hollow h) {
+    return framed.placed().house().conduits().stream()
+        .filter(c -> h.id().equals("conduit/" + c.name()))
+        .mapToInt(c -> c.bends())
+        .findFirst()
+        .orElse(0);
+  }
+
   static List<Point3> path(Framed framed, Hollow h, Point3 from, Point3 to) {
     String name = h.id().substring("conduit/".length());
     long length =

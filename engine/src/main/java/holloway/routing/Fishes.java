@@ -156,7 +156,9 @@ final class Fishes {
   }
 
   private long leg(Hollow h, List<Point3> path) {
-    return prices.fishLeg(h.kind(), h.fill(), GraphDraft.lengthOf(path));
+    long turns =
+        h.kind() == HollowKind.CONDUIT ? prices.turns(Conduits.bends(house.framed(), h)) : 0;
+    return turns + prices.fishLeg(h.kind(), h.fill(), GraphDraft.lengthOf(path));
   }
 
   private void across(Site s) {

@@ -107,6 +107,11 @@ final class Prices {
     return units(effort.get("fish.metre." + key) * nm / 1e9 * crew());
   }
 
+  /** Quarter turns inside a conduit. */
+  long turns(int quarters) {
+    return units(quarters * effort.get("fish.turn") * crew());
+  }
+
   long fishSetUp() {
     return units(effort.get("fish.set-up") * crew());
   }
