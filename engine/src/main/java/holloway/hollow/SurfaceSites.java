@@ -165,7 +165,7 @@ final class SurfaceSites {
           new Site(
               id,
               SiteKind.OPENING,
-              at,
+              at.withZ(at.z() - 20_000_000),
               at,
               RoomSpaces.surface(r.name()),
               open.get().id(),
