@@ -125,9 +125,7 @@ final class Fishes {
           List<Point3> path = path(h, p.entry(), q.entry());
           if (!path.isEmpty()) {
             List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
-            pieces.add(
-                new RouteGraph.Piece.Leg(
-                    h.id(), h.kind(), path, true, prices.fishSetUp() + leg(h, path)));
+            pieces.add(leg(h, path, p.access() || q.access()));
             pieces.addAll(reversed(q.lead()));
             draft.edge(
                 p.node(), q.node(), pieces, holes(p.hole(), q.hole()), new int[0], ways(h), false);
@@ -153,6 +151,13 @@ final class Fishes {
         GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill())
             && (h.kind() == HollowKind.CONDUIT || Paths.clear(solids, path));
     return ok ? path : List.of();
+  }
+
+  /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */
+  private RouteGraph.Piece leg(Hollow h, List<Point3> path, boolean open) {
+    boolean reached = open && GraphDraft.lengthOf(path) <= HoleBook.ARM;
+    long price = leg(h, path) + (reached ? 0 : prices.fishSetUp());
+    return new RouteGraph.Piece.Leg(h.id(), h.kind(), path, !reached, price);
   }
 
   private long leg(Hollow h, List<Point3> path) {
