@@ -16,16 +16,20 @@ import holloway.survey.Wall;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Joists, rims, blocking over bearing walls and subfloor of every joisted floor. */
 final class DeckFramer {
   private static final long RIM = 38_000_000;
 
   private final Placed placed;
+  private final BalloonLines lines;
   private final List<Member> members;
 
-  DeckFramer(Placed placed, List<Member> members) {
+  DeckFramer(Placed placed, BalloonLines lines, List<Member> members) {
     this.placed = placed;
+    this.lines = lines;
     this.members = members;
   }
 
@@ -88,13 +92,11 @@ final class DeckFramer {
             joists,
             bearings,
             spec);
-    boolean rims = !spec.boards() || !placed.house().balloon();
-    joists(deck, local, rims);
-    if (rims) {
-      rimsAcross(deck, local);
-    }
+    Geometry through = throughWalls(level.name());
+    joists(deck, local, through);
+    rimsAcross(deck, local, through);
     blocking(deck, local, bearings);
-    subfloor(deck);
+    subfloor(deck, through);
     return deck;
   }
 
@@ -127,8 +129,33 @@ final class DeckFramer {
             .toList());
   }
 
-  private void joists(Deck deck, Polygon2 local, boolean rims) {
-    long inset = rims ? RIM : 0;
+  /** Cores of balloon walls whose studs run through this floor: no rim and no sheet is in them. */
+  private Geometry throughWalls(String level) {
+    List<Geometry> cores = new ArrayList<>();
+    for (Wall w : placed.walls()) {
+      if (w.level().equals(level) && lines.findBelow(w).isPresent()) {
+        cores.add(Outlines.core(w).toJts());
+      }
+    }
+    return cores.isEmpty()
+        ? Polygon2.rectangle(0, 0, 1, 1).toJts().buffer(-1)
+        : UnaryUnionOp.union(cores);
+  }
+
+  private static boolean inside(Deck deck, Box box, Geometry through) {
+    List<Point2> corners = new ArrayList<>();
+    for (long[] c :
+        new long[][] {
+          {box.x0(), box.y0()}, {box.x1(), box.y0()}, {box.x1(), box.y1()}, {box.x0(), box.y1()}
+        }) {
+      corners.add(deck.frame().toWorld(c[0], c[1], 0).plan());
+    }
+    Geometry plan = new Polygon2(corners).toJts();
+    return !through.isEmpty() && plan.intersection(through).getArea() > 0.5 * plan.getArea();
+  }
+
+  private void joists(Deck deck, Polygon2 local, Geometry through) {
+    long inset = through.isEmpty() ? RIM : 0;
     for (Interval v : deck.joists()) {
       for (Interval u : Sheets.insideAlong(local, v.lo(), v.hi())) {
         if (u.length() > 2 * inset + 50_000_000) {
@@ -140,19 +167,17 @@ final class DeckFramer {
                   v.hi(),
                   deck.joistZ().lo(),
                   deck.joistZ().hi());
-          add(
-              deck,
-              MemberKind.JOIST,
-              "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(u.lo()),
-              box,
-              deck.layoutAssumed());
+          if (!inside(deck, box, through)) {
+            String name = "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(u.lo());
+            add(deck, MemberKind.JOIST, name, box, deck.layoutAssumed());
+          }
         }
       }
     }
   }
 
   /** Rim joists along the outline's edges that run across the joists, inside the outline. */
-  private void rimsAcross(Deck deck, Polygon2 local) {
+  private void rimsAcross(Deck deck, Polygon2 local, Geometry through) {
     List<Point2> c = local.counterClockwise().corners();
     for (int i = 0; i < c.size(); i++) {
       Point2 a = c.get(i);
@@ -168,12 +193,14 @@ final class DeckFramer {
                 Math.max(a.y(), b.y()),
                 deck.joistZ().lo(),
                 deck.joistZ().hi());
-        add(
-            deck,
-            MemberKind.RIM,
-            "rim-" + WallFramer.tag(u0) + "-" + WallFramer.tag(box.y0()),
-            box,
-            false);
+        if (!inside(deck, box, through)) {
+          add(
+              deck,
+              MemberKind.RIM,
+              "rim-" + WallFramer.tag(u0) + "-" + WallFramer.tag(box.y0()),
+              box,
+              false);
+        }
       }
     }
   }
@@ -220,8 +247,12 @@ final class DeckFramer {
         .anyMatch(i -> i.lo() <= u.lo() && i.hi() >= u.hi());
   }
 
-  private void subfloor(Deck deck) {
-    for (Polygon2 r : Sheets.rectangles(deck.outline())) {
+  private void subfloor(Deck deck, Geometry through) {
+    List<Polygon2> sheets = new ArrayList<>();
+    for (Polygon2 part : Outlines.parts(deck.outline().toJts().difference(through))) {
+      sheets.addAll(Sheets.rectangles(part));
+    }
+    for (Polygon2 r : sheets) {
       Box box =
           new Box(
               r.xRange().lo(),

@@ -19,7 +19,7 @@ public final class Framing {
         members.addAll(MasonryFramer.members(wall));
       }
     }
-    List<Deck> decks = new DeckFramer(placed, members).decks();
+    List<Deck> decks = new DeckFramer(placed, lines, members).decks();
     List<Attic> attics = new RoofFramer(placed, members).attics();
     FinishFramer.frame(placed, decks, members);
     ObstacleFramer.frame(placed, decks, attics, members);

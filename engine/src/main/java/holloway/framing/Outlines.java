@@ -58,6 +58,15 @@ final class Outlines {
   private static Polygon2 strip(Wall w) {
     long t0 = w.outside() == 0 ? w.core().lo() : 0;
     long t1 = w.outside() == 1 ? w.core().hi() : w.thickness();
+    return band(w, t0, t1);
+  }
+
+  /** The plan strip of a wall's studs. */
+  static Polygon2 core(Wall w) {
+    return band(w, w.core().lo(), w.core().hi());
+  }
+
+  private static Polygon2 band(Wall w, long t0, long t1) {
     List<Point2> corners = new ArrayList<>();
     for (Point3 p :
         List.of(

@@ -28,6 +28,7 @@ public final class Hollows {
     ChannelSpaces.find(draft, interests);
     new PlateSites(draft).find();
     new StudSites(draft).find();
+    new BalloonSites(draft).find();
     new JoistSites(draft).find();
     ChaseSites chases = new ChaseSites(draft);
     shafts.forEach(chases::find);
