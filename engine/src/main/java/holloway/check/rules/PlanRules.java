@@ -19,6 +19,8 @@ public final class PlanRules {
           new HolesApart(),
           new NailPlate(),
           new OuterWallHole(),
+          new IndoorCableOutside(),
+          new PowerInTheBay(),
           new FindTheStudFirst());
 
   private PlanRules() {}

@@ -1,0 +1,65 @@
+package holloway.check.rules;
+
+import holloway.catalog.Cable;
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.hollow.HollowKind;
+import holloway.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Sun and wet spoil the jacket of an indoor cable: a run that goes along the outside face wants an
+ * outdoor one.
+ */
+final class IndoorCableOutside implements PlanRule {
+  @Override
+  public String id() {
+    return "indoor-cable-outside";
+  }
+
+  @Override
+  public String about() {
+    return "An indoor cable that runs along the outside of the house is bought in an outdoor, sunlight"
+        + "-resistant kind instead; how far that may go on indoors is the local code's word.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    List<Finding> out = new ArrayList<>();
+    for (Plan.PlannedRun run : finished.plan().runs()) {
+      double metres = 0;
+      Plan.PlanStep first = null;
+      for (Plan.PlanStep s : run.steps()) {
+        boolean outside = s.hollow().filter(HollowKind.OUTSIDE_FACE.word()::equals).isPresent();
+        first = outside && first == null ? s : first;
+        metres += outside ? s.m() : 0;
+      }
+      boolean outdoor = Cable.find(run.cable()).map(Cable::outdoor).orElse(false);
+      if (first != null && !outdoor && metres > 0.3) {
+        out.add(finding(run, metres, first));
+      }
+    }
+    return out;
+  }
+
+  private Finding finding(Plan.PlannedRun run, double metres, Plan.PlanStep at) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%s lies %.1f m along the outside as %s. Buy an outdoor, sunlight-resistant cable of that"
+                + " category for this run; if it is not also listed for indoor use, at most 15 m"
+                + " (50 ft) of it may lie indoors from where it enters. The local code decides.",
+            run.id(),
+            metres,
+            run.cable());
+    return new Finding(
+        id(),
+        Severity.PRACTICE,
+        Place.of(run.id(), at.path().get(0)),
+        "common practice, no published source; the 15 m are NEC 800.48",
+        text);
+  }
+}

@@ -1,0 +1,90 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
+import holloway.house.Thing;
+import holloway.plan.Plan;
+import holloway.survey.OnWall;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A socket, switch, light or panel seen on a wall: a power cable probably lies in the bay behind
+ * it.
+ */
+final class PowerInTheBay implements PlanRule {
+  @Override
+  public String id() {
+    return "power-in-the-bay";
+  }
+
+  @Override
+  public String about() {
+    return "A run through a bay with a socket, switch, light or panel on it keeps away from the power"
+        + " cable that is probably there.";
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    TreeMap<String, Finding> byBay = new TreeMap<>();
+    for (Plan.PlannedRun run : finished.plan().runs()) {
+      for (Plan.PlanStep s : run.steps()) {
+        Optional<Hollow> bay =
+            s.kind().equals("leg") ? finished.house().findHollow(s.id()) : Optional.empty();
+        if (bay.isPresent() && bay.get().blind() && !byBay.containsKey(s.id())) {
+          powerIn(finished, bay.get()).ifPresent(t -> byBay.put(s.id(), finding(bay.get(), t, s)));
+        }
+      }
+    }
+    return new ArrayList<>(byBay.values());
+  }
+
+  private static Optional<Thing> powerIn(Finished finished, Hollow bay) {
+    for (Thing t : finished.placed().house().things()) {
+      boolean power =
+          switch (t.kind()) {
+            case SOCKET, SWITCH, LIGHT, PANEL -> true;
+            default -> false;
+          };
+      if (power) {
+        Optional<OnWall> at =
+            finished.placed().findSpot(t.at().face(), t.at().along(), t.at().height().value().nm());
+        if (at.isPresent() && at.get().wall().isFramed() && behind(at.get(), bay)) {
+          return Optional.of(t);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean behind(OnWall at, Hollow bay) {
+    Point3 p = bay.frame().toLocal(at.wall().world(at.s(), at.wall().core().mid(), at.z()));
+    Box b = bay.clear();
+    return b.contains(p, 0);
+  }
+
+  private Finding finding(Hollow bay, Thing t, Plan.PlanStep step) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "A %s stands on the bay %s: a power cable is probably in it. Switch that circuit off and"
+                + " prove it dead before boring; keep the data cable 50 mm (2 in) from it and cross"
+                + " it at a right angle. Beside sheathed cable that distance is practice, beside"
+                + " single power conductors it is the code's. The local code decides.",
+            t.kind().name().toLowerCase(Locale.ROOT),
+            bay.id());
+    return new Finding(
+        id(),
+        Severity.PRACTICE,
+        Place.of(bay.id(), step.path().get(0)),
+        "NEC 800.133(A)(2) and its exception",
+        text);
+  }
+}
