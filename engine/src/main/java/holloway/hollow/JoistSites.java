@@ -20,6 +20,7 @@ import java.util.TreeSet;
 final class JoistSites {
   private static final long FROM_WALL = 160_000_000;
   private static final long LEAST = 350_000_000;
+  private static final long STEP = 150_000_000;
 
   private final Draft draft;
 
@@ -46,6 +47,7 @@ final class JoistSites {
               .filter(r -> r.room().level().equals(d.level()))
               .toList();
       for (Hollow one : bays) {
+        openEnds(d, one);
         for (Hollow other : bays) {
           joists(d, one, other, below);
           blocking(d, one, other);
@@ -53,6 +55,43 @@ final class JoistSites {
         below.forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
         if (d.spec().boards()) {
           on.forEach(r -> places(d, one, r, AccessPlace.Kind.LIFTED_BOARDS));
+        }
+      }
+    }
+  }
+
+  /**
+   * Joists that are bare over one room run on, closed, over the next: the end of the closed stretch
+   * stands open to the hands below, unless the wall was filled between the joists (to be checked).
+   */
+  private void openEnds(Deck d, Hollow bay) {
+    for (Hollow under : draft.hollows.values()) {
+      if (!under.owner().equals(d.id()) || !under.id().startsWith("under/")) {
+        continue;
+      }
+      Box c = bay.clear();
+      for (int way = -1; way <= 1; way += 2) {
+        long end = way < 0 ? c.x0() : c.x1();
+        Point3 in = d.frame().toWorld(end - way * 20_000_000L, c.y().mid(), c.z().mid());
+        Point3 out = d.frame().toWorld(end + way * 30_000_000L, c.y().mid(), c.z().mid());
+        boolean meets = under.area().orElseThrow().contains(out.plan());
+        if (meets && draft.solids.free(in, out, 12_000_000)) {
+          String id = bay.id() + "/open-end-" + Tags.of(end);
+          List<Site.Layer> layers = List.of(new Site.Layer("opening", in.distanceTo(out)));
+          draft.keep(
+              new Site(
+                  id,
+                  SiteKind.OPENING,
+                  in,
+                  out,
+                  bay.id(),
+                  under.id(),
+                  List.of(),
+                  layers,
+                  51,
+                  51,
+                  true,
+                  true));
         }
       }
     }
@@ -82,25 +121,34 @@ final class JoistSites {
     for (PlacedRoom r : below) {
       for (Interval o : over(one, r)) {
         for (Interval p : over(other, r)) {
-          o.cut(p)
-              .filter(c -> c.length() >= LEAST)
-              .ifPresent(c -> joist(d, one, other, lawfulSpot(c)));
+          o.cut(p).filter(c -> c.length() >= LEAST).ifPresent(c -> joist(d, one, other, c));
         }
       }
     }
   }
 
-  private void joist(Deck d, Hollow one, Hollow other, long u) {
+  private void joist(Deck d, Hollow one, Hollow other, Interval stretch) {
     Box a = one.clear();
     long z = (a.z0() + a.z1()) / 2;
-    List<Point3[]> axes = new ArrayList<>();
-    for (long off : new long[] {0, 100_000_000, -100_000_000}) {
-      axes.add(
-          new Point3[] {
-            d.frame().toWorld(u + off, a.y1(), z), d.frame().toWorld(u + off, other.clear().y0(), z)
-          });
+    long first = lawfulSpot(stretch);
+    List<Long> spots = new ArrayList<>(List.of(first));
+    for (long off = STEP; off < stretch.length(); off += STEP) {
+      spots.add(first + off);
+      spots.add(first - off);
     }
-    String id = d.id() + "/joist/" + Tags.of(a.y1()) + "-" + Tags.of(u);
+    List<Point3[]> axes = new ArrayList<>();
+    for (long u : spots) {
+      if (u > stretch.lo() + FROM_WALL && u < stretch.hi() - FROM_WALL) {
+        axes.add(
+            new Point3[] {
+              d.frame().toWorld(u, a.y1(), z), d.frame().toWorld(u, other.clear().y0(), z)
+            });
+      }
+    }
+    if (axes.isEmpty()) {
+      return;
+    }
+    String id = d.id() + "/joist/" + Tags.of(a.y1()) + "-" + Tags.of(first);
     var site = draft.bores.best(id, SiteKind.JOIST, axes, one.id(), other.id());
     if (site.isPresent()) {
       draft.keep(site.get());

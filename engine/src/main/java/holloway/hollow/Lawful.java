@@ -73,9 +73,10 @@ final class Lawful {
     MemberMake make = m.kind() == MemberKind.JOIST ? make(deck.timber().value()) : MemberMake.SOLID;
     long top = m.box().z1() - p.z() - bit.nm() / 2;
     long bottom = p.z() - m.box().z0() - bit.nm() / 2;
-    long span =
-        m.kind() == MemberKind.JOIST ? m.box().x1() - m.box().x0() : m.box().y1() - m.box().y0();
-    long along = m.kind() == MemberKind.JOIST ? p.x() - m.box().x0() : span / 3;
+    long[] bay = span(deck, m, p.x());
+    boolean supported = m.kind() != MemberKind.JOIST;
+    long span = supported ? m.box().y().length() : bay[1] - bay[0];
+    long along = supported ? span / 3 : p.x() - bay[0];
     return pack.joistBore(
         new Length(m.box().z().length()),
         bit,
@@ -84,6 +85,17 @@ final class Lawful {
         new Length(along),
         new Length(span),
         make);
+  }
+
+  /** The supports on either side of a place along a joist: its ends and bearing walls between. */
+  private static long[] span(Deck deck, Member joist, long u) {
+    long lo = joist.box().x0();
+    long hi = joist.box().x1();
+    for (var b : deck.bearings()) {
+      lo = b.mid() <= u ? Math.max(lo, b.mid()) : lo;
+      hi = b.mid() > u ? Math.min(hi, b.mid()) : hi;
+    }
+    return new long[] {lo, hi};
   }
 
   private holloway.limits.Verdict beam(Member m, Point3 p, Length bit, MemberMake make) {

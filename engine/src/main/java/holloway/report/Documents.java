@@ -46,11 +46,10 @@ public final class Documents {
     return out;
   }
 
-  /** Ways of working with their totals; wins and losses against the first. */
+  /** A list of ways of working with their totals; wins and losses against the first. */
   public static String compare(List<Way> ways) {
     Plan first = ways.get(0).plan();
-    ObjectNode root = NODES.objectNode().put("format", PlanJson.FORMAT).put("house", first.house());
-    ArrayNode list = root.putArray("ways");
+    ArrayNode list = NODES.arrayNode();
     for (Way way : ways) {
       WinsAndLosses w = WinsAndLosses.of(way.plan(), first, new UnitWords(UnitSystem.METRIC));
       ObjectNode node = list.addObject().put("name", way.name());
@@ -61,7 +60,7 @@ public final class Documents {
       node.set("wins", words(w.wins()));
       node.set("loses", words(w.loses()));
     }
-    return JsonText.of(root);
+    return JsonText.of(list);
   }
 
   /** Routes of one run, cheapest first. */
