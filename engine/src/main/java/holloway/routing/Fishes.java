@@ -128,7 +128,13 @@ final class Fishes {
             pieces.add(leg(h, path, p.access() || q.access()));
             pieces.addAll(reversed(q.lead()));
             draft.edge(
-                p.node(), q.node(), pieces, holes(p.hole(), q.hole()), new int[0], ways(h), false);
+                p.node(),
+                q.node(),
+                pieces,
+                holes(p.hole(), book.tube(h), q.hole()),
+                new int[0],
+                ways(h),
+                false);
           }
         }
       }

@@ -75,6 +75,42 @@ final class HoleBook {
     return bySite.computeIfAbsent(s.id(), k -> make(s));
   }
 
+  /** An existing tube takes cables like a bore of its inside diameter; {@link #NONE} for others. */
+  int tube(Hollow h) {
+    if (h.kind() != HollowKind.CONDUIT) {
+      return NONE;
+    }
+    return bySite.computeIfAbsent(h.id(), k -> tubeOf(h));
+  }
+
+  private int tubeOf(Hollow h) {
+    int inside =
+        house.framed().placed().house().conduits().stream()
+            .filter(c -> h.id().equals("conduit/" + c.name()))
+            .mapToInt(c -> (int) (c.insideDiameter().nm() / 1_000_000))
+            .findFirst()
+            .orElseThrow();
+    Point3 at = h.frame().toWorld(h.clear().centre());
+    int id = draft.holes.size();
+    draft.holes.add(
+        new RouteGraph.Hole(
+            id,
+            h.id(),
+            "conduit",
+            at,
+            at,
+            h.id(),
+            h.id(),
+            List.of(),
+            List.of(new RouteGraph.Step(inside, 0)),
+            OptionalLong.empty(),
+            true,
+            false,
+            0,
+            List.of()));
+    return id;
+  }
+
   private int make(Site s) {
     if (s.made()) {
       return NONE;

@@ -92,6 +92,7 @@ public final class Routing {
 
   private void build(Ends ends) {
     binder.bind(ends);
+    new ConduitEnds(house, draft, accesses, binder.entries).bind();
     patches();
     for (Site s : house.sites()) {
       hand(s, s.hollowA(), s.a());
