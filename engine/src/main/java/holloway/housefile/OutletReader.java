@@ -57,6 +57,11 @@ final class OutletReader {
       kind.filter(k -> Cable.find(k).isPresent())
           .ifPresent(k -> out.add(new Wanted(k, named.flatMap(n -> n.text("name")), item)));
     }
+    if (!e.has("cables") && e.yesNo("feed").orElse(false)) {
+      // the provider's box is for nothing else: one outdoor copper cable unless said
+      Marked at = e.raw("feed").orElseThrow();
+      out.add(new Wanted("outdoor-cat6", Optional.empty(), at));
+    }
     return out;
   }
 

@@ -85,7 +85,8 @@ final class RequestReader {
       link.text("to").ifPresent(linked::add);
     }
     for (Entry e : house.maps("outlets", WantedTables.OUTLET)) {
-      boolean cabled = e.has("cables") && !isEmptyList(e, "cables");
+      boolean feed = !e.has("cables") && e.yesNo("feed").orElse(false);
+      boolean cabled = feed || e.has("cables") && !isEmptyList(e, "cables");
       boolean wired = cabled || linked.contains(e.text("name").orElse(""));
       if (!wired) {
         String text = "no cable goes to outlet '%s'".formatted(e.text("name").orElse("?"));

@@ -38,7 +38,13 @@ final class WhyNot {
       reached.stream().filter(byName::containsKey).forEach(n -> around.add(byName.get(n).at()));
     }
     routed.refused().stream()
-        .filter(r -> distance(r, around) <= NEAR)
+        .filter(WhyNot::isWholeSpace)
+        .map(r -> r.what() + ": " + r.why() + " (" + r.source() + ")")
+        .distinct()
+        .limit(MOST)
+        .forEach(out::add);
+    routed.refused().stream()
+        .filter(r -> !isWholeSpace(r) && distance(r, around) <= NEAR)
         .sorted(
             Comparator.comparingLong((Refused r) -> distance(r, around))
                 .thenComparing(Refused::what))
@@ -50,6 +56,13 @@ final class WhyNot {
       out.add("every way is banned, or no hollow leads from " + run.from() + " to " + run.to());
     }
     return out;
+  }
+
+  /** A whole attic, crawlspace or chase that cannot be used concerns every run. */
+  private static boolean isWholeSpace(Refused r) {
+    return r.what().startsWith("attic ")
+        || r.what().startsWith("crawlspace ")
+        || r.what().startsWith("chase ");
   }
 
   private static long distance(Refused r, List<Point3> around) {

@@ -51,7 +51,6 @@ class ExitCodesTest {
     for (List<String> args :
         List.of(
             List.of("plan", house, "--json"),
-            List.of("compare", house, "--json"),
             List.of("check", house, "--json"),
             List.of("routes", house, "desk/cat6-1", "--json"))) {
       ToyStages stages = new ToyStages();
@@ -62,6 +61,9 @@ class ExitCodesTest {
       assertEquals(1, root.get("format").asInt(), args.toString());
       assertEquals("Toy Cottage", root.get("house").asText());
     }
+    JsonNode ways = new ObjectMapper().readTree(Said.of("compare", house, "--json").out());
+    assertTrue(ways.isArray());
+    assertTrue(ways.get(0).get("totals").has("objective"));
     JsonNode plan = new ObjectMapper().readTree(Said.of("plan", house, "--json").out());
     assertEquals("22 mm (7/8 in) bit", plan.at("/holes/0/bit").asText());
     assertEquals("square", plan.at("/holes/0/tape/angle").asText());
