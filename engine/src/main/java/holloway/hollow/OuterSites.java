@@ -145,20 +145,7 @@ final class OuterSites {
                       + "-z"
                       + Tags.of(w.frame().toLocal(s.a()).z());
               if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
-                draft.keep(
-                    new Site(
-                        id,
-                        kind,
-                        s.a(),
-                        s.b(),
-                        a,
-                        b,
-                        s.pierces(),
-                        s.layers(),
-                        s.largestBit(),
-                        s.platedBit(),
-                        false,
-                        s.assumed()));
+                draft.keep(s.named(id));
               }
             });
   }

@@ -212,20 +212,7 @@ final class PlateSites {
     if (site.isPresent()) {
       Site s = site.get();
       String id = id(bay, what, s.a());
-      draft.keep(
-          new Site(
-              id,
-              kind,
-              s.a(),
-              s.b(),
-              s.hollowA(),
-              s.hollowB(),
-              s.pierces(),
-              s.layers(),
-              s.largestBit(),
-              s.platedBit(),
-              false,
-              s.assumed()));
+      draft.keep(s.named(id));
     } else if (!axes.isEmpty()) {
       draft.refuse(
           what.replace('-', ' ') + " at " + bay.id(),

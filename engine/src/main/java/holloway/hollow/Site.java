@@ -36,6 +36,12 @@ public record Site(
     layers = List.copyOf(layers);
   }
 
+  /** The same crossing under another id. */
+  public Site named(String newId) {
+    return new Site(
+        newId, kind, a, b, hollowA, hollowB, pierces, layers, largestBit, platedBit, made, assumed);
+  }
+
   public Point3 middle() {
     return new Point3((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2);
   }

@@ -213,20 +213,7 @@ final class SurfaceSites {
         .ifPresent(
             s -> {
               String id = prefix + Tags.of(s.a().x()) + "-" + Tags.of(s.a().y());
-              draft.keep(
-                  new Site(
-                      id,
-                      kind,
-                      s.a(),
-                      s.b(),
-                      a,
-                      b,
-                      s.pierces(),
-                      s.layers(),
-                      s.largestBit(),
-                      s.platedBit(),
-                      false,
-                      s.assumed()));
+              draft.keep(s.named(id));
             });
   }
 
@@ -265,20 +252,7 @@ final class SurfaceSites {
             s -> {
               String id = w.id() + "/through/" + Tags.of(w.frame().toLocal(s.a()).x());
               if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
-                draft.keep(
-                    new Site(
-                        id,
-                        kind,
-                        s.a(),
-                        s.b(),
-                        s.hollowA(),
-                        s.hollowB(),
-                        s.pierces(),
-                        s.layers(),
-                        s.largestBit(),
-                        s.platedBit(),
-                        false,
-                        s.assumed()));
+                draft.keep(s.named(id));
               }
             });
   }
