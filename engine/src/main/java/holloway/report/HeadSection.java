@@ -15,11 +15,13 @@ final class HeadSection {
           "fewest-holes", "the fewest holes, then the least work",
           "shortest", "the shortest routes, then the least work");
 
+  private final Sheet sheet;
   private final Plan plan;
   private final UnitWords units;
   private final Page page;
 
   HeadSection(Sheet sheet, Page page) {
+    this.sheet = sheet;
     this.plan = sheet.plan();
     this.units = sheet.units();
     this.page = page;
@@ -44,7 +46,13 @@ final class HeadSection {
                 units.cable(t.routeM()),
                 units.cable(t.cableM())));
     if (t.visibleM() > 0) {
-      page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
+      double dislike = sheet.request().wishes().visibleMetre() * t.visibleM();
+      page.put(
+          "  in sight ",
+          units.cable(t.visibleM())
+              + " of cable stays visible; the dislike of it is "
+              + UnitWords.minutes(dislike)
+              + " of the time above, which is no work");
     }
     page.put(
         "  set up   ",

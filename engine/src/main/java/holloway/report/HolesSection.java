@@ -36,12 +36,16 @@ final class HolesSection {
                 two,
                 h.assumed() ? "; find the stud first" : ""));
     row("where", places.of(h.at()));
-    row("stand", h.stand());
+    row("stand", StandWords.of(h.stand()));
     row("through", through(h));
     tape(sheet.findCard(h.id()));
-    row("make it", h.method() + ", " + UnitWords.minutes(h.minutes()));
+    row("make it", StandWords.plain(h.method()) + ", " + UnitWords.minutes(h.minutes()));
     if (!h.otherMethods().isEmpty()) {
-      row("or", String.join("; ", h.otherMethods()));
+      row(
+          "or",
+          String.join(
+              "; ",
+              new java.util.TreeSet<>(h.otherMethods().stream().map(StandWords::plain).toList())));
     }
     row("carries", String.join(", ", h.runs()));
     row("id", h.id());

@@ -19,7 +19,8 @@ final class HoursSection {
     Plan plan = sheet.plan();
     page.title("HOURS");
     Map<String, String> stands = new HashMap<>();
-    plan.holes().forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, h.stand())));
+    plan.holes()
+        .forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, StandWords.of(h.stand()))));
     Map<String, double[]> byPlace = new TreeMap<>();
     double works = 0;
     for (Plan.PlannedWork w : plan.works()) {

@@ -83,7 +83,14 @@ final class RunsSection {
    * What a crossing without a label is: an outlet's own cut-out, or a way that is there already.
    */
   private static String unlabelled(Plan.PlanStep s) {
-    return s.id().endsWith("/cut-out") ? "its cut-out" : "existing opening";
+    if (s.id().endsWith("/cut-out")) {
+      String end = StandWords.plain(s.id().substring(0, s.id().length() - "/cut-out".length()));
+      return "the cut-out of " + end;
+    }
+    boolean inHand = s.m() == 0 && s.path().get(0).equals(s.path().get(s.path().size() - 1));
+    return inHand
+        ? StandWords.opening(s.id()).replaceFirst("^(through|at) ", "")
+        : "existing opening";
   }
 
   private void step(Plan.PlanStep s) {
