@@ -77,8 +77,21 @@ final class Landmarks {
     if (nm <= 0 || nm > LONGEST || !solids.free(eye, Lines.walk(eye, a, nm), 1)) {
       return Optional.empty();
     }
-    String words = "the " + Lines.word(a) + " edge of the " + bored.kind().word();
-    return Optional.of(new Dimension(words, Lines.walk(eye, a, nm), Lines.turned(a), nm));
+    return Optional.of(
+        new Dimension(edgeWords(a, bored), Lines.walk(eye, a, nm), Lines.turned(a), nm));
+  }
+
+  /** A lining ends in sight only at an opening; cladding at a corner or an opening too. */
+  private static String edgeWords(Axis a, Member bored) {
+    String side = Math.abs(a.z()) > 0.9 ? a.z() > 0 ? "top" : "bottom" : Lines.word(a);
+    return switch (bored.kind()) {
+      case LINING ->
+          Math.abs(a.z()) > 0.9
+              ? "the edge of the opening " + Lines.word(a)
+              : "the edge of the door or window to the " + side;
+      case CLADDING -> "the " + side + " edge of the cladding (a corner or an opening)";
+      default -> "the " + side + " edge of the " + bored.kind().word();
+    };
   }
 
   /** How far the box goes on from the eye in a direction. */
