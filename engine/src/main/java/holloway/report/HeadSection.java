@@ -16,11 +16,13 @@ final class HeadSection {
           "shortest", "the shortest routes, then the least work");
 
   private final Plan plan;
+  private final double visibleMetre;
   private final UnitWords units;
   private final Page page;
 
   HeadSection(Sheet sheet, Page page) {
     this.plan = sheet.plan();
+    this.visibleMetre = sheet.request().wishes().visibleMetre();
     this.units = sheet.units();
     this.page = page;
   }
@@ -29,6 +31,10 @@ final class HeadSection {
     Plan.Totals t = plan.totals();
     page.title(plan.house() + ": plan for " + AIMS.getOrDefault(plan.profile(), plan.profile()));
     page.put("  work     ", UnitWords.minutes(t.minutes()) + " in all" + money(t));
+    double dislike = visibleMetre * t.visibleM();
+    if (dislike >= 0.5) {
+      page.put("  of this  ", dislike(dislike));
+    }
     page.put(
         "  holes    ",
         UnitWords.count(t.holes(), "hole")
@@ -55,6 +61,13 @@ final class HeadSection {
           "  missing  ",
           UnitWords.count(plan.unrouted().size(), "run") + " without a route, see the end");
     }
+  }
+
+  /**
+   * Whether the minutes hold the dislike is the pricing's matter: it is part of a leg's minutes.
+   */
+  static String dislike(double minutes) {
+    return UnitWords.minutes(minutes) + " stand for dislike of cable in sight, no work";
   }
 
   private static String money(Plan.Totals t) {

@@ -69,7 +69,7 @@ final class RunsSection {
         id = s.id();
         m += s.m();
       } else {
-        words.add(s.label().orElse(unlabelled(s)));
+        words.add(s.label().orElse(PlainWords.unlabelled(plan, s.id())));
       }
     }
     if (m > 0) {
@@ -77,13 +77,6 @@ final class RunsSection {
     }
     words.add(run.to());
     return String.join(" > ", words);
-  }
-
-  /**
-   * What a crossing without a label is: an outlet's own cut-out, or a way that is there already.
-   */
-  private static String unlabelled(Plan.PlanStep s) {
-    return s.id().endsWith("/cut-out") ? "its cut-out" : "existing opening";
   }
 
   private void step(Plan.PlanStep s) {
@@ -96,7 +89,7 @@ final class RunsSection {
           "%s in %s %s  %s"
               .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
     } else {
-      String what = "through " + s.label().orElse(unlabelled(s));
+      String what = "through " + s.label().orElse(PlainWords.unlabelled(plan, s.id()));
       page.put("      ", 10, what + "  " + s.id());
     }
   }

@@ -77,8 +77,12 @@ final class Landmarks {
     if (nm <= 0 || nm > LONGEST || !solids.free(eye, Lines.walk(eye, a, nm), 1)) {
       return Optional.empty();
     }
-    String words = "the " + Lines.word(a) + " edge of the " + bored.kind().word();
+    String words = "the " + side(a) + " edge of the " + bored.kind().word();
     return Optional.of(new Dimension(words, Lines.walk(eye, a, nm), Lines.turned(a), nm));
+  }
+
+  private static String side(Axis a) {
+    return Math.abs(a.z()) > 0.9 ? a.z() > 0 ? "top" : "bottom" : Lines.word(a);
   }
 
   /** How far the box goes on from the eye in a direction. */
