@@ -15,14 +15,14 @@ final class HeadSection {
           "fewest-holes", "the fewest holes, then the least work",
           "shortest", "the shortest routes, then the least work");
 
-  private final Sheet sheet;
   private final Plan plan;
+  private final double visibleMetre;
   private final UnitWords units;
   private final Page page;
 
   HeadSection(Sheet sheet, Page page) {
-    this.sheet = sheet;
     this.plan = sheet.plan();
+    this.visibleMetre = sheet.request().wishes().visibleMetre();
     this.units = sheet.units();
     this.page = page;
   }
@@ -31,6 +31,10 @@ final class HeadSection {
     Plan.Totals t = plan.totals();
     page.title(plan.house() + ": plan for " + AIMS.getOrDefault(plan.profile(), plan.profile()));
     page.put("  work     ", UnitWords.minutes(t.minutes()) + " in all" + money(t));
+    double dislike = visibleMetre * t.visibleM();
+    if (dislike >= 0.5) {
+      page.put("  of this  ", dislike(dislike));
+    }
     page.put(
         "  holes    ",
         UnitWords.count(t.holes(), "hole")
@@ -46,13 +50,7 @@ final class HeadSection {
                 units.cable(t.routeM()),
                 units.cable(t.cableM())));
     if (t.visibleM() > 0) {
-      double dislike = sheet.request().wishes().visibleMetre() * t.visibleM();
-      page.put(
-          "  in sight ",
-          units.cable(t.visibleM())
-              + " of cable stays visible; the dislike of it is "
-              + UnitWords.minutes(dislike)
-              + " of the time above, which is no work");
+      page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
     }
     page.put(
         "  set up   ",
@@ -63,6 +61,13 @@ final class HeadSection {
           "  missing  ",
           UnitWords.count(plan.unrouted().size(), "run") + " without a route, see the end");
     }
+  }
+
+  /**
+   * Whether the minutes hold the dislike is the pricing's matter: it is part of a leg's minutes.
+   */
+  static String dislike(double minutes) {
+    return UnitWords.minutes(minutes) + " stand for dislike of cable in sight, no work";
   }
 
   private static String money(Plan.Totals t) {

@@ -9,11 +9,13 @@ import java.util.Optional;
 final class HolesSection {
   private final Sheet sheet;
   private final PlaceWords places;
+  private final PlainWords words;
   private final Page page;
 
   HolesSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.places = new PlaceWords(sheet.placed(), sheet.units());
+    this.words = sheet.words();
     this.page = page;
   }
 
@@ -36,16 +38,13 @@ final class HolesSection {
                 two,
                 h.assumed() ? "; find the stud first" : ""));
     row("where", places.of(h.at()));
-    row("stand", StandWords.of(h.stand()));
+    row("stand", words.stand(h));
     row("through", through(h));
     tape(sheet.findCard(h.id()));
-    row("make it", StandWords.plain(h.method()) + ", " + UnitWords.minutes(h.minutes()));
-    if (!h.otherMethods().isEmpty()) {
-      row(
-          "or",
-          String.join(
-              "; ",
-              new java.util.TreeSet<>(h.otherMethods().stream().map(StandWords::plain).toList())));
+    row("make it", words.method(h.method()) + ", " + UnitWords.minutes(h.minutes()));
+    List<String> others = words.others(h);
+    if (!others.isEmpty()) {
+      row("or", String.join("; ", others));
     }
     row("carries", String.join(", ", h.runs()));
     row("id", h.id());

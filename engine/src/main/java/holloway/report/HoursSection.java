@@ -2,6 +2,7 @@ package holloway.report;
 
 import holloway.plan.Plan;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -19,21 +20,42 @@ final class HoursSection {
     Plan plan = sheet.plan();
     page.title("HOURS");
     Map<String, String> stands = new HashMap<>();
-    plan.holes()
-        .forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, StandWords.of(h.stand()))));
+    PlainWords words = sheet.words();
+    plan.holes().forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, words.stand(h))));
     Map<String, double[]> byPlace = new TreeMap<>();
     double works = 0;
     for (Plan.PlannedWork w : plan.works()) {
-      String place = w.zone().isEmpty() ? stands.getOrDefault(w.id(), word(w.kind())) : w.zone();
+      String place = w.zone().isEmpty() ? place(w, stands) : setUp(w.zone());
       double[] sum = byPlace.computeIfAbsent(place, p -> new double[2]);
       sum[0]++;
       sum[1] += w.minutes();
       works += w.minutes();
     }
     byPlace.forEach((place, sum) -> row(place, UnitWords.count((long) sum[0], "work"), sum[1]));
-    row("drawing, fishing, laying", "", plan.totals().minutes() - works);
+    double dislike = sheet.request().wishes().visibleMetre() * plan.totals().visibleM();
+    row("drawing, fishing, laying", "", plan.totals().minutes() - works - dislike);
+    if (dislike >= 0.5) {
+      row("dislike of cable in sight (no work)", "", dislike);
+    }
     row("in all", "", plan.totals().minutes());
     page.put("  ", source());
+  }
+
+  /** A cut-out is the outlet's own work even where a hole is bored through it. */
+  private static String place(Plan.PlannedWork w, Map<String, String> stands) {
+    return w.kind().equals("cut-out")
+        ? word(w.kind())
+        : stands.getOrDefault(w.id(), word(w.kind()));
+  }
+
+  private static String setUp(String zone) {
+    return switch (zone) {
+      case "attic" -> "getting set up in the attic";
+      case "attic-low" -> "getting set up in another attic";
+      case "crawlspace", "cellar" -> "getting set up in the " + zone;
+      case "ladder" -> "setting up the ladder";
+      default -> "getting set up: " + zone;
+    };
   }
 
   private String source() {
@@ -54,8 +76,12 @@ final class HoursSection {
   }
 
   private void row(String place, String works, double minutes) {
-    int wide = 40;
-    String name = place.length() > wide ? place.substring(0, wide - 3) + "..." : place;
-    page.line("  %-40s %-12s %12s".formatted(name, works, UnitWords.minutes(minutes)));
+    String end = "%-8s %12s".formatted(works, UnitWords.minutes(minutes));
+    int wide = Page.WIDTH - end.length() - 3;
+    List<String> lines = Page.wrap(place, wide);
+    for (String line : lines.subList(0, lines.size() - 1)) {
+      page.line("  " + line);
+    }
+    page.line(("  %-" + wide + "s %s").formatted(lines.get(lines.size() - 1), end));
   }
 }

@@ -12,7 +12,7 @@ public final class PlanText {
     new OutletsSection(sheet, page).write();
     new HolesSection(sheet, page).write();
     new HoursSection(sheet, page).write();
-    FindingsSection.write(sheet.plan().findings(), page);
+    FindingsSection.write(sheet.plan().findings(), sheet.words()::sentence, page);
     new MaterialsSection(sheet, page).write();
     new CautionsSection(sheet, page).write();
     new UnroutedSection(sheet, page).write();

@@ -69,7 +69,7 @@ final class RunsSection {
         id = s.id();
         m += s.m();
       } else {
-        words.add(s.label().orElse(unlabelled(s)));
+        words.add(s.label().orElse(PlainWords.unlabelled(plan, s.id())));
       }
     }
     if (m > 0) {
@@ -77,20 +77,6 @@ final class RunsSection {
     }
     words.add(run.to());
     return String.join(" > ", words);
-  }
-
-  /**
-   * What a crossing without a label is: an outlet's own cut-out, or a way that is there already.
-   */
-  private static String unlabelled(Plan.PlanStep s) {
-    if (s.id().endsWith("/cut-out")) {
-      String end = StandWords.plain(s.id().substring(0, s.id().length() - "/cut-out".length()));
-      return "the cut-out of " + end;
-    }
-    boolean inHand = s.m() == 0 && s.path().get(0).equals(s.path().get(s.path().size() - 1));
-    return inHand
-        ? StandWords.opening(s.id()).replaceFirst("^(through|at) ", "")
-        : "existing opening";
   }
 
   private void step(Plan.PlanStep s) {
@@ -103,7 +89,7 @@ final class RunsSection {
           "%s in %s %s  %s"
               .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
     } else {
-      String what = "through " + s.label().orElse(unlabelled(s));
+      String what = "through " + s.label().orElse(PlainWords.unlabelled(plan, s.id()));
       page.put("      ", 10, what + "  " + s.id());
     }
   }

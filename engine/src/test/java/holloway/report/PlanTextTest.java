@@ -95,7 +95,9 @@ class PlanTextTest {
         PlanText.of(
             new Sheet(
                 used, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
-    assertTrue(text.contains("assumed: garage-office: studs assumed"), text);
+    assertTrue(
+        text.contains("wall between garage and office (ground): stud layout assumed: find a stud"),
+        text);
     assertTrue(text.contains("assumed: ground: floor assumed"), text);
     Plan unused = used.withRuns(List.of(), used.totals());
     String without =
