@@ -9,6 +9,7 @@ public final class PlanText {
     new HeadSection(sheet, page).write();
     new CheckFirstSection(sheet, page).write();
     new RunsSection(sheet, page).write();
+    new OutletsSection(sheet, page).write();
     new HolesSection(sheet, page).write();
     new HoursSection(sheet, page).write();
     FindingsSection.write(sheet.plan().findings(), sheet.words()::sentence, page);
