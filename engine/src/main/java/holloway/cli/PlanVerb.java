@@ -79,7 +79,8 @@ final class PlanVerb implements Callable<Integer> {
       answer.refusals().forEach(r -> around.complain("refused: " + r));
       return ExitCode.REFUSED;
     }
-    String document = Documents.plan(answer.plan(), answer.cards());
+    String document =
+        Documents.plan(answer.plan(), answer.cards(), answer.placed(), answer.request());
     String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
     around.print(shown);

@@ -7,7 +7,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
+import holloway.request.Request;
 import holloway.schedule.HoleCard;
+import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,10 @@ public final class Documents {
 
   /** The plan of the contract; holes also carry {@code bit} and {@code tape}. */
   public static String plan(Plan plan, Map<String, HoleCard> cards) {
+    return JsonText.of(tree(plan, cards));
+  }
+
+  private static ObjectNode tree(Plan plan, Map<String, HoleCard> cards) {
     ObjectNode root = PlanJson.toTree(plan);
     UnitWords units = new UnitWords(UnitSystem.METRIC);
     for (int i = 0; i < plan.holes().size(); i++) {
@@ -30,6 +36,25 @@ public final class Documents {
       node.put("bit", told ? card.bit() : units.bit(hole.diameterMm()));
       node.set("tape", tape(card));
     }
+    return root;
+  }
+
+  /** As {@link #plan(Plan, Map)} with {@code outlets}: where each sits, in words and as a point. */
+  public static String plan(
+      Plan plan, Map<String, HoleCard> cards, Placed placed, Request request) {
+    ObjectNode root = tree(plan, cards);
+    Map<String, String> words =
+        OutletPlaces.of(plan, placed, request, new UnitWords(UnitSystem.METRIC));
+    ArrayNode list = root.putArray("outlets");
+    OutletPlaces.ends(plan)
+        .forEach(
+            (name, at) -> {
+              ObjectNode node = list.addObject().put("name", name).put("where", words.get(name));
+              ArrayNode point = node.putArray("at");
+              for (long nm : new long[] {at.x(), at.y(), at.z()}) {
+                point.add(JsonText.real(nm / 1e6, 1));
+              }
+            });
     return JsonText.of(root);
   }
 

@@ -41,6 +41,7 @@ class PlanTextTest {
             "Toy Cottage: plan for the least work\n",
             "\nCHECK FIRST\n",
             "\nRUNS\n",
+            "\nOUTLETS\n",
             "\nHOLES\n",
             "\nHOURS\n",
             "\nFINDINGS\n",
