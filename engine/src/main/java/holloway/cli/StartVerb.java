@@ -1,10 +1,12 @@
 package holloway.cli;
 
+import holloway.pipeline.StartWishes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -26,6 +28,24 @@ final class StartVerb implements Callable<Integer> {
       description = "the schema file that your editor is told of")
   String schema = "house.schema.json";
 
+  @Option(names = "--name", paramLabel = "NAME", description = "what you call the house")
+  String name = "My House";
+
+  @Option(
+      names = "--place",
+      paramLabel = "us|uk|none",
+      description = "whose building rules are checked")
+  String place = "us";
+
+  @Option(names = "--built", paramLabel = "YEAR", description = "the year it was built")
+  int built = 1985;
+
+  @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 3")
+  int levels = 1;
+
+  @Option(names = "--metric", description = "lengths in metres, not in feet and inches")
+  boolean metric;
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -36,7 +56,14 @@ final class StartVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String text = around.pipeline().start(schema);
+    if (!List.of("us", "uk", "none").contains(place)) {
+      throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
+    }
+    if (levels < 1 || levels > 3) {
+      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
+    }
+    String text =
+        around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
     if (file.isPresent()) {
       write(file.get(), text);
       around.print(

@@ -110,8 +110,9 @@ public final class Pipeline {
   }
 
   /** A house file to begin with; {@code schema} is what its editor line names. */
-  public String start(String schema) {
-    return stages.startFile(schema);
+  /** A first house file. */
+  public String start(StartWishes wishes) {
+    return stages.startFile(wishes);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

@@ -24,7 +24,7 @@ interface Stages {
   String inputSchema(String of);
 
   /** A house file to begin with; {@code schema} is what its editor line names. */
-  String startFile(String schema);
+  String startFile(StartWishes wishes);
 
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}
