@@ -30,6 +30,7 @@ final class CheckFirstSection {
     each("does not close: ", doubts.misclosures());
     each("unaccounted: ", doubts.unaccounted());
     assumptions();
+    each("", new UnseenDoubts(sheet).lines());
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");
     }

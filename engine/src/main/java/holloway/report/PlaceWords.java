@@ -32,14 +32,25 @@ final class PlaceWords {
         .orElseGet(() -> inRoom(p));
   }
 
+  /** The wall that holds a point, or is at most so far under or over it. */
+  Optional<Wall> wall(Point3 p, long slack) {
+    return placed.walls().stream()
+        .filter(w -> holds(w, p, slack))
+        .min(Comparator.comparing(Wall::id));
+  }
+
   private static boolean holds(Wall w, Point3 p) {
+    return holds(w, p, SLACK);
+  }
+
+  private static boolean holds(Wall w, Point3 p, long slack) {
     Point3 l = w.frame().toLocal(p);
     return l.x() >= 0
         && l.x() <= w.length()
         && l.y() >= -SLACK
         && l.y() <= w.thickness() + SLACK
-        && l.z() >= -SLACK
-        && l.z() <= w.height() + SLACK;
+        && l.z() >= -slack
+        && l.z() <= w.height() + slack;
   }
 
   private String inWall(Wall w, Point3 p) {

@@ -61,8 +61,27 @@ final class Landmarks {
     return Optional.of(new Dimension(words(hits.get(0).member(), a), at, Lines.turned(a), nm));
   }
 
+  private static String edgeWord(Axis a) {
+    return Math.abs(a.z()) > 0.9 ? a.z() > 0 ? "top" : "bottom" : Lines.word(a);
+  }
+
+  /**
+   * A spot of the same face: the jamb of a door or window, or the corner where the face ends.
+   *
+   * @param at level with the eye
+   */
+  Optional<Dimension> onFace(Point3 eye, Point3 at, String words) {
+    Axis away = Lines.between(eye, at);
+    long nm = eye.distanceTo(at);
+    boolean seen = nm >= NEAREST && nm <= LONGEST && solids.free(eye, at, 1);
+    return seen ? Optional.of(new Dimension(words, at, Lines.turned(away), nm)) : Optional.empty();
+  }
+
   /** The edge of the bored piece, walked on over neighbours of its kind that continue it. */
   private Optional<Dimension> edge(Point3 eye, Axis a, Member bored) {
+    if (bored.kind() == MemberKind.LINING) {
+      return Optional.empty(); // behind plaster, casings and skirtings its edges are not seen
+    }
     Member m = bored;
     long nm = 0;
     for (int i = 0; i < 20; i++) {
@@ -77,21 +96,8 @@ final class Landmarks {
     if (nm <= 0 || nm > LONGEST || !solids.free(eye, Lines.walk(eye, a, nm), 1)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Dimension(edgeWords(a, bored), Lines.walk(eye, a, nm), Lines.turned(a), nm));
-  }
-
-  /** A lining ends in sight only at an opening; cladding at a corner or an opening too. */
-  private static String edgeWords(Axis a, Member bored) {
-    String side = Math.abs(a.z()) > 0.9 ? a.z() > 0 ? "top" : "bottom" : Lines.word(a);
-    return switch (bored.kind()) {
-      case LINING ->
-          Math.abs(a.z()) > 0.9
-              ? "the edge of the opening " + Lines.word(a)
-              : "the edge of the door or window to the " + side;
-      case CLADDING -> "the " + side + " edge of the cladding (a corner or an opening)";
-      default -> "the " + side + " edge of the " + bored.kind().word();
-    };
+    String words = "the " + edgeWord(a) + " edge of the " + bored.kind().word();
+    return Optional.of(new Dimension(words, Lines.walk(eye, a, nm), Lines.turned(a), nm));
   }
 
   /** How far the box goes on from the eye in a direction. */
