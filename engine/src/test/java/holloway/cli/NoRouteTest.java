@@ -46,6 +46,7 @@ class NoRouteTest {
     assertEquals(1, plan.get("runs").size());
     assertEquals("den desk/cat6-1", plan.at("/runs/0/id").asText());
     assertEquals("desk/cat6-1", plan.at("/unrouted/0/id").asText());
-    assertTrue(plan.at("/unrouted/0/why-not").toString().contains("foam"), plan.get("unrouted")::toString);
+    assertTrue(
+        plan.at("/unrouted/0/why-not").toString().contains("foam"), plan.get("unrouted")::toString);
   }
 }

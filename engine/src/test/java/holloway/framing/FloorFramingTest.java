@@ -71,8 +71,7 @@ class FloorFramingTest {
   void aPartitionThatCarriesNothingLeavesTheBaysWhole() {
     WrittenHouse h = WrittenHouse.of(TwoStoreys.with("bearing: yes", "bearing: no"));
     assertEquals(
-        10,
-        h.hollows().hollows().stream().filter(b -> b.kind() == HollowKind.JOIST_BAY).count());
+        10, h.hollows().hollows().stream().filter(b -> b.kind() == HollowKind.JOIST_BAY).count());
     assertEquals(List.of(), h.sites(SiteKind.BLOCKING));
   }
 }

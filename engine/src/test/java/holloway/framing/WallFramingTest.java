@@ -100,20 +100,17 @@ class WallFramingTest {
         List.of(81.75, 123.25), centres(FRAMED, MemberKind.KING_STUD).subList(2, 4), "kings");
     assertEquals(4, of(FRAMED, MemberKind.KING_STUD).size());
     // D12: the jack of a 6 ft 8 in door ends at 82-1/2 in.
-    assertEquals(
-        Length.inches(165, 2).nm(), of(FRAMED, MemberKind.JACK_STUD).get(0).box().z1());
+    assertEquals(Length.inches(165, 2).nm(), of(FRAMED, MemberKind.JACK_STUD).get(0).box().z1());
     // A bearing wall's header over up to 4 ft is 2x6 deep, 140 mm, over jacks and opening.
     Member header = of(FRAMED, MemberKind.HEADER).get(1);
     assertEquals(mm(82.5 * 25.4, 122.5 * 25.4), header.box().x());
     assertEquals(mm(80.5 * 25.4, 80.5 * 25.4 + 140), header.box().z());
     // Sill: top at 36 - 1/2 in.
-    assertEquals(
-        mm(35.5 * 25.4 - 38, 35.5 * 25.4), of(FRAMED, MemberKind.SILL).get(0).box().z());
+    assertEquals(mm(35.5 * 25.4 - 38, 35.5 * 25.4), of(FRAMED, MemberKind.SILL).get(0).box().z());
     // Cripples stand at the layout: 39.5 over the door (23.5 and 55.5 are at its jacks), and 87.5,
     // 103.5, 119.5 over and under the window.
     assertEquals(
-        List.of(39.5, 87.5, 87.5, 103.5, 103.5, 119.5, 119.5),
-        centres(FRAMED, MemberKind.CRIPPLE));
+        List.of(39.5, 87.5, 87.5, 103.5, 103.5, 119.5, 119.5), centres(FRAMED, MemberKind.CRIPPLE));
   }
 
   @Test
@@ -123,8 +120,7 @@ class WallFramingTest {
     assertEquals(List.of(16.0, 64.0, 80.0, 128.0), centres(f, MemberKind.STUD));
     assertTrue(of(f, MemberKind.STUD).stream().allMatch(Member::assumed));
     // Over the door 32 and 48, over and under the window 96 and 112.
-    assertEquals(
-        List.of(32.0, 48.0, 96.0, 96.0, 112.0, 112.0), centres(f, MemberKind.CRIPPLE));
+    assertEquals(List.of(32.0, 48.0, 96.0, 96.0, 112.0, 112.0), centres(f, MemberKind.CRIPPLE));
   }
 
   @Test

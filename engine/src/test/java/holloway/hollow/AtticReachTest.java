@@ -77,8 +77,7 @@ class AtticReachTest {
   @Test
   void thePlateOfTheMiddleWallIsOffered() {
     // 12 ft + 1/2 in + 1-3/4 in + 4 in = 150.25 in from the face: 6.35 + 3816.35/3 = 1278 mm.
-    Site s =
-        WrittenHouse.of(HOUSE).hollows().findSite("middle/top-plate/1420").orElseThrow();
+    Site s = WrittenHouse.of(HOUSE).hollows().findSite("middle/top-plate/1420").orElseThrow();
     // two plies of 38 mm (D10); 25 mm without a nail plate in a 2x4 (B20)
     assertEquals(2, s.layers().size());
     assertEquals(25, s.largestBit());
@@ -94,7 +93,8 @@ class AtticReachTest {
     assertEquals(
         "the hatch is too small for a body",
         small.findRefused("attic roof over ground by the hatch").orElseThrow().why());
-    // 2 ft from the north face: x = 4 + 24 = 28 in = 711 mm: 6.35 + 237 - 88.9 = 155 mm of headroom,
+    // 2 ft from the north face: x = 4 + 24 = 28 in = 711 mm: 6.35 + 237 - 88.9 = 155 mm of
+    // headroom,
     // and the body's place begins 2047.65 mm from the face, 1336 mm further than the 300 allowed.
     WrittenHouse low = WrittenHouse.of(HOUSE.replace("south 2 ft]", "north 2 ft]"));
     assertTrue(low.hollows().findHollow("attic/roof over ground").isEmpty());

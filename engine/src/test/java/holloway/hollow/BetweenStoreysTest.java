@@ -82,8 +82,7 @@ class BetweenStoreysTest {
   @Test
   void aBalloonBayRunsThroughBothStoreys() {
     WrittenHouse h =
-        WrittenHouse.of(
-            TwoStoreys.with("built: 1994", "built: 1905\nframing: balloon"));
+        WrittenHouse.of(TwoStoreys.with("built: 1994", "built: 1905\nframing: balloon"));
     Hollow tall =
         h.hollows().hollows().stream()
             .filter(b -> b.owner().startsWith("ground/") && b.kind() == HollowKind.STUD_BAY)
@@ -112,7 +111,8 @@ class BetweenStoreysTest {
 
   @Test
   void aFlueIsRefused() {
-    WrittenHouse h = WrittenHouse.of(TwoStoreys.with("known: yes,", "known: yes, contents: [flue],"));
+    WrittenHouse h =
+        WrittenHouse.of(TwoStoreys.with("known: yes,", "known: yes, contents: [flue],"));
     assertTrue(h.hollows().hollows().stream().noneMatch(b -> b.kind() == HollowKind.CHASE));
     // C3-5
     assertEquals(
@@ -122,8 +122,10 @@ class BetweenStoreysTest {
   @Test
   void masonryHasNoBays() {
     WrittenHouse h =
-        WrittenHouse.of(TwoStoreys.with("name: low wall, bearing: yes, studs-from: south 8 in",
-            "name: low wall, kind: masonry"));
+        WrittenHouse.of(
+            TwoStoreys.with(
+                "name: low wall, bearing: yes, studs-from: south 8 in",
+                "name: low wall, kind: masonry"));
     assertTrue(
         h.hollows().hollows().stream()
             .noneMatch(b -> b.owner().equals("low wall") && b.kind() == HollowKind.STUD_BAY));
@@ -131,12 +133,14 @@ class BetweenStoreysTest {
 
   @Test
   void aFireBlockPartsABayAndIsBored() {
-    WrittenHouse h = WrittenHouse.of(TwoStoreys.with("name: high wall,", "name: high wall, blocks-at: [4 ft],"));
+    WrittenHouse h =
+        WrittenHouse.of(TwoStoreys.with("name: high wall,", "name: high wall, blocks-at: [4 ft],"));
     List<Hollow> bays =
         h.hollows().hollows().stream().filter(b -> b.owner().equals("high wall")).toList();
     // Block's middle 48 in over the plate's underside: 1219.2 -+ 19 mm.
     assertTrue(
-        bays.stream().anyMatch(b -> b.clear().z().equals(new Interval(38_000_000L, 1_200_200_000L))));
+        bays.stream()
+            .anyMatch(b -> b.clear().z().equals(new Interval(38_000_000L, 1_200_200_000L))));
     // upper wall: 96.5 in = 2451.1 less 76
     assertTrue(
         bays.stream()

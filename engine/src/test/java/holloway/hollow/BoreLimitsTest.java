@@ -88,7 +88,8 @@ class BoreLimitsTest {
 
   @Test
   void iJoistsAreNeverPiercedTopOrBottom() {
-    WrittenHouse h = WrittenHouse.of(TwoStoreys.with("joists: 2x10,", "joists: 2x10, kind: i-joist,"));
+    WrittenHouse h =
+        WrittenHouse.of(TwoStoreys.with("joists: 2x10,", "joists: 2x10, kind: i-joist,"));
     // C1-11: flanges never; a straight-up bore beside a joist does not touch it
     assertTrue(
         h.hollows().sites().stream()

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 class FewestHolesTest {
   private static final long HOLE = 10_000_000_000L;
   private static final String HOUSE =
-      TwoStoreys.with("beside: garage north", "beside: office north", "from: ground", "from: upper");
+      TwoStoreys.with(
+          "beside: garage north", "beside: office north", "from: ground", "from: upper");
 
   private static Plan fewest(String... bans) {
     return WrittenHouse.of(HOUSE).plan(Profile.FEWEST_HOLES, bans);
@@ -33,7 +34,10 @@ class FewestHolesTest {
     assertEquals(2, p.totals().holes());
     assertEquals(List.of("attic"), p.totals().zones());
     assertEquals(
-        2 * HOLE + Math.round(91.515405 * 10_000), p.totals().objective(), 30, "two holes + minutes");
+        2 * HOLE + Math.round(91.515405 * 10_000),
+        p.totals().objective(),
+        30,
+        "two holes + minutes");
   }
 
   @Test

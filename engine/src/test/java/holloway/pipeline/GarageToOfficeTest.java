@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
  */
 class GarageToOfficeTest {
   private static final String HOUSE =
-      TwoStoreys.with("beside: garage north", "beside: office north", "from: ground", "from: upper");
+      TwoStoreys.with(
+          "beside: garage north", "beside: office north", "from: ground", "from: upper");
 
   private static final Plan PLAN = WrittenHouse.of(HOUSE).plan("surface");
 
@@ -49,8 +50,7 @@ class GarageToOfficeTest {
     // Board and subfloor in one stroke: set-up 4, board 1, void 1, subfloor 2, times 1.0; seal 2.
     assertEquals(10.0, work(PLAN, "chase/shaft/floor-upper/bore/room/garage"), 1e-9);
     // Two plies: (4 + 2 x 2.5) x 1.5 in the attic, seal 2.
-    assertEquals(
-        15.5, work(PLAN, "high wall/top-plate/1640/bore/attic/roof over upper"), 1e-9);
+    assertEquals(15.5, work(PLAN, "high wall/top-plate/1640/bore/attic/roof over upper"), 1e-9);
   }
 
   @Test

@@ -10,7 +10,9 @@ import holloway.plan.Plan;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** A desk at an insulated outer wall under a low eave, with a crawlspace, and the other way round. */
+/**
+ * A desk at an insulated outer wall under a low eave, with a crawlspace, and the other way round.
+ */
 class LowEaveTest {
   private static final String CRAWL =
       """
