@@ -1,8 +1,11 @@
 package holloway.check;
 
+import holloway.catalog.Cable;
 import holloway.framing.Member;
 import holloway.hollow.Site;
+import holloway.house.Found;
 import holloway.plan.Plan;
+import java.util.List;
 import java.util.Optional;
 
 /** A crossing is known, stands where it says, joins its two hollows, and bores nothing unsaid. */
@@ -69,6 +72,11 @@ final class CrossingRule implements Rule {
       judgeBore(at, site, 2 * evidence.cableRadius(at.run()), evidence, charge);
       return;
     }
+    Optional<Found.HoleMade> made = made(site, evidence);
+    if (hole.isEmpty() && made.isPresent()) {
+      judgeMade(at, site, made.get(), evidence, charge);
+      return;
+    }
     if (hole.isEmpty()) {
       charge.step(at, "passes a hole that is not among the plan's holes");
       return;
@@ -81,6 +89,28 @@ final class CrossingRule implements Rule {
           hole.get().label());
     }
     judgeBore(at, site, hole.get().diameterMm(), evidence, charge);
+  }
+
+  private static Optional<Found.HoleMade> made(Site site, Evidence evidence) {
+    return evidence.house().framed().placed().house().found().stream()
+        .filter(f -> f instanceof Found.HoleMade m && m.id().equals(site.id()))
+        .map(f -> (Found.HoleMade) f)
+        .findFirst();
+  }
+
+  /** A hole that is there already is no work, but it holds no more than its own size. */
+  private void judgeMade(
+      Walk.At at, Site site, Found.HoleMade made, Evidence evidence, Charge charge) {
+    double diameter = made.diameter().toMm();
+    List<Cable> cables =
+        evidence.plan().runs().stream()
+            .filter(r -> r.steps().stream().anyMatch(s -> s.id().equals(site.id())))
+            .flatMap(r -> Cable.find(r.cable()).stream())
+            .toList();
+    if (!BoreFill.fits(cables, diameter, 1)) {
+      charge.step(at, "the hole found there, %.0f mm, is too small for its cables", diameter);
+    }
+    judgeBore(at, site, diameter, evidence, charge);
   }
 
   private void judgeBore(Walk.At at, Site site, double diameter, Evidence evidence, Charge charge) {

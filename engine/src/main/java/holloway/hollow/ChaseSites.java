@@ -1,7 +1,10 @@
 package holloway.hollow;
 
 import holloway.framing.Attic;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
 import holloway.geometry.Box;
+import holloway.geometry.Frame;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.house.Chase;
@@ -131,6 +134,10 @@ final class ChaseSites {
             unsure));
   }
 
+  /**
+   * The board that closes the top is a shaft's own, or the ceiling of the room it is boxed into;
+   * only what lies above it can be in the way.
+   */
   private void intoAttic(ChaseSpaces.Shaft shaft, Hollow top) {
     Chase.FloorPass pass = pass(shaft, "attic");
     boolean open = pass == Chase.FloorPass.OPEN || pass == Chase.FloorPass.GAP;
@@ -140,26 +147,11 @@ final class ChaseSites {
         continue;
       }
       for (Point2 p : spots(shaft)) {
-        Point3 low = p.at(a.plateZ() - CAP);
-        Point3 high = p.at(a.plateZ());
         boolean reached = attic.get().area().orElseThrow().contains(p);
-        if (reached && draft.solids.free(low, p.at(a.chordTopZ() + 60_000_000), 16_000_000)) {
-          String id = "chase/" + shaft.chase().name() + (open ? "/way-attic" : "/cap-attic");
+        Point3 over = p.at(a.plateZ() + 1_000_000);
+        if (reached && draft.solids.free(over, p.at(a.chordTopZ() + 60_000_000), 16_000_000)) {
           boolean unsure = pass == Chase.FloorPass.UNKNOWN || !shaft.chase().known();
-          draft.keep(
-              new Site(
-                  id,
-                  open ? SiteKind.OPENING : SiteKind.CHASE_FLOOR,
-                  low,
-                  high,
-                  top.id(),
-                  attic.get().id(),
-                  List.of(),
-                  List.of(new Site.Layer(open ? "opening" : "closing board", CAP)),
-                  51,
-                  51,
-                  open,
-                  unsure));
+          draft.keep(top(shaft, top, attic.get(), p.at(a.plateZ()), open, unsure));
           return;
         }
       }
@@ -169,6 +161,36 @@ final class ChaseSites {
           "out of arm's reach in the attic, or a chord lies across it",
           "from experience");
     }
+  }
+
+  private Site top(
+      ChaseSpaces.Shaft shaft, Hollow low, Hollow attic, Point3 at, boolean open, boolean unsure) {
+    Optional<Member> ceiling = ceilingUnder(at);
+    long thick = ceiling.map(m -> at.z() - m.box().z0()).orElse(CAP);
+    String board = ceiling.isPresent() ? "lining" : "closing board";
+    return new Site(
+        "chase/" + shaft.chase().name() + (open ? "/way-attic" : "/cap-attic"),
+        open ? SiteKind.OPENING : SiteKind.CHASE_FLOOR,
+        at.withZ(at.z() - thick),
+        at,
+        low.id(),
+        attic.id(),
+        ceiling.map(Member::id).stream().toList(),
+        List.of(new Site.Layer(open ? "opening" : board, thick)),
+        51,
+        51,
+        open,
+        unsure);
+  }
+
+  /** The ceiling board of the room a shaft is boxed into, right under a point on the plates. */
+  private Optional<Member> ceilingUnder(Point3 at) {
+    long z = at.z() - 5_000_000;
+    return draft.framed.members().stream()
+        .filter(m -> m.kind() == MemberKind.LINING && m.frame().equals(Frame.WORLD))
+        .filter(m -> m.box().x().contains(at.x()) && m.box().y().contains(at.y()))
+        .filter(m -> m.box().z().contains(z))
+        .findFirst();
   }
 
   private void patch(ChaseSpaces.Shaft shaft, ChaseSpaces.Segment s) {

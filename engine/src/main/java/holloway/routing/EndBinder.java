@@ -112,6 +112,15 @@ final class EndBinder {
     int work =
         draft.work(
             id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(lining, false, false), 0, 0, "");
+    if (FishLimits.most(bay.kind(), bay.fill()) == 0) {
+      String fill = bay.fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      refused.add(
+          new Refused(
+              id,
+              p,
+              "the " + bay.kind().word() + " behind it is no way on (" + fill + ")",
+              "fish limits, from experience"));
+    }
     String name = id.equals(Ends.CABINET) ? id + "/behind" : id;
     int node = draft.node(name, p, work);
     accesses.add(

@@ -133,7 +133,7 @@ final class Fishes {
                 pieces,
                 holes(p.hole(), book.tube(h), q.hole()),
                 new int[0],
-                ways(h),
+                ways(h) | ways(p.lead()) | ways(q.lead()),
                 false);
           }
         }
@@ -222,8 +222,19 @@ final class Fishes {
         pieces,
         holes(p.hole(), hole, q.hole()),
         new int[0],
-        ways(one) | ways(other),
+        ways(one) | ways(other) | ways(p.lead()) | ways(q.lead()),
         false);
+  }
+
+  /** Ways of the hollows that a hand reaches through on its way in. */
+  private int ways(List<RouteGraph.Piece> lead) {
+    int bits = 0;
+    for (RouteGraph.Piece p : lead) {
+      if (p instanceof RouteGraph.Piece.Leg leg && blind.containsKey(leg.hollow())) {
+        bits |= ways(blind.get(leg.hollow()));
+      }
+    }
+    return bits;
   }
 
   private static List<RouteGraph.Piece> reversed(List<RouteGraph.Piece> lead) {

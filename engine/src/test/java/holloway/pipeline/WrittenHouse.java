@@ -24,8 +24,13 @@ import java.util.stream.Stream;
 public record WrittenHouse(Request request, Placed placed, Framed framed, HollowHouse hollows) {
   /** The house in a file's words, taken through the stages up to its hollows. */
   public static WrittenHouse of(String yaml) {
+    return of(yaml, "");
+  }
+
+  /** The same with a companion file of what was found. */
+  public static WrittenHouse of(String yaml, String found) {
     RealStages stages = new RealStages(Progress.SILENT);
-    Stages.Reading reading = stages.read(written(yaml));
+    Stages.Reading reading = stages.read(written(yaml, found));
     Placed placed = stages.survey(reading.house()).value();
     Framed framed = Framing.of(placed);
     Ends ends = Ends.of(placed, reading.request());
@@ -33,14 +38,22 @@ public record WrittenHouse(Request request, Placed placed, Framed framed, Hollow
         reading.request(), placed, framed, Hollows.of(framed, ends.interests()));
   }
 
-  private static Path written(String yaml) {
+  private static Path written(String yaml, String found) {
     try {
-      Path file = Files.createTempFile("house", ".yaml");
-      file.toFile().deleteOnExit();
-      return Files.writeString(file, yaml);
+      Path folder = Files.createTempDirectory("house");
+      folder.toFile().deleteOnExit();
+      if (!found.isEmpty()) {
+        write(folder.resolve("toy.found.yaml"), found);
+      }
+      return write(folder.resolve("toy.yaml"), yaml);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static Path write(Path file, String text) throws IOException {
+    file.toFile().deleteOnExit();
+    return Files.writeString(file, text);
   }
 
   /** The plan by a short search, after the referee has accepted it. */

@@ -1,0 +1,52 @@
+package holloway.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.Progress;
+import holloway.pipeline.TwoStoreys;
+import holloway.report.Ink;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One run cannot be had, the other can: exit code 4, the limits that stopped it, and the plan. */
+class NoRouteTest {
+  @TempDir Path folder;
+
+  @Test
+  void theOthersArePlannedAndTheLimitsAreNamed() throws Exception {
+    // Foam fills the desk's wall: nothing is fished through it, and surfaces are banned. The den's
+    // desk is on the other side of the cabinet's wall.
+    String house =
+        TwoStoreys.with("name: high wall,", "name: high wall, fill: foam,")
+            + """
+              - { name: den desk, in: den, wall: west, from: south 4 ft 2 in, height: 16 in, cables: [cat6] }
+            wishes: { bans: [surface] }
+            """;
+    Path file = Files.writeString(folder.resolve("foam.yaml"), house);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Holloway.run(
+            new String[] {"plan", file.toString(), "--effort", "quick", "--json"},
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            new Pipeline(Progress.SILENT),
+            Ink.PLAIN);
+    assertEquals(4, code, err.toString(StandardCharsets.UTF_8));
+    JsonNode plan = new ObjectMapper().readTree(out.toString(StandardCharsets.UTF_8));
+    assertEquals(1, plan.get("runs").size());
+    assertEquals("den desk/cat6-1", plan.at("/runs/0/id").asText());
+    assertEquals("desk/cat6-1", plan.at("/unrouted/0/id").asText());
+    assertTrue(
+        plan.at("/unrouted/0/why-not").toString().contains("foam"), plan.get("unrouted")::toString);
+  }
+}
