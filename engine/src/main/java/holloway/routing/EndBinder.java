@@ -78,7 +78,8 @@ final class EndBinder {
     Point3 face = s.wall().world(s.s(), t, s.z());
     Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : Optional.empty();
     if (bay.isEmpty() || cabinet) {
-      int node = draft.node(id, face);
+      int node =
+          cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, s));
       entry(spot.room() + "/surface", new Entry(node, face, true));
       if (bay.isEmpty()) {
         refused.add(
@@ -127,6 +128,13 @@ final class EndBinder {
         new Accesses.Access(
             node, bay.id(), p, "cut-out", "the cut-out of " + id, new int[] {work}));
     return node;
+  }
+
+  /** A box in a solid wall is cut out like any other; a run that passes it has a hand there. */
+  private int box(String id, OnWall s) {
+    Lining lining = s.side() == 0 ? s.wall().lining0() : s.wall().lining1();
+    return draft.work(
+        id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(lining, false, false), 0, 0, "");
   }
 
   private void joinFace(String id, int front, int behind, Point3 face) {

@@ -31,8 +31,7 @@ class SharedHoleTest {
     Plan two =
         WrittenHouse.of(ToyAttic.TEXT.replace("cables: [cat6]", "cables: [cat6, cat6]")).plan();
     // The legs again, 6.2123 + 2.71895 x 0.9 + 7.55342 = 16.2128, and two bits one size wider, 0.5.
-    assertEquals(
-        16.2128 + 2 * 0.5, two.totals().minutes() - one.totals().minutes(), 0.002);
+    assertEquals(16.2128 + 2 * 0.5, two.totals().minutes() - one.totals().minutes(), 0.002);
     assertEquals(one.totals().holes(), two.totals().holes());
   }
 }
