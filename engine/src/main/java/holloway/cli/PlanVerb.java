@@ -9,6 +9,7 @@ import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
 import holloway.request.Profile;
+import holloway.schedule.OutletPlaces;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -79,7 +80,11 @@ final class PlanVerb implements Callable<Integer> {
       answer.refusals().forEach(r -> around.complain("refused: " + r));
       return ExitCode.REFUSED;
     }
-    String document = Documents.plan(answer.plan(), answer.cards());
+    String document =
+        Documents.plan(
+            answer.plan(),
+            answer.cards(),
+            OutletPlaces.of(answer.plan(), answer.request(), answer.placed()));
     String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
     around.print(shown);

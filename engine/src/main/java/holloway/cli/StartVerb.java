@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.pipeline.StartWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -26,6 +27,28 @@ final class StartVerb implements Callable<Integer> {
       description = "the schema file that your editor is told of")
   String schema = "house.schema.json";
 
+  @Option(names = "--name", paramLabel = "NAME", description = "what the house is called")
+  String name = "My House";
+
+  @Option(
+      names = "--place",
+      paramLabel = "PLACE",
+      converter = Choices.Place.class,
+      description = "whose rules and ways of building: us, uk or none")
+  String place = "us";
+
+  @Option(
+      names = "--built",
+      paramLabel = "YEAR",
+      description = "the year it was built; left out, it is assumed")
+  int built = 0;
+
+  @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 4")
+  int levels = 1;
+
+  @Option(names = "--metric", description = "lengths in metres (else in feet and inches)")
+  boolean metric;
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -36,7 +59,13 @@ final class StartVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String text = around.pipeline().start(schema);
+    if (levels < 1 || levels > 4) {
+      throw new CommandTrouble("--levels: " + levels + " is not from 1 to 4");
+    }
+    if (built != 0 && (built < 1600 || built > 2100)) {
+      throw new CommandTrouble("--built: " + built + " is not a year from 1600 to 2100");
+    }
+    String text = text();
     if (file.isPresent()) {
       write(file.get(), text);
       around.print(
@@ -49,6 +78,14 @@ final class StartVerb implements Callable<Integer> {
       around.print(text);
     }
     return ExitCode.DONE;
+  }
+
+  private String text() {
+    try {
+      return around.pipeline().start(new StartWords(schema, name, place, built, levels, metric));
+    } catch (IllegalArgumentException e) {
+      throw new CommandTrouble("--name: " + e.getMessage());
+    }
   }
 
   private static void write(Path to, String text) {

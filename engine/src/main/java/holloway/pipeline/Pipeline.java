@@ -109,9 +109,13 @@ public final class Pipeline {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
 
-  /** A house file to begin with; {@code schema} is what its editor line names. */
-  public String start(String schema) {
-    return stages.startFile(schema);
+  /**
+   * A house file to begin with.
+   *
+   * @throws IllegalArgumentException when the name cannot be one
+   */
+  public String start(StartWords words) {
+    return stages.startFile(words);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

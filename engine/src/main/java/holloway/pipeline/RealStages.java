@@ -68,7 +68,7 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public String startFile(String schema) {
-    return Starter.text(schema);
+  public String startFile(StartWords w) {
+    return Starter.text(w.schema(), w.name(), w.place(), w.built(), w.levels(), w.metric());
   }
 }

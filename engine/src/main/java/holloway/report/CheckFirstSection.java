@@ -11,11 +11,13 @@ import java.util.Set;
 final class CheckFirstSection {
   private final Sheet sheet;
   private final Page page;
+  private final WallDoubts walls;
   private int written;
 
   CheckFirstSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.page = page;
+    this.walls = new WallDoubts(sheet.placed());
   }
 
   void write() {
@@ -26,6 +28,7 @@ final class CheckFirstSection {
     each("does not close: ", doubts.misclosures());
     each("unaccounted: ", doubts.unaccounted());
     assumptions();
+    each("", new UnseenDoubts(sheet).lines());
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");
     }
@@ -60,7 +63,7 @@ final class CheckFirstSection {
   private void assumptions() {
     List<String> all = sheet.plan().survey().assumed();
     List<String> used = all.stream().filter(this::isHungOn).toList();
-    each("assumed: ", used);
+    each("", walls.lines(used));
     if (used.size() < all.size()) {
       each(
           "",
@@ -71,15 +74,11 @@ final class CheckFirstSection {
   }
 
   private boolean isHungOn(String assumption) {
-    Optional<String> wall =
-        sheet.placed().walls().stream()
-            .map(Wall::id)
-            .filter(id -> assumption.startsWith(id + ":"))
-            .findFirst();
+    Optional<Wall> wall = walls.wall(assumption);
     return wall.isEmpty()
         || sheet.plan().runs().stream()
             .flatMap(r -> r.steps().stream())
-            .anyMatch(s -> s.id().startsWith(wall.get() + "/"));
+            .anyMatch(s -> s.id().startsWith(wall.get().id() + "/"));
   }
 
   private void each(String lead, List<String> lines) {

@@ -8,8 +8,10 @@ import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.schedule.HoleCard;
+import holloway.schedule.OutletPlace;
 import holloway.units.UnitSystem;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The answers as JSON documents. */
@@ -20,6 +22,10 @@ public final class Documents {
 
   /** The plan of the contract; holes also carry {@code bit} and {@code tape}. */
   public static String plan(Plan plan, Map<String, HoleCard> cards) {
+    return JsonText.of(tree(plan, cards));
+  }
+
+  private static ObjectNode tree(Plan plan, Map<String, HoleCard> cards) {
     ObjectNode root = PlanJson.toTree(plan);
     UnitWords units = new UnitWords(UnitSystem.METRIC);
     for (int i = 0; i < plan.holes().size(); i++) {
@@ -30,7 +36,39 @@ public final class Documents {
       node.put("bit", told ? card.bit() : units.bit(hole.diameterMm()));
       node.set("tape", tape(card));
     }
+    return root;
+  }
+
+  /** As {@link #plan(Plan, Map)}, with {@code outlets}: where each cut-out goes. */
+  public static String plan(Plan plan, Map<String, HoleCard> cards, List<OutletPlace> outlets) {
+    ObjectNode root = tree(plan, cards);
+    ArrayNode list = root.putArray("outlets");
+    outlets.forEach(o -> list.add(outlet(o)));
     return JsonText.of(root);
+  }
+
+  private static ObjectNode outlet(OutletPlace o) {
+    boolean ceiling = o.kind() == OutletPlace.Kind.CEILING;
+    boolean eastWest = o.side().runsEastWest();
+    ObjectNode n = NODES.objectNode().put("name", o.name());
+    n.put("on", o.kind().name().toLowerCase(Locale.ROOT)).put("room", o.room());
+    if (!ceiling) {
+      n.put("side", o.side().word()).put("face", o.face());
+    }
+    n.set(ceiling || eastWest ? "from-west-mm" : "from-south-mm", mm(o.fromLow()));
+    String other = ceiling ? "from-south-mm" : eastWest ? "from-east-mm" : "from-north-mm";
+    n.set(other, mm(o.fromHigh()));
+    n.set("height-mm", mm(o.height()));
+    o.spot().ifPresent(k -> n.put("choice", k));
+    n.put("range", o.ranged());
+    n.set("moved-mm", mm(o.moved()));
+    n.set("cables", words(o.cables()));
+    n.put("spare", o.spares()).put("routed", o.routed());
+    return n;
+  }
+
+  private static JsonNode mm(long nm) {
+    return JsonText.real(nm / 1e6, 1);
   }
 
   private static JsonNode tape(HoleCard card) {

@@ -17,18 +17,20 @@ final class HeadSection {
 
   private final Plan plan;
   private final UnitWords units;
+  private final double dislike;
   private final Page page;
 
   HeadSection(Sheet sheet, Page page) {
     this.plan = sheet.plan();
     this.units = sheet.units();
+    this.dislike = sheet.dislike();
     this.page = page;
   }
 
   void write() {
     Plan.Totals t = plan.totals();
     page.title(plan.house() + ": plan for " + AIMS.getOrDefault(plan.profile(), plan.profile()));
-    page.put("  work     ", UnitWords.minutes(t.minutes()) + " in all" + money(t));
+    page.put("  work     ", UnitWords.minutes(t.minutes() - dislike) + " in all" + money(t));
     page.put(
         "  holes    ",
         UnitWords.count(t.holes(), "hole")
@@ -44,7 +46,12 @@ final class HeadSection {
                 units.cable(t.routeM()),
                 units.cable(t.cableM())));
     if (t.visibleM() > 0) {
-      page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
+      page.put(
+          "  in sight ",
+          units.cable(t.visibleM())
+              + " of cable stays visible; your dislike of it counts as "
+              + UnitWords.minutes(dislike)
+              + ", which is no work");
     }
     page.put(
         "  set up   ",
@@ -85,7 +92,7 @@ final class HeadSection {
 
   private String priced(Plan.Totals t) {
     boolean plain =
-        Math.abs(t.objective() / (double) plan.perMinute() - t.minutes()) < 0.5
+        Math.abs(t.objective() / (double) plan.perMinute() - t.minutes() + dislike) < 0.5
             || !plan.profile().equals("least-work");
     return plain ? "" : " (dislike of visible cable and money counted in)";
   }

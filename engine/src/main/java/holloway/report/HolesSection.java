@@ -4,16 +4,19 @@ import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Every hole: what it is, where, how it is measured out and made. */
 final class HolesSection {
   private final Sheet sheet;
   private final PlaceWords places;
+  private final HouseWords words;
   private final Page page;
 
   HolesSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.places = new PlaceWords(sheet.placed(), sheet.units());
+    this.words = new HouseWords(sheet.placed());
     this.page = page;
   }
 
@@ -36,15 +39,21 @@ final class HolesSection {
                 two,
                 h.assumed() ? "; find the stud first" : ""));
     row("where", places.of(h.at()));
-    row("stand", h.stand());
+    row("stand", words.stand(h));
     row("through", through(h));
     tape(sheet.findCard(h.id()));
-    row("make it", h.method() + ", " + UnitWords.minutes(h.minutes()));
-    if (!h.otherMethods().isEmpty()) {
-      row("or", String.join("; ", h.otherMethods()));
-    }
+    row("make it", HouseWords.plain(h.method()) + ", " + UnitWords.minutes(h.minutes()));
+    optional("or", others(h));
     row("carries", String.join(", ", h.runs()));
     row("id", h.id());
+  }
+
+  private static String others(Plan.PlannedHole h) {
+    return h.otherMethods().stream()
+        .map(HouseWords::plain)
+        .filter(m -> !m.equals(HouseWords.plain(h.method())))
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private String through(Plan.PlannedHole h) {

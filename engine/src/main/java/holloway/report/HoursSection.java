@@ -2,11 +2,14 @@ package holloway.report;
 
 import holloway.plan.Plan;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** Where the hours go: works by the place a person stands, and the cable itself. */
 final class HoursSection {
+  private static final int WIDE = 42;
+
   private final Sheet sheet;
   private final Page page;
 
@@ -18,21 +21,35 @@ final class HoursSection {
   void write() {
     Plan plan = sheet.plan();
     page.title("HOURS");
+    HouseWords words = new HouseWords(sheet.placed());
     Map<String, String> stands = new HashMap<>();
-    plan.holes().forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, h.stand())));
+    plan.holes().forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, words.stand(h))));
     Map<String, double[]> byPlace = new TreeMap<>();
     double works = 0;
     for (Plan.PlannedWork w : plan.works()) {
-      String place = w.zone().isEmpty() ? stands.getOrDefault(w.id(), word(w.kind())) : w.zone();
-      double[] sum = byPlace.computeIfAbsent(place, p -> new double[2]);
+      double[] sum = byPlace.computeIfAbsent(place(w, stands), p -> new double[2]);
       sum[0]++;
       sum[1] += w.minutes();
       works += w.minutes();
     }
     byPlace.forEach((place, sum) -> row(place, UnitWords.count((long) sum[0], "work"), sum[1]));
-    row("drawing, fishing, laying", "", plan.totals().minutes() - works);
-    row("in all", "", plan.totals().minutes());
+    double dislike = sheet.dislike();
+    double all = plan.totals().minutes();
+    row("drawing, fishing, laying", "", all - works - dislike);
+    row("work in all", "", all - dislike);
+    if (dislike > 0) {
+      row("dislike of cable in sight, no work", "", dislike);
+      row("minutes counted by the plan", "", all);
+    }
     page.put("  ", source());
+  }
+
+  private static String place(Plan.PlannedWork w, Map<String, String> stands) {
+    return w.kind().equals("cut-out")
+        ? word(w.kind())
+        : w.zone().isEmpty()
+            ? stands.getOrDefault(w.id(), word(w.kind()))
+            : HouseWords.zone(w.zone());
   }
 
   private String source() {
@@ -53,8 +70,12 @@ final class HoursSection {
   }
 
   private void row(String place, String works, double minutes) {
-    int wide = 40;
-    String name = place.length() > wide ? place.substring(0, wide - 3) + "..." : place;
-    page.line("  %-40s %-12s %12s".formatted(name, works, UnitWords.minutes(minutes)));
+    String name = place;
+    if (name.length() > WIDE) {
+      List<String> lines = Page.wrap(name, WIDE);
+      lines.subList(0, lines.size() - 1).forEach(l -> page.line("  " + l));
+      name = "  " + lines.get(lines.size() - 1);
+    }
+    page.line("  %-44s %-9s %12s".formatted(name, works, UnitWords.minutes(minutes)));
   }
 }

@@ -16,6 +16,9 @@ import java.util.TreeSet;
 final class PlaceWords {
   private static final long SLACK = 60_000_000L;
 
+  /** A bore through plates and floor has its middle between the walls of two storeys. */
+  private static final long BETWEEN = 400_000_000L;
+
   private final Placed placed;
   private final UnitWords units;
 
@@ -25,21 +28,30 @@ final class PlaceWords {
   }
 
   String of(Point3 p) {
-    return placed.walls().stream()
-        .filter(w -> holds(w, p))
-        .min(Comparator.comparing(Wall::id))
-        .map(w -> inWall(w, p))
-        .orElseGet(() -> inRoom(p));
+    Optional<Wall> within = wall(p, SLACK);
+    if (within.isPresent()) {
+      return inWall(within.get(), p);
+    }
+    boolean inRooms = placed.rooms().stream().anyMatch(r -> r.outline().contains(p.plan()));
+    Optional<Wall> near = inRooms ? Optional.empty() : wall(p, BETWEEN);
+    return near.map(w -> inWall(w, p)).orElseGet(() -> inRoom(p));
   }
 
-  private static boolean holds(Wall w, Point3 p) {
+  /** The wall that holds a point, or is at most so far under or over it. */
+  Optional<Wall> wall(Point3 p, long slack) {
+    return placed.walls().stream()
+        .filter(w -> holds(w, p, slack))
+        .min(Comparator.comparing(Wall::id));
+  }
+
+  private static boolean holds(Wall w, Point3 p, long slack) {
     Point3 l = w.frame().toLocal(p);
     return l.x() >= 0
         && l.x() <= w.length()
         && l.y() >= -SLACK
         && l.y() <= w.thickness() + SLACK
-        && l.z() >= -SLACK
-        && l.z() <= w.height() + SLACK;
+        && l.z() >= -slack
+        && l.z() <= w.height() + slack;
   }
 
   private String inWall(Wall w, Point3 p) {
@@ -56,7 +68,8 @@ final class PlaceWords {
             height(w, l));
   }
 
-  private static String name(Wall w, long s) {
+  /** A wall by the rooms that see it at a distance along it. */
+  static String name(Wall w, long s) {
     TreeSet<String> rooms = new TreeSet<>();
     w.findFace(0, s).ifPresent(f -> rooms.add(f.room()));
     w.findFace(1, s).ifPresent(f -> rooms.add(f.room()));

@@ -1,6 +1,7 @@
 package holloway.report;
 
 import holloway.plan.Plan;
+import holloway.survey.Placed;
 import holloway.takeoff.CutLength;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,16 +9,18 @@ import java.util.List;
 /** Every run: its length, what to cut, and the way it goes. */
 final class RunsSection {
   private final Plan plan;
+  private final HouseWords words;
   private final boolean steps;
   private final UnitWords units;
   private final Page page;
 
   RunsSection(Sheet sheet, Page page) {
-    this(sheet.plan(), sheet.steps(), sheet.units(), page);
+    this(sheet.plan(), sheet.placed(), sheet.steps(), sheet.units(), page);
   }
 
-  RunsSection(Plan plan, boolean steps, UnitWords units, Page page) {
+  RunsSection(Plan plan, Placed placed, boolean steps, UnitWords units, Page page) {
     this.plan = plan;
+    this.words = new HouseWords(placed);
     this.steps = steps;
     this.units = units;
     this.page = page;
@@ -53,51 +56,40 @@ final class RunsSection {
 
   /** The way in words: hollows with their lengths, holes by label. */
   String way(Plan.PlannedRun run) {
-    List<String> words = new ArrayList<>();
-    words.add(run.from());
+    List<String> way = new ArrayList<>();
+    way.add(run.from());
     String hollow = "";
-    String id = "";
     double m = 0;
     for (Plan.PlanStep s : run.steps()) {
       boolean leg = s.kind().equals("leg");
-      if (m > 0 && !(leg && s.id().equals(id))) {
-        words.add(hollow + " " + units.cable(m));
+      String next = leg ? words.leg(s) : "";
+      if (m > 0 && !next.equals(hollow)) {
+        way.add(hollow + " " + units.cable(m));
         m = 0;
       }
       if (leg) {
-        hollow = s.hollow().orElse("hollow");
-        id = s.id();
+        hollow = next;
         m += s.m();
       } else {
-        words.add(s.label().orElse(unlabelled(s)));
+        way.add(s.label().orElseGet(() -> words.crossing(s)));
       }
     }
     if (m > 0) {
-      words.add(hollow + " " + units.cable(m));
+      way.add(hollow + " " + units.cable(m));
     }
-    words.add(run.to());
-    return String.join(" > ", words);
-  }
-
-  /**
-   * What a crossing without a label is: an outlet's own cut-out, or a way that is there already.
-   */
-  private static String unlabelled(Plan.PlanStep s) {
-    return s.id().endsWith("/cut-out") ? "its cut-out" : "existing opening";
+    way.add(run.to());
+    return String.join(" > ", way);
   }
 
   private void step(Plan.PlanStep s) {
     if (s.kind().equals("leg")) {
       String fish = s.fish().map(f -> ", fish " + f).orElse("");
-      String feed = s.feed().map(f -> f.equals("blind") ? "blind" + fish : "by hand").orElse("");
-      page.put(
-          "      ",
-          10,
-          "%s in %s %s  %s"
-              .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
+      String feed =
+          s.feed().map(f -> f.equals("blind") ? ", blind" + fish : ", by hand").orElse("");
+      page.put("      %11s  ".formatted(units.cable(s.m())), words.leg(s) + feed);
     } else {
-      String what = "through " + s.label().orElse(unlabelled(s));
-      page.put("      ", 10, what + "  " + s.id());
+      String what = s.label().orElseGet(() -> words.crossing(s));
+      page.put("      %11s  ".formatted(""), "through " + what);
     }
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param extension what must make the bit longer, empty when a common one reaches
  * @param sideA tape dimensions from something visible on the side the drill stands; {@code sideB}
  *     the same where the bit comes out
- * @param angle how to hold the drill, empty when square
+ * @param angle how to hold the drill, empty when square and level
  * @param breakthrough what the bit goes through, and how deep it is when it comes out
  * @param checkFirst what to look for before drilling, empty when nothing
  * @param toleranceMm how far the bit may come out from where it should (one standard deviation)

@@ -80,7 +80,10 @@ public final class HoleCards {
     return house.findHollow(atA ? site.hollowA() : site.hollowB()).map(Hollow::blind).orElse(true);
   }
 
-  /** Empty when the drill is held square to what it bores; else how far off, and the drip slope. */
+  /**
+   * Empty or up or down when the drill is held square to what it bores; else how far off, and the
+   * drip slope.
+   */
   private String angle(Site site, boolean fromA) {
     boolean outside =
         List.of(site.hollowA(), site.hollowB()).stream()
@@ -101,7 +104,10 @@ public final class HoleCards {
             .max()
             .orElse(1);
     long degrees = Math.round(Math.toDegrees(Math.acos(Math.min(1, best))));
-    return degrees < 1 ? "" : degrees + " degrees off square, towards the " + Lines.word(drill);
+    if (degrees < 1) {
+      return Math.abs(drill.z()) < 0.9 ? "" : drill.z() > 0 ? "straight up" : "straight down";
+    }
+    return degrees + " degrees off square, towards the " + Lines.word(drill);
   }
 
   /** Cosine of the angle to the nearest axis of the member. */

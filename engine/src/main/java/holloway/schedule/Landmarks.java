@@ -61,8 +61,29 @@ final class Landmarks {
     return Optional.of(new Dimension(words(hits.get(0).member(), a), at, Lines.turned(a), nm));
   }
 
+  private static String edgeWord(Axis a) {
+    return Math.abs(a.z()) > 0.9 ? a.z() > 0 ? "top" : "bottom" : Lines.word(a);
+  }
+
+  /**
+   * The side of a door or window beside a spot on a wall, where the hand meets its jamb.
+   *
+   * @param jamb a point of the line of the jamb, level with the eye
+   */
+  Optional<Dimension> jamb(Point3 eye, Point3 jamb, String words) {
+    Axis away = Lines.between(eye, jamb);
+    long nm = Math.round(eye.distanceTo(jamb));
+    boolean seen = nm >= NEAREST && nm <= LONGEST && solids.free(eye, jamb, 1);
+    return seen
+        ? Optional.of(new Dimension(words, jamb, Lines.turned(away), nm))
+        : Optional.empty();
+  }
+
   /** The edge of the bored piece, walked on over neighbours of its kind that continue it. */
   private Optional<Dimension> edge(Point3 eye, Axis a, Member bored) {
+    if (bored.kind() == MemberKind.LINING) {
+      return Optional.empty(); // behind plaster, casings and skirtings its edges are not seen
+    }
     Member m = bored;
     long nm = 0;
     for (int i = 0; i < 20; i++) {
@@ -77,7 +98,7 @@ final class Landmarks {
     if (nm <= 0 || nm > LONGEST || !solids.free(eye, Lines.walk(eye, a, nm), 1)) {
       return Optional.empty();
     }
-    String words = "the " + Lines.word(a) + " edge of the " + bored.kind().word();
+    String words = "the " + edgeWord(a) + " edge of the " + bored.kind().word();
     return Optional.of(new Dimension(words, Lines.walk(eye, a, nm), Lines.turned(a), nm));
   }
 

@@ -13,6 +13,7 @@ import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,10 @@ import java.util.Optional;
  */
 final class Sight {
   private static final long HOVER = 12_000_000;
+
+  /** A bore so near to the middle of a wall's framing is called its middle. */
+  private static final long MIDDLE = 6_000_000;
+
   private static final long IN_ROOM = 60_000_000;
 
   /** A ceiling or floor is the one of this joist bay when it lies so near. */
@@ -114,26 +119,42 @@ final class Sight {
     Point3 eye = w.world(p.x(), f.side() == 0 ? -HOVER : w.thickness() + HOVER, z);
     List<Dimension> out = new ArrayList<>();
     if (Math.abs(Lines.dot(end.out(), w.frame().u())) < 0.5) {
-      landmarks.nearest(eye, w.frame().u(), faceMember(w, f, p.x(), z)).ifPresent(out::add);
+      along(eye, w, p.x(), z).ifPresent(out::add);
     }
     if (Math.abs(end.out().z()) < 0.5) {
       landmarks.nearest(eye, w.frame().w(), Optional.empty()).ifPresent(out::add);
     }
     if (Math.abs(Lines.dot(end.out(), w.frame().v())) < 0.5) {
-      String words = "the face of the wall in the " + f.room() + ", straight into it";
+      boolean middle = upright && Math.abs(p.y() - w.core().mid()) < MIDDLE;
+      String words =
+          "the face of the wall in the "
+              + f.room()
+              + ", straight into it"
+              + (middle ? " (the middle of the wall's thickness)" : "");
       out.add(new Dimension(words, w.world(p.x(), face, z), in, Math.abs(p.y() - face)));
     }
     return out;
   }
 
-  /** The board of the face at a spot, whose edges at doors and windows can be seen. */
-  private Optional<Member> faceMember(Wall w, Wall.WallFace f, long s, long z) {
-    long t = f.side() == 0 ? w.core().lo() / 2 : (w.core().hi() + w.thickness()) / 2;
-    Point3 p = new Point3(s, t, z);
-    return framed.members().stream()
-        .filter(m -> m.owner().equals(w.id()) && m.frame().equals(w.frame()))
-        .filter(m -> m.box().contains(p, 0))
-        .findFirst();
+  /** Along a wall: the nearer of what is met and the jambs of its doors and windows. */
+  private Optional<Dimension> along(Point3 eye, Wall w, long s, long z) {
+    List<Dimension> found = new ArrayList<>();
+    landmarks.nearest(eye, w.frame().u(), Optional.empty()).ifPresent(found::add);
+    for (Wall.WallOpening o : w.openings()) {
+      if (!o.z().contains(z)) {
+        continue;
+      }
+      long half = o.opening().width().value().nm() / 2;
+      boolean before = s < o.s().mid();
+      long jamb = before ? o.s().mid() - half : o.s().mid() + half;
+      Point3 at = Lines.walk(eye, w.frame().u(), jamb - s);
+      String kind = o.opening().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String words =
+          "the %s jamb of the %s (where the hand meets it)"
+              .formatted(Lines.word(Lines.between(at, eye)), kind);
+      landmarks.jamb(eye, at, words).ifPresent(found::add);
+    }
+    return found.stream().min(Comparator.comparingLong(Dimension::nm));
   }
 
   private List<Dimension> betweenJoists(End end) {

@@ -70,8 +70,8 @@ public final class ToyStages implements Stages {
   }
 
   @Override
-  public String startFile(String schema) {
-    return "# " + schema + "\nhouse: My house\n";
+  public String startFile(StartWords words) {
+    return "# " + words.schema() + "\nhouse: My house\n";
   }
 
   private final class ToySite implements Site {
