@@ -40,8 +40,8 @@ final class StartVerb implements Callable<Integer> {
   @Option(
       names = "--built",
       paramLabel = "YEAR",
-      description = "the year it was built; left out, it is assumed")
-  int built = 0;
+      description = "the year it was built, 0 if not known (usual: 1985)")
+  int built = 1985;
 
   @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 4")
   int levels = 1;

@@ -6,6 +6,7 @@ import holloway.check.Refusal;
 import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.Way;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
@@ -13,6 +14,7 @@ import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
+import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
 import holloway.solve.Routes;
@@ -20,8 +22,10 @@ import holloway.solve.Solved;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
@@ -40,6 +44,13 @@ final class RealSite implements Stages.Site {
   @Override
   public List<Finding> findings() {
     return List.of();
+  }
+
+  @Override
+  public Set<String> ways() {
+    return Compare.waysOf(routed.graph()).stream()
+        .map(Way::word)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   @Override
@@ -78,7 +89,15 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
-    return HoleCards.of(plan, hollows, units);
+    Map<String, String> rooms = new TreeMap<>();
+    ends.spots()
+        .forEach(
+            (name, spots) -> {
+              for (int k = 0; k < spots.size(); k++) {
+                rooms.put(k == 0 ? name : name + "@" + (k + 1), spots.get(k).room());
+              }
+            });
+    return HoleCards.of(plan, hollows, units, rooms);
   }
 
   static Order order(Request request) {

@@ -17,7 +17,7 @@ final class CheckFirstSection {
   CheckFirstSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.page = page;
-    this.walls = new WallDoubts(sheet.placed());
+    this.walls = new WallDoubts(sheet.plan(), sheet.placed());
   }
 
   void write() {

@@ -94,7 +94,15 @@ final class HeadSection {
     boolean plain =
         Math.abs(t.objective() / (double) plan.perMinute() - t.minutes() + dislike) < 0.5
             || !plan.profile().equals("least-work");
-    return plain ? "" : " (dislike of visible cable and money counted in)";
+    if (plain) {
+      return "";
+    }
+    boolean both = dislike > 0 && t.money().isPresent();
+    String what =
+        both
+            ? "dislike of visible cable and money"
+            : dislike > 0 ? "dislike of visible cable" : "money";
+    return " (" + what + " counted in)";
   }
 
   static String percent(double gap) {

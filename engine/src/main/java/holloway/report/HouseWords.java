@@ -7,6 +7,7 @@ import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What ids of hollows, stands and crossings mean, in words; the ids themselves stay in the JSON.
@@ -105,12 +106,16 @@ final class HouseWords {
   }
 
   private String between(Plan.PlanStep s) {
-    Point3 p = s.path().get(s.path().size() / 2);
-    Optional<PlacedRoom> below = below(p);
-    return below
-        .map(r -> "between the joists over the " + r.name())
-        .or(() -> above(p).map(r -> "between the joists under the " + r.name()))
-        .orElse("between the joists");
+    Optional<String> over = first(s, this::below).map(r -> "over the " + r.name());
+    return "between the joists"
+        + over.or(() -> first(s, this::above).map(r -> "under the " + r.name()))
+            .map(w -> " " + w)
+            .orElse("");
+  }
+
+  private static Optional<PlacedRoom> first(
+      Plan.PlanStep s, Function<Point3, Optional<PlacedRoom>> find) {
+    return s.path().stream().map(find).flatMap(Optional::stream).findFirst();
   }
 
   private Optional<PlacedRoom> below(Point3 p) {

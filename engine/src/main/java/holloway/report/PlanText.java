@@ -6,8 +6,8 @@ public final class PlanText {
 
   public static String of(Sheet sheet) {
     Page page = new Page(sheet.ink());
-    new HeadSection(sheet, page).write();
     new BrokenLawSection(sheet.plan(), page).write();
+    new HeadSection(sheet, page).write();
     new CheckFirstSection(sheet, page).write();
     new OutletsSection(sheet, page).write();
     new RunsSection(sheet, page).write();

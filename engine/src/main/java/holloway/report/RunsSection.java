@@ -4,7 +4,9 @@ import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.takeoff.CutLength;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Every run: its length, what to cut, and the way it goes. */
 final class RunsSection {
@@ -28,14 +30,17 @@ final class RunsSection {
 
   void write() {
     page.title("RUNS");
+    Map<String, String> told = new HashMap<>();
     for (Plan.PlannedRun run : plan.runs()) {
       page.put("  ", 6, run.id() + ": " + lengths(run));
       if (steps) {
         run.steps().forEach(this::step);
       } else {
-        page.put("      ", way(run));
+        String first = told.putIfAbsent(way(run), run.id());
+        page.put("      ", first == null ? way(run) : "the same way as " + first);
       }
     }
+    page.put("  ", "'Open in' a room: on its surface, where you said that it may show.");
     page.put("  ", "Cut lengths hold the slack at both ends: " + slack());
   }
 

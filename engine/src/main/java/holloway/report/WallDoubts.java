@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -12,7 +13,10 @@ import java.util.Optional;
 final class WallDoubts {
   private final Placed placed;
 
-  WallDoubts(Placed placed) {
+  private final Plan plan;
+
+  WallDoubts(Plan plan, Placed placed) {
+    this.plan = plan;
     this.placed = placed;
   }
 
@@ -37,7 +41,7 @@ final class WallDoubts {
     return out;
   }
 
-  private static String line(Wall w, List<String> about) {
+  private String line(Wall w, List<String> about) {
     List<String> what = new ArrayList<>();
     List<String> how = new ArrayList<>();
     String all = String.join("\n", about);
@@ -57,12 +61,22 @@ final class WallDoubts {
       what.add("that it is " + (w.bearing().value() ? "" : "not ") + "bearing");
       how.add("see which way the joists over it run");
     }
-    String name = w.level() + " level, " + PlaceWords.name(w, w.length() / 2);
+    String name = w.level() + " level, " + PlaceWords.name(w, used(w));
     if (what.isEmpty()) {
       return "assumed: " + String.join("; ", about);
     }
     return "%s: assumed %s. %s."
         .formatted(name, String.join(", ", what), capital(String.join("; ", how)));
+  }
+
+  /** Where along a wall the first route goes in: a long wall is seen from many rooms. */
+  private long used(Wall w) {
+    return plan.runs().stream()
+        .flatMap(r -> r.steps().stream())
+        .filter(s -> s.id().startsWith(w.id() + "/"))
+        .map(s -> w.frame().toLocal(s.path().get(0)).x())
+        .findFirst()
+        .orElse(w.length() / 2);
   }
 
   private static String capital(String s) {

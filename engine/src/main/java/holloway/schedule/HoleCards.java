@@ -25,16 +25,29 @@ public final class HoleCards {
   private final HollowHouse house;
   private final UnitSystem units;
   private final Sight sight;
+  private final Map<String, String> rooms = new TreeMap<>();
 
-  private HoleCards(HollowHouse house, UnitSystem units) {
+  private HoleCards(HollowHouse house, UnitSystem units, Map<String, String> outlets) {
     this.house = house;
+    house.accesses().forEach(a -> rooms.put(a.id(), a.room()));
+    this.rooms.putAll(outlets);
     this.units = units;
     this.sight = new Sight(house);
   }
 
   /** By hole id; holes whose crossing the house does not have are left out. */
   public static Map<String, HoleCard> of(Plan plan, HollowHouse house, UnitSystem units) {
-    HoleCards cards = new HoleCards(house, units);
+    return of(plan, house, units, Map.of());
+  }
+
+  /**
+   * As {@link #of(Plan, HollowHouse, UnitSystem)}.
+   *
+   * @param outlets the room of each spot of an outlet, by the name that stands of holes have for it
+   */
+  public static Map<String, HoleCard> of(
+      Plan plan, HollowHouse house, UnitSystem units, Map<String, String> outlets) {
+    HoleCards cards = new HoleCards(house, units, outlets);
     Map<String, HoleCard> out = new TreeMap<>();
     for (Plan.PlannedHole hole : plan.holes()) {
       house.findSite(hole.id()).ifPresent(s -> out.put(hole.id(), cards.card(hole, s)));
@@ -50,16 +63,16 @@ public final class HoleCards {
         hole.id(),
         Tools.bit(hole, site, units),
         Tools.extension(site, units, blind),
-        side(site, fromA),
-        side(site, !fromA),
+        side(site, fromA, Optional.ofNullable(rooms.get(hole.stand()))),
+        side(site, !fromA, Optional.empty()),
         angle(site, fromA),
         Tools.breakthrough(site, fromA, units),
         checkFirst(site, tolerance),
         tolerance);
   }
 
-  private List<String> side(Site site, boolean atA) {
-    List<Dimension> found = sight.from(site, atA);
+  private List<String> side(Site site, boolean atA, Optional<String> room) {
+    List<Dimension> found = sight.from(site, atA, room);
     return found.isEmpty() ? List.of(PILOT) : found.stream().map(d -> d.text(units)).toList();
   }
 

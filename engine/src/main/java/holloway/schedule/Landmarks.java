@@ -66,16 +66,16 @@ final class Landmarks {
   }
 
   /**
-   * The side of a door or window beside a spot on a wall, where the hand meets its jamb.
+   * A spot of the same face: the jamb of a door or window, or the corner where the face ends.
    *
-   * @param jamb a point of the line of the jamb, level with the eye
+   * @param at level with the eye
    */
-  Optional<Dimension> jamb(Point3 eye, Point3 jamb, String words) {
-    Axis away = Lines.between(eye, jamb);
-    long nm = Math.round(eye.distanceTo(jamb));
-    boolean seen = nm >= NEAREST && nm <= LONGEST && solids.free(eye, jamb, 1);
+  Optional<Dimension> onFace(Point3 eye, Point3 at, String words) {
+    Axis away = Lines.between(eye, at);
+    long nm = eye.distanceTo(at);
+    boolean seen = nm >= NEAREST && nm <= LONGEST && solids.free(eye, at, 1);
     return seen
-        ? Optional.of(new Dimension(words, jamb, Lines.turned(away), nm))
+        ? Optional.of(new Dimension(words, at, Lines.turned(away), nm))
         : Optional.empty();
   }
 

@@ -114,7 +114,7 @@ public final class OutletPlaces {
     WallSpot at = spot.at();
     PlacedRoom room = placed.getRoom(at.face().room());
     Placed.Segment f = placed.listFaces(room.name(), at.face().side()).get(at.face().ordinal() - 1);
-    long length = Math.round(f.start().at(0).distanceTo(f.end().at(0)));
+    long length = f.start().at(0).distanceTo(f.end().at(0));
     boolean low = at.along().from() == Side.WEST || at.along().from() == Side.SOUTH;
     long asked = at.along().distance().value().nm();
     long height = at.height().value().nm();

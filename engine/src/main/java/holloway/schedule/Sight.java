@@ -4,10 +4,12 @@ import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.geometry.Frame;
 import holloway.geometry.Frame.Axis;
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
+import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -48,6 +50,14 @@ final class Sight {
 
   /** Both dimensions, or none when the side shows nothing to measure from. */
   List<Dimension> from(Site site, boolean sideA) {
+    return from(site, sideA, Optional.empty());
+  }
+
+  /**
+   * As {@link #from(Site, boolean)} for a person in a room: where a wall shows to that room the
+   * tape is laid there.
+   */
+  List<Dimension> from(Site site, boolean sideA, Optional<String> room) {
     String id = sideA ? site.hollowA() : site.hollowB();
     Optional<Hollow> hollow = house.findHollow(id);
     if (hollow.isEmpty()) {
@@ -58,7 +68,7 @@ final class Sight {
     End end = new End(at, out, hollow.get(), bored(site, sideA));
     List<Dimension> found =
         switch (hollow.get().kind()) {
-          case STUD_BAY, RETURN_AIR, CHANNEL -> behindWall(end);
+          case STUD_BAY, RETURN_AIR, CHANNEL -> behindWall(end, room);
           case JOIST_BAY -> betweenJoists(end);
           case CHASE, CONDUIT, SOFFIT, TRENCH -> List.of();
           default -> inTheOpen(end);
@@ -88,7 +98,7 @@ final class Sight {
   }
 
   /** The wall's faces, the one with the nearer landmarks first. */
-  private List<Dimension> behindWall(End end) {
+  private List<Dimension> behindWall(End end, Optional<String> room) {
     Optional<Wall> wall =
         framed.placed().walls().stream()
             .filter(w -> w.id().equals(end.hollow().owner()))
@@ -99,7 +109,12 @@ final class Sight {
     List<List<Dimension>> found = new ArrayList<>();
     for (int side = 0; side < 2; side++) {
       Point3 p = wall.get().frame().toLocal(end.at());
-      wall.get().findFace(side, p.x()).ifPresent(f -> found.add(onFace(end, wall.get(), f, p)));
+      Optional<Wall.WallFace> face = wall.get().findFace(side, p.x());
+      List<Dimension> here = face.map(f -> onFace(end, wall.get(), f, p)).orElse(List.of());
+      if (here.size() == 2 && face.map(Wall.WallFace::room).equals(room)) {
+        return here;
+      }
+      found.add(here);
     }
     return found.stream()
         .filter(d -> d.size() == 2)
@@ -119,7 +134,7 @@ final class Sight {
     Point3 eye = w.world(p.x(), f.side() == 0 ? -HOVER : w.thickness() + HOVER, z);
     List<Dimension> out = new ArrayList<>();
     if (Math.abs(Lines.dot(end.out(), w.frame().u())) < 0.5) {
-      along(eye, w, p.x(), z).ifPresent(out::add);
+      along(eye, w, f, p.x(), z).ifPresent(out::add);
     }
     if (Math.abs(end.out().z()) < 0.5) {
       landmarks.nearest(eye, w.frame().w(), Optional.empty()).ifPresent(out::add);
@@ -136,8 +151,8 @@ final class Sight {
     return out;
   }
 
-  /** Along a wall: the nearer of what is met and the jambs of its doors and windows. */
-  private Optional<Dimension> along(Point3 eye, Wall w, long s, long z) {
+  /** Along a wall: the nearest of what is met, the corner it ends at, and its openings' jambs. */
+  private Optional<Dimension> along(Point3 eye, Wall w, Wall.WallFace f, long s, long z) {
     List<Dimension> found = new ArrayList<>();
     landmarks.nearest(eye, w.frame().u(), Optional.empty()).ifPresent(found::add);
     for (Wall.WallOpening o : w.openings()) {
@@ -152,9 +167,25 @@ final class Sight {
       String words =
           "the %s jamb of the %s (where the hand meets it)"
               .formatted(Lines.word(Lines.between(at, eye)), kind);
-      landmarks.jamb(eye, at, words).ifPresent(found::add);
+      landmarks.onFace(eye, at, words).ifPresent(found::add);
     }
+    corners(eye, w, f, s, found);
     return found.stream().min(Comparator.comparingLong(Dimension::nm));
+  }
+
+  private void corners(Point3 eye, Wall w, Wall.WallFace f, long s, List<Dimension> found) {
+    List<Placed.Segment> faces = framed.placed().listFaces(f.room(), f.roomSide());
+    if (f.ordinal() > faces.size()) {
+      return;
+    }
+    Placed.Segment whole = faces.get(f.ordinal() - 1);
+    for (Point2 end : List.of(whole.start(), whole.end())) {
+      long along = w.frame().toLocal(end.at(0)).x();
+      Point3 at = Lines.walk(eye, w.frame().u(), along - s);
+      String words =
+          "the corner at the %s end of the wall".formatted(Lines.word(Lines.between(eye, at)));
+      landmarks.onFace(eye, at, words).ifPresent(found::add);
+    }
   }
 
   private List<Dimension> betweenJoists(End end) {

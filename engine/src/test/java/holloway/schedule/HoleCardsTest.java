@@ -27,7 +27,7 @@ class HoleCardsTest {
     assertTrue(card.sideB().get(0).startsWith("1.000 m from"), card::toString);
     assertEquals("13 mm wood bit", card.bit());
     assertEquals("", card.extension());
-    assertEquals("", card.angle());
+    assertEquals("straight down", card.angle());
     assertEquals("76 mm top plate; through at 76 mm", card.breakthrough());
     assertEquals("", card.checkFirst());
   }

@@ -114,6 +114,22 @@ class SightTest {
     }
   }
 
+  /** Edges of a lining lie behind plaster, casings and skirtings; nobody can hook a tape there. */
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-ranch", "plumb-corner"})
+  void noTapeStartsAtTheEdgeOfALining(String sample) {
+    HollowHouse house = house(sample);
+    Sight sight = new Sight(house);
+    for (Site site : house.sites()) {
+      for (boolean side : new boolean[] {true, false}) {
+        for (Dimension d : sight.from(site, side)) {
+          assertTrue(!d.landmark().contains("edge of the lining"), site.id() + ": " + d);
+          assertTrue(!d.landmark().matches(".*(below|above) edge.*"), site.id() + ": " + d);
+        }
+      }
+    }
+  }
+
   private static double along(Point3 p, Axis a) {
     return (p.x() * a.x() + p.y() * a.y() + p.z() * a.z()) / MM;
   }
