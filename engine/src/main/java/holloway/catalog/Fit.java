@@ -1,13 +1,15 @@
 package holloway.catalog;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 
 /**
  * Which sets of cables a bored hole takes: 53 % of its area for one, 31 % for two, 40 % for three
  * or more (trade-facts A6-1, used as practice, E6), made monotone: a set fits only if every smaller
- * set of it fits. The widest pull head must pass when all the others already lie there.
+ * set of it fits. The widest pull head must pass when all the others already lie there, and no head
+ * is wider than what the widest jacket beside it leaves: widest heads are pulled first.
  */
 public final class Fit {
   /** Bit diameters offered, millimetres. */
@@ -42,6 +44,22 @@ public final class Fit {
       if (c.pullHead().toMm() > diameterMm || head + others > 0.80 * square(diameterMm)) {
         return false;
       }
+    }
+    return headsPassBesideJackets(cables, diameterMm);
+  }
+
+  /** Two round things pass side by side when their diameters add up to the bore's at most. */
+  private static boolean headsPassBesideJackets(Collection<Cable> cables, double diameterMm) {
+    List<Cable> widestFirst =
+        cables.stream()
+            .sorted(Comparator.comparing(Cable::pullHead).reversed().thenComparing(Cable::kind))
+            .toList();
+    double widest = 0;
+    for (Cable c : widestFirst) {
+      if (c.pullHead().toMm() + widest > diameterMm) {
+        return false;
+      }
+      widest = Math.max(widest, c.outside().toMm());
     }
     return true;
   }

@@ -40,13 +40,17 @@ final class CrossingRule implements Rule {
       return;
     }
     boolean turned = !forward;
-    judgeNeighbour(at, at.before(), turned ? site.hollowB() : site.hollowA(), charge);
-    judgeNeighbour(at, at.after(), turned ? site.hollowA() : site.hollowB(), charge);
+    judgeNeighbour(at, at.before(), turned ? site.hollowB() : site.hollowA(), evidence, charge);
+    judgeNeighbour(at, at.after(), turned ? site.hollowA() : site.hollowB(), evidence, charge);
     judgeHole(at, site, evidence, charge);
   }
 
-  private void judgeNeighbour(Walk.At at, Optional<Walk.At> leg, String hollow, Charge charge) {
-    if (leg.isPresent() && leg.get().isLeg() && !leg.get().hollow().equals(hollow)) {
+  private void judgeNeighbour(
+      Walk.At at, Optional<Walk.At> leg, String hollow, Evidence evidence, Charge charge) {
+    if (leg.isPresent()
+        && leg.get().isLeg()
+        && !leg.get().hollow().equals(hollow)
+        && !ChannelRule.opensOnto(leg.get(), hollow, evidence)) {
       charge.step(
           at,
           "opens into %s, but step %d lies in %s",
@@ -99,6 +103,9 @@ final class CrossingRule implements Rule {
   }
 
   private void judgeAccess(Walk.At at, Evidence evidence, Charge charge) {
+    if (ChannelRule.joinsSurface(at, evidence) && at.pathMm() <= AXIS_MM) {
+      return;
+    }
     if (!evidence.isAccess(at)) {
       charge.step(at, "is neither a crossing of the house nor an opened patch, access or cut-out");
       return;

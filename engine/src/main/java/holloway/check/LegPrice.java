@@ -45,7 +45,7 @@ final class LegPrice {
           isUnderJoists(hollow)
               ? "lay.metre.cellar"
               : inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
-      case CHANNEL -> "channel.metre";
+      case CHANNEL -> "lay.metre.plain"; // cutting it is a work, see ChannelRule
       default -> "lay.metre.outside";
     };
   }

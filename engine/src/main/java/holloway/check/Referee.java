@@ -18,6 +18,7 @@ public final class Referee {
           new HoleRule(),
           new FishRule(),
           new EndRule(),
+          new ChannelRule(),
           new StandRule(),
           new TotalsRule(),
           new PriceRule());

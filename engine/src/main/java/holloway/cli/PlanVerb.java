@@ -9,7 +9,6 @@ import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
 import holloway.request.Profile;
-import holloway.schedule.OutletPlaces;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -81,10 +80,7 @@ final class PlanVerb implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     String document =
-        Documents.plan(
-            answer.plan(),
-            answer.cards(),
-            OutletPlaces.of(answer.plan(), answer.request(), answer.placed()));
+        Documents.plan(answer.plan(), answer.cards(), answer.placed(), answer.request());
     String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
     around.print(shown);

@@ -1,11 +1,12 @@
 package holloway.cli;
 
-import holloway.pipeline.StartWords;
+import holloway.pipeline.StartWishes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -27,26 +28,25 @@ final class StartVerb implements Callable<Integer> {
       description = "the schema file that your editor is told of")
   String schema = "house.schema.json";
 
-  @Option(names = "--name", paramLabel = "NAME", description = "what the house is called")
+  @Option(names = "--name", paramLabel = "NAME", description = "what you call the house")
   String name = "My House";
 
   @Option(
       names = "--place",
-      paramLabel = "PLACE",
-      converter = Choices.Place.class,
-      description = "whose rules and ways of building: us, uk or none")
+      paramLabel = "us|uk|none",
+      description = "whose building rules are checked")
   String place = "us";
 
   @Option(
       names = "--built",
       paramLabel = "YEAR",
-      description = "the year it was built, 0 if not known (usual: 1985)")
+      description = "the year it was built, 0 if not known")
   int built = 1985;
 
-  @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 4")
+  @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 3")
   int levels = 1;
 
-  @Option(names = "--metric", description = "lengths in metres (else in feet and inches)")
+  @Option(names = "--metric", description = "lengths in metres, not in feet and inches")
   boolean metric;
 
   @Mixin HelpOption help;
@@ -59,11 +59,14 @@ final class StartVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (levels < 1 || levels > 4) {
-      throw new CommandTrouble("--levels: " + levels + " is not from 1 to 4");
+    if (!List.of("us", "uk", "none").contains(place)) {
+      throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
+    }
+    if (levels < 1 || levels > 3) {
+      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
     }
     if (built != 0 && (built < 1600 || built > 2100)) {
-      throw new CommandTrouble("--built: " + built + " is not a year from 1600 to 2100");
+      throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
     }
     String text = text();
     if (file.isPresent()) {
@@ -82,7 +85,7 @@ final class StartVerb implements Callable<Integer> {
 
   private String text() {
     try {
-      return around.pipeline().start(new StartWords(schema, name, place, built, levels, metric));
+      return around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
     } catch (IllegalArgumentException e) {
       throw new CommandTrouble("--name: " + e.getMessage());
     }

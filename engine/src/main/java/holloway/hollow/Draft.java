@@ -4,14 +4,16 @@ import holloway.framing.Framed;
 import holloway.geometry.Point3;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What the makers of crossings share while the hollow house is put together. */
 final class Draft {
-  private static final long APART = 45_000_000;
+  private static final long APART = 70_000_000;
 
   final Framed framed;
   final Solids solids;
@@ -20,6 +22,7 @@ final class Draft {
   final List<Site> sites = new ArrayList<>();
   final List<AccessPlace> accesses = new ArrayList<>();
   final List<Refused> refused = new ArrayList<>();
+  private final Set<String> siteIds = new HashSet<>();
   private final Map<Long, List<Point3>> upright = new HashMap<>();
 
   Draft(Framed framed) {
@@ -46,12 +49,18 @@ final class Draft {
    */
   void keep(Site s) {
     sites.add(s);
+    siteIds.add(s.id());
     if (s.a().plan().equals(s.b().plan())) {
       upright.computeIfAbsent(cell(s.a().x(), s.a().y()), k -> new ArrayList<>()).add(s.a());
     }
   }
 
-  /** True when no kept upright axis of any storey stands within 45 mm of this one. */
+  /** True when a crossing of this id is kept already. */
+  boolean has(String site) {
+    return siteIds.contains(site);
+  }
+
+  /** True when no kept upright axis of any storey stands within 70 mm of this one. */
   boolean roomFor(Point3 axis) {
     for (long dx = -1; dx <= 1; dx++) {
       for (long dy = -1; dy <= 1; dy++) {

@@ -42,6 +42,11 @@ final class PlateSites {
   private static final long EDGE = 24_000_000;
   private static final long LEVEL = 80_000_000;
 
+  /** From the top of a bay to the foot of the one above it, over plates and floor. */
+  private static final long LEAST_RISE = 150_000_000;
+
+  private static final long MOST_RISE = 700_000_000;
+
   private final Draft draft;
   private final Map<String, Wall> walls = new TreeMap<>();
   private final List<Hollow> joistBays;
@@ -66,11 +71,21 @@ final class PlateSites {
       above(bay, w);
       below(bay, w);
     }
-    for (Hollow bay : bays) {
-      for (Hollow upper : bays) {
-        stack(bay, upper);
-      }
+    TreeMap<Long, List<Integer>> byFoot = new TreeMap<>();
+    for (int i = 0; i < bays.size(); i++) {
+      byFoot.computeIfAbsent(foot(bays.get(i)).z(), k -> new ArrayList<>()).add(i);
     }
+    for (Hollow bay : bays) {
+      long top = StudBays.middle(bay, bay.clear().z1()).z();
+      byFoot.subMap(top + LEAST_RISE, true, top + MOST_RISE, true).values().stream()
+          .flatMap(List::stream)
+          .sorted()
+          .forEach(i -> stack(bay, bays.get(i)));
+    }
+  }
+
+  private static Point3 foot(Hollow bay) {
+    return StudBays.middle(bay, bay.clear().z0());
   }
 
   /**
@@ -228,12 +243,8 @@ final class PlateSites {
   private void stack(Hollow low, Hollow high) {
     long z0 = low.clear().z1();
     Point3 top = StudBays.middle(low, z0);
-    Point3 foot = StudBays.middle(high, high.clear().z0());
-    long rise = foot.z() - top.z();
-    if (rise < 150_000_000
-        || rise > 700_000_000
-        || Math.abs(foot.x() - top.x()) > 600_000_000
-        || Math.abs(foot.y() - top.y()) > 600_000_000) {
+    Point3 foot = foot(high);
+    if (Math.abs(foot.x() - top.x()) > 600_000_000 || Math.abs(foot.y() - top.y()) > 600_000_000) {
       return;
     }
     long z1 = low.frame().toLocal(foot).z();
@@ -253,23 +264,7 @@ final class PlateSites {
     draft
         .bores
         .best("?", SiteKind.PLATE_STACK, axes, low.id(), high.id())
-        .ifPresent(s -> draft.keep(named(low, s)));
-  }
-
-  private Site named(Hollow low, Site s) {
-    return new Site(
-        id(low, "plates", s.a()),
-        s.kind(),
-        s.a(),
-        s.b(),
-        s.hollowA(),
-        s.hollowB(),
-        s.pierces(),
-        s.layers(),
-        s.largestBit(),
-        s.platedBit(),
-        false,
-        s.assumed());
+        .ifPresent(s -> draft.keep(s.named(id(low, "plates", s.a()))));
   }
 
   /** True when the plan point lies in the bay or within a hand's breadth of it. */

@@ -251,7 +251,7 @@ final class SurfaceSites {
         .ifPresent(
             s -> {
               String id = w.id() + "/through/" + Tags.of(w.frame().toLocal(s.a()).x());
-              if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
+              if (!draft.has(id)) {
                 draft.keep(s.named(id));
               }
             });

@@ -110,13 +110,10 @@ public final class Pipeline {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
 
-  /**
-   * A house file to begin with.
-   *
-   * @throws IllegalArgumentException when the name cannot be one
-   */
-  public String start(StartWords words) {
-    return stages.startFile(words);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  /** A first house file. */
+  public String start(StartWishes wishes) {
+    return stages.startFile(wishes);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

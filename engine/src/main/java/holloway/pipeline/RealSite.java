@@ -46,6 +46,11 @@ final class RealSite implements Stages.Site {
     return List.of();
   }
 
+  /**
+   * Where ends have alternatives the spots are chosen first, over all of them; then the plan is
+   * made with those spots alone, so that no hole is bored through the cut-out of a spot that was
+   * not taken. The bound is of the first, wider problem, and holds for the second.
+   */
   @Override
   public Set<String> ways() {
     return Compare.waysOf(routed.graph()).stream()
@@ -55,17 +60,27 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
-    Solved solved =
-        JointPlanner.solve(
-            routed.graph(),
-            order(request),
-            budget(thoroughness),
-            (what, done, of) -> {
-              if (done == of || done % 50 == 0) {
-                progress.now("%s, %d of %d".formatted(what, done, of));
-              }
-            });
-    return named(solved.plan(), request).withUnrouted(unrouted(solved, request));
+    Solved first = solve(routed, request, thoroughness);
+    Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
+    if (chosen.isEmpty()) {
+      return named(first.plan(), request).withUnrouted(unrouted(first, routed, request));
+    }
+    Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
+    Solved second = solve(settled, request, thoroughness);
+    Plan plan = Chosen.withBound(second.plan(), first.plan());
+    return named(plan, request).withUnrouted(unrouted(second, settled, request));
+  }
+
+  private Solved solve(Routing.Routed on, Request request, Thoroughness thoroughness) {
+    return JointPlanner.solve(
+        on.graph(),
+        order(request),
+        budget(thoroughness),
+        (what, done, of) -> {
+          if (done == of || done % 50 == 0) {
+            progress.now("%s, %d of %d".formatted(what, done, of));
+          }
+        });
   }
 
   @Override
@@ -144,12 +159,12 @@ final class RealSite implements Stages.Site {
         p.survey());
   }
 
-  private List<Plan.Unrouted> unrouted(Solved solved, Request request) {
+  private List<Plan.Unrouted> unrouted(Solved solved, Routing.Routed on, Request request) {
     return solved.plan().unrouted().stream()
         .map(
             u -> {
               List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
-              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, routed, reached));
+              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, on, reached));
             })
         .toList();
   }

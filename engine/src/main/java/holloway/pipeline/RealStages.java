@@ -68,7 +68,11 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public String startFile(StartWords w) {
-    return Starter.text(w.schema(), w.name(), w.place(), w.built(), w.levels(), w.metric());
+  public String startFile(StartWishes w) {
+    try {
+      return Starter.text(w.schema(), w.name(), w.place(), w.built(), w.levels(), w.metric());
+    } catch (IllegalArgumentException e) {
+      throw new InputTrouble("--name: " + e.getMessage());
+    }
   }
 }

@@ -24,12 +24,8 @@ interface Stages {
   /** The published JSON Schema of an input file: house, found or wishes. */
   String inputSchema(String of);
 
-  /**
-   * A house file to begin with.
-   *
-   * @throws IllegalArgumentException when the name cannot be one
-   */
-  String startFile(StartWords words);
+  /** A house file to begin with; {@code schema} is what its editor line names. */
+  String startFile(StartWishes wishes);
 
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}

@@ -7,8 +7,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
+import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.schedule.OutletPlace;
+import holloway.schedule.OutletPlaces;
+import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -39,18 +42,22 @@ public final class Documents {
     return root;
   }
 
-  /** As {@link #plan(Plan, Map)}, with {@code outlets}: where each cut-out goes. */
-  public static String plan(Plan plan, Map<String, HoleCard> cards, List<OutletPlace> outlets) {
+  /** As {@link #plan(Plan, Map)} with {@code outlets}: where each sits, in words and as a point. */
+  public static String plan(
+      Plan plan, Map<String, HoleCard> cards, Placed placed, Request request) {
     ObjectNode root = tree(plan, cards);
+    OutletWords words = new OutletWords(placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
-    outlets.forEach(o -> list.add(outlet(o)));
+    OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
     return JsonText.of(root);
   }
 
-  private static ObjectNode outlet(OutletPlace o) {
+  private static ObjectNode outlet(OutletPlace o, OutletWords words) {
+    ObjectNode n = NODES.objectNode().put("name", o.name()).put("where", words.where(o));
+    ArrayNode point = n.putArray("at");
+    o.at().ifPresent(p -> List.of(p.x(), p.y(), p.z()).forEach(nm -> point.add(mm(nm))));
     boolean ceiling = o.kind() == OutletPlace.Kind.CEILING;
     boolean eastWest = o.side().runsEastWest();
-    ObjectNode n = NODES.objectNode().put("name", o.name());
     n.put("on", o.kind().name().toLowerCase(Locale.ROOT)).put("room", o.room());
     if (!ceiling) {
       n.put("side", o.side().word()).put("face", o.face());

@@ -16,21 +16,25 @@ final class HeadSection {
           "shortest", "the shortest routes, then the least work");
 
   private final Plan plan;
+  private final double visibleMetre;
   private final UnitWords units;
-  private final double dislike;
   private final Page page;
 
   HeadSection(Sheet sheet, Page page) {
     this.plan = sheet.plan();
+    this.visibleMetre = sheet.request().wishes().visibleMetre();
     this.units = sheet.units();
-    this.dislike = sheet.dislike();
     this.page = page;
   }
 
   void write() {
     Plan.Totals t = plan.totals();
     page.title(plan.house() + ": plan for " + AIMS.getOrDefault(plan.profile(), plan.profile()));
-    page.put("  work     ", UnitWords.minutes(t.minutes() - dislike) + " in all" + money(t));
+    page.put("  work     ", UnitWords.minutes(t.minutes()) + " in all" + money(t));
+    double dislike = visibleMetre * t.visibleM();
+    if (dislike >= 0.5) {
+      page.put("  of this  ", dislike(dislike));
+    }
     page.put(
         "  holes    ",
         UnitWords.count(t.holes(), "hole")
@@ -46,12 +50,7 @@ final class HeadSection {
                 units.cable(t.routeM()),
                 units.cable(t.cableM())));
     if (t.visibleM() > 0) {
-      page.put(
-          "  in sight ",
-          units.cable(t.visibleM())
-              + " of cable stays visible; your dislike of it counts as "
-              + UnitWords.minutes(dislike)
-              + ", which is no work");
+      page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
     }
     page.put(
         "  set up   ",
@@ -62,6 +61,13 @@ final class HeadSection {
           "  missing  ",
           UnitWords.count(plan.unrouted().size(), "run") + " without a route, see the end");
     }
+  }
+
+  /**
+   * Whether the minutes hold the dislike is the pricing's matter: it is part of a leg's minutes.
+   */
+  static String dislike(double minutes) {
+    return UnitWords.minutes(minutes) + " stand for dislike of cable in sight, no work";
   }
 
   private static String money(Plan.Totals t) {
@@ -92,17 +98,9 @@ final class HeadSection {
 
   private String priced(Plan.Totals t) {
     boolean plain =
-        Math.abs(t.objective() / (double) plan.perMinute() - t.minutes() + dislike) < 0.5
+        Math.abs(t.objective() / (double) plan.perMinute() - t.minutes()) < 0.5
             || !plan.profile().equals("least-work");
-    if (plain) {
-      return "";
-    }
-    boolean both = dislike > 0 && t.money().isPresent();
-    String what =
-        both
-            ? "dislike of visible cable and money"
-            : dislike > 0 ? "dislike of visible cable" : "money";
-    return " (" + what + " counted in)";
+    return plain ? "" : " (dislike of visible cable and money counted in)";
   }
 
   static String percent(double gap) {

@@ -4,19 +4,18 @@ import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Every hole: what it is, where, how it is measured out and made. */
 final class HolesSection {
   private final Sheet sheet;
   private final PlaceWords places;
-  private final HouseWords words;
+  private final PlainWords words;
   private final Page page;
 
   HolesSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.places = new PlaceWords(sheet.placed(), sheet.units());
-    this.words = new HouseWords(sheet.placed());
+    this.words = sheet.words();
     this.page = page;
   }
 
@@ -42,18 +41,13 @@ final class HolesSection {
     row("stand", words.stand(h));
     row("through", through(h));
     tape(sheet.findCard(h.id()));
-    row("make it", HouseWords.plain(h.method()) + ", " + UnitWords.minutes(h.minutes()));
-    optional("or", others(h));
+    row("make it", words.method(h.method()) + ", " + UnitWords.minutes(h.minutes()));
+    List<String> others = words.others(h);
+    if (!others.isEmpty()) {
+      row("or", String.join("; ", others));
+    }
     row("carries", String.join(", ", h.runs()));
     row("id", h.id());
-  }
-
-  private static String others(Plan.PlannedHole h) {
-    return h.otherMethods().stream()
-        .map(HouseWords::plain)
-        .filter(m -> !m.equals(HouseWords.plain(h.method())))
-        .distinct()
-        .collect(Collectors.joining("; "));
   }
 
   private String through(Plan.PlannedHole h) {

@@ -8,8 +8,6 @@ import java.util.TreeMap;
 
 /** Where the hours go: works by the place a person stands, and the cable itself. */
 final class HoursSection {
-  private static final int WIDE = 42;
-
   private final Sheet sheet;
   private final Page page;
 
@@ -21,35 +19,43 @@ final class HoursSection {
   void write() {
     Plan plan = sheet.plan();
     page.title("HOURS");
-    HouseWords words = new HouseWords(sheet.placed());
     Map<String, String> stands = new HashMap<>();
+    PlainWords words = sheet.words();
     plan.holes().forEach(h -> h.works().forEach(w -> stands.putIfAbsent(w, words.stand(h))));
     Map<String, double[]> byPlace = new TreeMap<>();
     double works = 0;
     for (Plan.PlannedWork w : plan.works()) {
-      double[] sum = byPlace.computeIfAbsent(place(w, stands), p -> new double[2]);
+      String place = w.zone().isEmpty() ? place(w, stands) : setUp(w.zone());
+      double[] sum = byPlace.computeIfAbsent(place, p -> new double[2]);
       sum[0]++;
       sum[1] += w.minutes();
       works += w.minutes();
     }
     byPlace.forEach((place, sum) -> row(place, UnitWords.count((long) sum[0], "work"), sum[1]));
-    double dislike = sheet.dislike();
-    double all = plan.totals().minutes();
-    row("drawing, fishing, laying", "", all - works - dislike);
-    row("work in all", "", all - dislike);
-    if (dislike > 0) {
-      row("dislike of cable in sight, no work", "", dislike);
-      row("minutes counted by the plan", "", all);
+    double dislike = sheet.request().wishes().visibleMetre() * plan.totals().visibleM();
+    row("drawing, fishing, laying", "", plan.totals().minutes() - works - dislike);
+    if (dislike >= 0.5) {
+      row("dislike of cable in sight (no work)", "", dislike);
     }
+    row("in all", "", plan.totals().minutes());
     page.put("  ", source());
   }
 
+  /** A cut-out is the outlet's own work even where a hole is bored through it. */
   private static String place(Plan.PlannedWork w, Map<String, String> stands) {
     return w.kind().equals("cut-out")
         ? word(w.kind())
-        : w.zone().isEmpty()
-            ? stands.getOrDefault(w.id(), word(w.kind()))
-            : HouseWords.zone(w.zone());
+        : stands.getOrDefault(w.id(), word(w.kind()));
+  }
+
+  private static String setUp(String zone) {
+    return switch (zone) {
+      case "attic" -> "getting set up in the attic";
+      case "attic-low" -> "getting set up in another attic";
+      case "crawlspace", "cellar" -> "getting set up in the " + zone;
+      case "ladder" -> "setting up the ladder";
+      default -> "getting set up: " + zone;
+    };
   }
 
   private String source() {
@@ -70,12 +76,12 @@ final class HoursSection {
   }
 
   private void row(String place, String works, double minutes) {
-    String name = place;
-    if (name.length() > WIDE) {
-      List<String> lines = Page.wrap(name, WIDE);
-      lines.subList(0, lines.size() - 1).forEach(l -> page.line("  " + l));
-      name = "  " + lines.get(lines.size() - 1);
+    String end = "%-8s %12s".formatted(works, UnitWords.minutes(minutes));
+    int wide = Page.WIDTH - end.length() - 3;
+    List<String> lines = Page.wrap(place, wide);
+    for (String line : lines.subList(0, lines.size() - 1)) {
+      page.line("  " + line);
     }
-    page.line("  %-44s %-9s %12s".formatted(name, works, UnitWords.minutes(minutes)));
+    page.line(("  %-" + wide + "s %s").formatted(lines.get(lines.size() - 1), end));
   }
 }

@@ -56,16 +56,23 @@ final class PlaceWords {
 
   private String inWall(Wall w, Point3 p) {
     Point3 l = w.frame().toLocal(p);
+    return "%s level, %s, %s from its %s end, %s"
+        .formatted(w.level(), name(w, l.x()), units.tape(l.x()), end(w), height(w, l));
+  }
+
+  /** The end that distances along a wall are taped from. */
+  static String end(Wall w) {
     Point3 start = w.world(0, 0, 0);
     Point3 end = w.world(w.length(), 0, 0);
     boolean eastWest = Math.abs(end.x() - start.x()) >= Math.abs(end.y() - start.y());
-    return "%s level, %s, %s from its %s end, %s"
-        .formatted(
-            w.level(),
-            name(w, l.x()),
-            units.tape(l.x()),
-            eastWest ? "west" : "south",
-            height(w, l));
+    return eastWest ? "west" : "south";
+  }
+
+  /** A whole wall by the rooms along it. */
+  String name(Wall w) {
+    TreeSet<String> rooms = new TreeSet<>();
+    w.faces().forEach(f -> rooms.add(f.room()));
+    return named(w, rooms);
   }
 
   /** A wall by the rooms that see it at a distance along it. */
@@ -73,13 +80,19 @@ final class PlaceWords {
     TreeSet<String> rooms = new TreeSet<>();
     w.findFace(0, s).ifPresent(f -> rooms.add(f.room()));
     w.findFace(1, s).ifPresent(f -> rooms.add(f.room()));
+    return named(w, rooms);
+  }
+
+  private static String named(Wall w, TreeSet<String> rooms) {
     if (rooms.isEmpty()) {
       return "wall " + w.id();
     }
     if (rooms.size() == 1) {
       return (w.isOuter() ? "outer wall of " : "wall of ") + rooms.first();
     }
-    return "wall between " + String.join(" and ", rooms);
+    String word = w.isOuter() ? "outer wall of " : "wall between ";
+    String last = rooms.last();
+    return word + String.join(", ", rooms.headSet(last)) + " and " + last;
   }
 
   private String height(Wall w, Point3 l) {

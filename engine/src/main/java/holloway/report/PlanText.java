@@ -9,11 +9,11 @@ public final class PlanText {
     new BrokenLawSection(sheet.plan(), page).write();
     new HeadSection(sheet, page).write();
     new CheckFirstSection(sheet, page).write();
-    new OutletsSection(sheet, page).write();
     new RunsSection(sheet, page).write();
+    new OutletsSection(sheet, page).write();
     new HolesSection(sheet, page).write();
     new HoursSection(sheet, page).write();
-    FindingsSection.write(sheet.plan().findings(), page);
+    FindingsSection.write(sheet.plan().findings(), sheet.words()::sentence, page);
     new MaterialsSection(sheet, page).write();
     new CautionsSection(sheet, page).write();
     new UnroutedSection(sheet, page).write();

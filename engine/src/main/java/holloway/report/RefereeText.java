@@ -19,7 +19,7 @@ public final class RefereeText {
     } else {
       refusals.forEach(r -> page.line("refused: " + r));
     }
-    FindingsSection.write(findings, page);
+    FindingsSection.write(findings, text -> text, page);
     return page.text();
   }
 }

@@ -38,4 +38,8 @@ public record Sheet(
   UnitWords units() {
     return new UnitWords(system);
   }
+
+  PlainWords words() {
+    return new PlainWords(placed, request, units());
+  }
 }

@@ -71,12 +71,7 @@ final class ChannelLinks {
     long length = GraphDraft.lengthOf(path);
     int work =
         draft.work(
-            channel.id() + "/" + (site.kind() == SiteKind.CEILING ? "up" : "down"),
-            WorkKind.CHANNEL,
-            prices.channel(length),
-            0,
-            0,
-            "");
+            channel.id() + "/to/" + site.id(), WorkKind.CHANNEL, prices.channel(length), 0, 0, "");
     List<RouteGraph.Piece> pieces = new ArrayList<>();
     pieces.add(
         new RouteGraph.Piece.Leg(

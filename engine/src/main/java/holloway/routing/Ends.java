@@ -66,6 +66,16 @@ public final class Ends {
     return e;
   }
 
+  /** The same ends with one spot left where {@code chosen} gives its index. */
+  public Ends only(Map<String, Integer> chosen) {
+    Ends e = new Ends(placed);
+    spots.forEach(
+        (name, list) ->
+            e.spots.put(
+                name, chosen.containsKey(name) ? List.of(list.get(chosen.get(name))) : list));
+    return e;
+  }
+
   public List<Problem> problems() {
     return List.copyOf(problems);
   }

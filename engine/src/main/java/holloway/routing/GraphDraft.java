@@ -74,6 +74,6 @@ final class GraphDraft {
   }
 
   RouteGraph finish() {
-    return new RouteGraph(nodes, edges, holes, works, terminals);
+    return new RouteGraph(nodes, Dominated.without(edges, holes), holes, works, terminals);
   }
 }

@@ -16,6 +16,9 @@ final class Paths {
 
   private static final long TRIM = 6_000_000;
 
+  /** A cable that comes in sideways keeps this off the stud it came through. */
+  private static final long OFF_STUD = 25_000_000;
+
   private Paths() {}
 
   /**
@@ -47,7 +50,7 @@ final class Paths {
     boolean endB = b.z() <= c.z0() + TRIM || b.z() >= c.z1() - TRIM;
     long z = endA ? endB ? a.z() + (b.z() - a.z()) / 2 : b.z() : a.z();
     if (!endA && !endB) {
-      long s = (c.x0() + c.x1()) / 2;
+      long s = Math.max(c.x0() + OFF_STUD, Math.min(c.x1() - OFF_STUD, a.x()));
       long t = (c.y0() + c.y1()) / 2;
       return List.of(
           a,

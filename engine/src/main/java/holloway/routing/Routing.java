@@ -202,7 +202,7 @@ public final class Routing {
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
       stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st)).connect(entries));
-    } else if (h.kind() == HollowKind.ROOM_SURFACE) {
+    } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {
       room(h, entries);
     }
   }

@@ -74,9 +74,7 @@ final class Landmarks {
     Axis away = Lines.between(eye, at);
     long nm = eye.distanceTo(at);
     boolean seen = nm >= NEAREST && nm <= LONGEST && solids.free(eye, at, 1);
-    return seen
-        ? Optional.of(new Dimension(words, at, Lines.turned(away), nm))
-        : Optional.empty();
+    return seen ? Optional.of(new Dimension(words, at, Lines.turned(away), nm)) : Optional.empty();
   }
 
   /** The edge of the bored piece, walked on over neighbours of its kind that continue it. */

@@ -1,7 +1,9 @@
 package holloway.schedule;
 
+import holloway.geometry.Point3;
 import holloway.house.Side;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -14,6 +16,7 @@ import java.util.OptionalInt;
  * @param height of the middle over the room's floor; the ceiling's height for a ceiling
  * @param spot which of the wanted spots was taken, from 1; empty when there was one only
  * @param moved from the wanted spot towards the east or north, so that no stud is met
+ * @param at where its cables end in the world, empty without a run
  * @param spares how many of the cables are for later
  */
 public record OutletPlace(
@@ -30,7 +33,8 @@ public record OutletPlace(
     long moved,
     List<String> cables,
     int spares,
-    boolean routed) {
+    boolean routed,
+    Optional<Point3> at) {
   /** What it is fixed to. */
   public enum Kind {
     CABINET,

@@ -70,7 +70,8 @@ public final class OutletPlaces {
         p.moved(),
         p.cables(),
         p.spares(),
-        p.routed());
+        p.routed(),
+        p.at());
   }
 
   private OutletPlace outlet(Outlet o) {
@@ -146,7 +147,8 @@ public final class OutletPlaces {
             moved,
             cables(o.name()),
             spares(o.name()),
-            end.isPresent() || o.cables().isEmpty());
+            end.isPresent() || o.cables().isEmpty(),
+            end.or(() -> end(o.name())));
     return new Fit(place, off);
   }
 
@@ -187,7 +189,8 @@ public final class OutletPlaces {
             Math.round(off),
             cables(o.name()),
             spares(o.name()),
-            end.isPresent());
+            end.isPresent(),
+            end);
     double high = end.map(p -> (double) Math.abs(p.z() - room.ceilingZ())).orElse(0.0);
     return new Fit(place, off + high);
   }

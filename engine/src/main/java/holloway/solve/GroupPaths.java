@@ -14,6 +14,10 @@ final class GroupPaths {
   private final Places places;
   private final ShortestPaths search;
   private final boolean[][] methodOpen;
+
+  /** By hole: open already, or made by a method that is not shut. */
+  private final boolean[] mayBeMade;
+
   private final boolean[] edgeOpen;
   private final boolean[] nodeOpen;
   private final boolean[][] fits;
@@ -43,10 +47,13 @@ final class GroupPaths {
     mark = new int[net.edges];
     start = new long[net.nodes];
     methodOpen = new boolean[net.methods.length][];
+    mayBeMade = new boolean[net.methods.length];
     for (int h = 0; h < methodOpen.length; h++) {
       methodOpen[h] = new boolean[net.methods[h].length];
+      mayBeMade[h] = methodOpen[h].length == 0;
       for (int m = 0; m < methodOpen[h].length; m++) {
         methodOpen[h][m] = open(net.methods[h][m], shutWorks);
+        mayBeMade[h] |= methodOpen[h][m];
       }
     }
     nodeOpen = new boolean[net.nodes];
@@ -95,19 +102,40 @@ final class GroupPaths {
     for (int s : task.ends[g.from()]) {
       start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
     }
-    long[] prices = arcPrice[group];
-    return search.find(task.ends[g.from()], start, task.ends[g.to()], arc -> prices[arc], g.pin());
+    ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice[group], null);
+    return search.find(task.ends[g.from()], start, task.ends[g.to()], lengths, g.pin());
   }
 
+  /** As if the group had no shares, then what is near its shares: most places have none. */
   private void priceAll(int group, long[] units) {
     holePrice[group] = new long[net.methods.length];
     arcPrice[group] = new long[2 * net.edges];
     for (int h = 0; h < net.methods.length; h++) {
-      priceHole(group, h, units);
+      boolean open = fits[groups.get(group).kind()][h] && mayBeMade[h];
+      holePrice[group][h] = open ? 0 : Network.SHUT;
     }
-    for (int e = 0; e < net.edges; e++) {
-      priceEdge(group, e, units);
+    for (int arc = 0; arc < 2 * net.edges; arc++) {
+      arcPrice[group][arc] = bare(arc, group);
     }
+    stale[group].clear();
+    for (int p = 0; p < units.length; p++) {
+      if (units[p] > 0) {
+        stale[group].add(p);
+      }
+    }
+    priceStale(group, units);
+  }
+
+  private long bare(int arc, int group) {
+    int e = arc >> 1;
+    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
+      return Network.SHUT;
+    }
+    long sum = groups.get(group).runs().length * net.price[e];
+    for (int h : net.edgeHoles[e]) {
+      sum = Math.min(Network.SHUT, sum + holePrice[group][h]);
+    }
+    return sum;
   }
 
   private void priceStale(int group, long[] units) {
@@ -149,7 +177,7 @@ final class GroupPaths {
     for (int i = 0; i < holes.length; i++) {
       int h = holes[i];
       long p = holePrice[group][h];
-      if (own != null && p < Network.SHUT) {
+      if (own != null && own[i] != places.holePlaces[h] && p < Network.SHUT) {
         p = cheapest(h, own[i], units);
       }
       sum = Math.min(Network.SHUT, sum + p);

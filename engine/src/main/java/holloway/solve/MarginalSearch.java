@@ -93,7 +93,7 @@ final class MarginalSearch {
       start[s] = startPrice(s);
     }
     long[] extra = edgeExtra[d.kind()];
-    ShortestPaths.Lengths lengths = arc -> arcPrice[arc] + extra[arc >> 1];
+    ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice, extra);
     return new PathRepair(net, MOST_BRANCHES)
         .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
   }

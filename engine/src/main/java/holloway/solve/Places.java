@@ -29,7 +29,10 @@ final class Places {
   /** By hole and method. */
   final int[][][] holePlaces;
 
-  /** By arc, place of the hole in its edge, and method; null where {@link #holePlaces} holds. */
+  /**
+   * By arc, place of the hole in its edge, and method; null, or the very array of {@link
+   * #holePlaces}, where that holds.
+   */
   final int[][][][] ownHolePlaces;
 
   private static final int[] NONE = {};
@@ -105,6 +108,9 @@ final class Places {
         ownHolePlaces[arc][i] = new int[both.length][];
         for (int m = 0; m < both.length; m++) {
           ownHolePlaces[arc][i][m] = concat(both[m], oneWay[m]);
+        }
+        if (Arrays.deepEquals(ownHolePlaces[arc][i], holePlaces[holes[i]])) {
+          ownHolePlaces[arc][i] = holePlaces[holes[i]];
         }
       }
     }

@@ -8,11 +8,11 @@ import java.util.Arrays;
  * in the second.
  */
 final class ShortestPaths {
-  /** Price of walking an arc, {@link Network#SHUT} or more if it is closed. */
-  @FunctionalInterface
-  interface Lengths {
-    long of(int arc);
-  }
+  /**
+   * Price of walking an arc, {@link Network#SHUT} or more if it is closed: what is listed by arc
+   * and, unless null, by edge.
+   */
+  record Lengths(long[] byArc, long[] byEdge) {}
 
   private final Network net;
   private final long[] distance;
@@ -50,7 +50,7 @@ final class ShortestPaths {
     while (size > 0) {
       int state = pop();
       int node = state >= net.nodes ? state - net.nodes : state;
-      if (state >= shift && Arrays.binarySearch(targets, node) >= 0) {
+      if (state >= shift && Places.has(targets, node)) {
         return trace(state);
       }
       relax(state, node, lengths, pin);
@@ -61,10 +61,12 @@ final class ShortestPaths {
   private void relax(int state, int node, Lengths lengths, boolean[] pin) {
     long base = distance[state];
     int end = net.first[node + 1];
+    long[] byArc = lengths.byArc();
+    long[] byEdge = lengths.byEdge();
     looks += end - net.first[node];
     for (int i = net.first[node]; i < end; i++) {
       int arc = net.arcs[i];
-      long d = base + lengths.of(arc);
+      long d = base + byArc[arc] + (byEdge == null ? 0 : byEdge[arc >> 1]);
       int next = net.head[arc];
       if (pin != null && (state >= net.nodes || pin[arc >> 1])) {
         next += net.nodes;

@@ -72,8 +72,8 @@ public final class ToyStages implements Stages {
   }
 
   @Override
-  public String startFile(StartWords words) {
-    return "# " + words.schema() + "\nhouse: My house\n";
+  public String startFile(StartWishes wishes) {
+    return "# " + wishes.schema() + "\nhouse: My house\n";
   }
 
   private final class ToySite implements Site {

@@ -26,7 +26,12 @@ class ShortestPathsTest {
         int s = random.nextInt(net.nodes);
         int t = random.nextInt(net.nodes);
         Path p =
-            ours.find(new int[] {s}, new long[net.nodes], new int[] {t}, a -> weight[a >> 1], null);
+            ours.find(
+                new int[] {s},
+                new long[net.nodes],
+                new int[] {t},
+                new ShortestPaths.Lengths(new long[2 * net.edges], weight),
+                null);
         String where = "seed " + seed + ", " + s + " to " + t;
         assertEquals((long) reference.getPathWeight(s, t), p.price(), where);
         long sum = 0;

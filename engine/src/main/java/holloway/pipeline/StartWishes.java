@@ -1,12 +1,12 @@
 package holloway.pipeline;
 
 /**
- * What a first house file is written from.
+ * What a first house file should hold.
  *
- * @param schema what its editor line names
+ * @param schema the schema file that an editor is told of
  * @param place us, uk or none
  * @param built year, 0 when not known
- * @param levels storeys, from 1
+ * @param metric lengths in metres instead of feet and inches
  */
-public record StartWords(
+public record StartWishes(
     String schema, String name, String place, int built, int levels, boolean metric) {}
