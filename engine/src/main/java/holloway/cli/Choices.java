@@ -54,13 +54,6 @@ final class Choices {
     }
   }
 
-  static final class Place implements ITypeConverter<String> {
-    @Override
-    public String convert(String word) {
-      return same(word, "us", "uk", "none");
-    }
-  }
-
   static final class SchemaOf implements ITypeConverter<String> {
     @Override
     public String convert(String word) {

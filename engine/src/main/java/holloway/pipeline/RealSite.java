@@ -104,12 +104,15 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
+    // A plan is made with the chosen spots alone; only an end that stays in one room is sure of it.
     Map<String, String> rooms = new TreeMap<>();
     ends.spots()
         .forEach(
             (name, spots) -> {
-              for (int k = 0; k < spots.size(); k++) {
-                rooms.put(k == 0 ? name : name + "@" + (k + 1), spots.get(k).room());
+              Set<String> own = new TreeSet<>();
+              spots.forEach(s -> own.add(s.room()));
+              if (own.size() == 1) {
+                rooms.put(name, spots.get(0).room());
               }
             });
     return HoleCards.of(plan, hollows, units, rooms);
