@@ -13,7 +13,7 @@ import java.util.Set;
 
 /** What the makers of crossings share while the hollow house is put together. */
 final class Draft {
-  private static final long APART = 70_000_000;
+  private static final long APART = 50_000_000;
 
   final Framed framed;
   final Solids solids;
@@ -60,7 +60,7 @@ final class Draft {
     return siteIds.contains(site);
   }
 
-  /** True when no kept upright axis of any storey stands within 70 mm of this one. */
+  /** True when no kept upright axis of any storey stands within 50 mm of this one. */
   boolean roomFor(Point3 axis) {
     for (long dx = -1; dx <= 1; dx++) {
       for (long dy = -1; dy <= 1; dy++) {
