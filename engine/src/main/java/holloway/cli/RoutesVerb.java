@@ -60,7 +60,7 @@ final class RoutesVerb implements Callable<Integer> {
     around.print(
         json
             ? Documents.routes(answer.placed().house().name(), run, answer.routes())
-            : RoutesText.of(run, answer.routes(), system, around.ink()));
+            : RoutesText.of(run, answer.placed(), answer.routes(), system, around.ink()));
     return answer.routes().isEmpty() ? ExitCode.NO_ROUTE : ExitCode.DONE;
   }
 }

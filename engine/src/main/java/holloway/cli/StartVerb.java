@@ -37,7 +37,10 @@ final class StartVerb implements Callable<Integer> {
       description = "whose building rules are checked")
   String place = "us";
 
-  @Option(names = "--built", paramLabel = "YEAR", description = "the year it was built")
+  @Option(
+      names = "--built",
+      paramLabel = "YEAR",
+      description = "the year it was built, 0 if not known")
   int built = 1985;
 
   @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 3")
@@ -62,8 +65,10 @@ final class StartVerb implements Callable<Integer> {
     if (levels < 1 || levels > 3) {
       throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
     }
-    String text =
-        around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
+    if (built != 0 && (built < 1600 || built > 2100)) {
+      throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
+    }
+    String text = text();
     if (file.isPresent()) {
       write(file.get(), text);
       around.print(
@@ -76,6 +81,14 @@ final class StartVerb implements Callable<Integer> {
       around.print(text);
     }
     return ExitCode.DONE;
+  }
+
+  private String text() {
+    try {
+      return around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
+    } catch (IllegalArgumentException e) {
+      throw new CommandTrouble("--name: " + e.getMessage());
+    }
   }
 
   private static void write(Path to, String text) {

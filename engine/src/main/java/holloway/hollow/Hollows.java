@@ -58,7 +58,7 @@ public final class Hollows {
       out.add(
           new Stand(
               attics.get(i).id(),
-              attics.size() == 1 ? "the attic" : "the attic over " + attics.get(i).owner(),
+              attics.size() == 1 ? "the attic" : "the attic under the " + attics.get(i).owner(),
               i == 0 ? "attic" : "attic-low"));
     }
     for (Hollow h : draft.hollows.values()) {

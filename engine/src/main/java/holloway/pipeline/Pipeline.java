@@ -52,6 +52,7 @@ public final class Pipeline {
     List<Answers.WayOfWorking> ways =
         Ways.compare(
             o.request,
+            o.site.ways(),
             (name, request) -> {
               progress.now("planning: " + name);
               Plan bare = o.site.plan(request, settings.thoroughness());

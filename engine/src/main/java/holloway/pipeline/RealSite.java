@@ -6,6 +6,7 @@ import holloway.check.Refusal;
 import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.Way;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
@@ -13,6 +14,7 @@ import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
+import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
 import holloway.solve.Order;
 import holloway.solve.Routes;
@@ -20,8 +22,10 @@ import holloway.solve.Solved;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
@@ -47,6 +51,13 @@ final class RealSite implements Stages.Site {
    * made with those spots alone, so that no hole is bored through the cut-out of a spot that was
    * not taken. The bound is of the first, wider problem, and holds for the second.
    */
+  @Override
+  public Set<String> ways() {
+    return Compare.waysOf(routed.graph()).stream()
+        .map(Way::word)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
     Solved first = solve(routed, request, thoroughness);
@@ -93,7 +104,18 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
-    return HoleCards.of(plan, hollows, units);
+    // A plan is made with the chosen spots alone; only an end that stays in one room is sure of it.
+    Map<String, String> rooms = new TreeMap<>();
+    ends.spots()
+        .forEach(
+            (name, spots) -> {
+              Set<String> own = new TreeSet<>();
+              spots.forEach(s -> own.add(s.room()));
+              if (own.size() == 1) {
+                rooms.put(name, spots.get(0).room());
+              }
+            });
+    return HoleCards.of(plan, hollows, units, rooms);
   }
 
   static Order order(Request request) {

@@ -11,6 +11,7 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The stages as the verbs need them. Inputs that are wrong are an {@link InputTrouble}. */
 interface Stages {
@@ -31,6 +32,9 @@ interface Stages {
 
   /** One house with its members, hollows and routing graph. */
   interface Site {
+    /** The ways of working, by their words, that this house has at all. */
+    Set<String> ways();
+
     List<Finding> findings();
 
     /** The joint plan, without findings, materials or cut lengths; unrouted runs are in it. */

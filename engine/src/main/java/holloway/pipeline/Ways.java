@@ -5,9 +5,11 @@ import holloway.request.Profile;
 import holloway.request.Request;
 import holloway.request.Wishes;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 
@@ -26,12 +28,23 @@ final class Ways {
             w.hourIsWorth(), w.visibleMetre(), w.attic(), w.avoid(), w.bans(), profile, w.crew()));
   }
 
-  /** Plans each way and folds together those with the very same plan, in the order given. */
+  /**
+   * Plans each way and folds together those with the very same plan, in the order given.
+   *
+   * @param present ways that the house has; two ways that shut the same of these are planned once
+   */
   static List<Answers.WayOfWorking> compare(
-      Request request, BiFunction<String, Request, Plan> planner) {
+      Request request, Set<String> present, BiFunction<String, Request, Plan> planner) {
     Map<String, Answers.WayOfWorking> byPlan = new LinkedHashMap<>();
+    Map<Set<String>, Plan> done = new HashMap<>();
     for (Map.Entry<String, List<String>> way : listWays().entrySet()) {
-      Plan plan = planner.apply(way.getKey(), banning(request, way.getValue()));
+      Set<String> shut = new TreeSet<>(way.getValue());
+      shut.retainAll(present);
+      Plan plan = done.get(shut);
+      if (plan == null) {
+        plan = planner.apply(way.getKey(), banning(request, way.getValue()));
+        done.put(shut, plan);
+      }
       Answers.WayOfWorking one =
           new Answers.WayOfWorking(way.getKey(), way.getValue(), List.of(), plan);
       byPlan.merge(likeness(plan), one, Ways::folded);

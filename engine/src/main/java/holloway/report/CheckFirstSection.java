@@ -3,11 +3,7 @@ package holloway.report;
 import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
 import holloway.survey.Wall;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,11 +11,13 @@ import java.util.Set;
 final class CheckFirstSection {
   private final Sheet sheet;
   private final Page page;
+  private final WallDoubts walls;
   private int written;
 
   CheckFirstSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.page = page;
+    this.walls = new WallDoubts(sheet.plan(), sheet.placed());
   }
 
   void write() {
@@ -65,7 +63,7 @@ final class CheckFirstSection {
   private void assumptions() {
     List<String> all = sheet.plan().survey().assumed();
     List<String> used = all.stream().filter(this::isHungOn).toList();
-    grouped(used);
+    each("", walls.lines(used));
     if (used.size() < all.size()) {
       each(
           "",
@@ -75,50 +73,12 @@ final class CheckFirstSection {
     }
   }
 
-  /** One line a wall; what is not about a wall stays as it is. */
-  private void grouped(List<String> used) {
-    Map<String, List<String>> byWall = new LinkedHashMap<>();
-    for (String line : used) {
-      Optional<Wall> wall =
-          sheet.placed().walls().stream().filter(w -> line.startsWith(w.id() + ":")).findFirst();
-      if (wall.isEmpty()) {
-        each("assumed: ", List.of(line));
-      } else {
-        String text = line.substring(wall.get().id().length() + 2);
-        byWall.computeIfAbsent(wall.get().id(), k -> new ArrayList<>()).add(text);
-      }
-    }
-    PlainWords words = sheet.words();
-    byWall.forEach(
-        (id, lines) -> each(words.wall(sheet.placed().getWall(id)) + ": ", List.of(said(lines))));
-  }
-
-  private static String said(List<String> lines) {
-    LinkedHashSet<String> what = new LinkedHashSet<>();
-    LinkedHashSet<String> how = new LinkedHashSet<>();
-    for (String line : lines) {
-      boolean fill = line.startsWith("fill");
-      boolean stud = line.startsWith("stud");
-      what.add(
-          stud ? "stud layout" : fill ? "fill" : line.startsWith("taken as") ? "bearing" : line);
-      if (stud || fill) {
-        how.add(stud ? "find a stud" : "look beside a box");
-      }
-    }
-    String advice = how.isEmpty() ? "" : ": " + String.join(", ", how);
-    return String.join(", ", what) + " assumed" + advice;
-  }
-
   private boolean isHungOn(String assumption) {
-    Optional<String> wall =
-        sheet.placed().walls().stream()
-            .map(Wall::id)
-            .filter(id -> assumption.startsWith(id + ":"))
-            .findFirst();
+    Optional<Wall> wall = walls.wall(assumption);
     return wall.isEmpty()
         || sheet.plan().runs().stream()
             .flatMap(r -> r.steps().stream())
-            .anyMatch(s -> s.id().startsWith(wall.get() + "/"));
+            .anyMatch(s -> s.id().startsWith(wall.get().id() + "/"));
   }
 
   private void each(String lead, List<String> lines) {

@@ -14,10 +14,14 @@ public final class CompareText {
     Plan first = ways.get(0).plan();
     page.title(first.house() + ": ways of working");
     page.line(
-        "  %-24s %10s %6s %8s %11s %8s".formatted("", "work", "holes", "patches", "cable", "gap"));
+        "  %-20s %10s %6s %8s %11s %8s %8s"
+            .formatted("", "minutes", "holes", "patches", "cable", "gap", "no route"));
     ways.forEach(w -> row(w, units, page));
     if (ways.stream().anyMatch(w -> !w.plan().unrouted().isEmpty())) {
       page.put("  * ", "leaves runs without a route, so its amounts are for fewer runs");
+    }
+    if (ways.stream().anyMatch(w -> w.plan().totals().visibleM() > 0)) {
+      page.put("    ", "the minutes hold your dislike of cable in sight, which is no work");
     }
     for (Way way : ways) {
       page.title(way.name().toUpperCase(java.util.Locale.ROOT));
@@ -29,7 +33,7 @@ public final class CompareText {
   private static void row(Way way, UnitWords units, Page page) {
     Plan.Totals t = way.plan().totals();
     page.line(
-        "  %-24s %10s %6d %8d %11s %8s%s"
+        "  %-20s %10s %6d %8d %11s %8s %8s"
             .formatted(
                 way.name(),
                 UnitWords.minutes(t.minutes()),
@@ -37,7 +41,7 @@ public final class CompareText {
                 t.patches(),
                 units.cable(t.cableM()),
                 HeadSection.percent(t.gap()),
-                way.plan().unrouted().isEmpty() ? "" : " *"));
+                way.plan().unrouted().isEmpty() ? "-" : way.plan().unrouted().size() + " *"));
   }
 
   private static void details(Way way, Plan first, UnitWords units, Page page) {
@@ -50,6 +54,10 @@ public final class CompareText {
     }
     List<String> zones = way.plan().totals().zones();
     page.put("  sets up   ", zones.isEmpty() ? "nothing but the rooms" : String.join(", ", zones));
+    double seen = way.plan().totals().visibleM();
+    if (seen > 0) {
+      page.put("  in sight  ", units.cable(seen));
+    }
     if (way.plan() == first) {
       return;
     }

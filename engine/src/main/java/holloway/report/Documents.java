@@ -9,9 +9,12 @@ import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
+import holloway.schedule.OutletPlace;
+import holloway.schedule.OutletPlaces;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The answers as JSON documents. */
@@ -43,19 +46,36 @@ public final class Documents {
   public static String plan(
       Plan plan, Map<String, HoleCard> cards, Placed placed, Request request) {
     ObjectNode root = tree(plan, cards);
-    Map<String, String> words =
-        OutletPlaces.of(plan, placed, request, new UnitWords(UnitSystem.METRIC));
+    OutletWords words = new OutletWords(placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
-    OutletPlaces.ends(plan)
-        .forEach(
-            (name, at) -> {
-              ObjectNode node = list.addObject().put("name", name).put("where", words.get(name));
-              ArrayNode point = node.putArray("at");
-              for (long nm : new long[] {at.x(), at.y(), at.z()}) {
-                point.add(JsonText.real(nm / 1e6, 1));
-              }
-            });
+    OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
     return JsonText.of(root);
+  }
+
+  private static ObjectNode outlet(OutletPlace o, OutletWords words) {
+    ObjectNode n = NODES.objectNode().put("name", o.name()).put("where", words.where(o));
+    ArrayNode point = n.putArray("at");
+    o.at().ifPresent(p -> List.of(p.x(), p.y(), p.z()).forEach(nm -> point.add(mm(nm))));
+    boolean ceiling = o.kind() == OutletPlace.Kind.CEILING;
+    boolean eastWest = o.side().runsEastWest();
+    n.put("on", o.kind().name().toLowerCase(Locale.ROOT)).put("room", o.room());
+    if (!ceiling) {
+      n.put("side", o.side().word()).put("face", o.face());
+    }
+    n.set(ceiling || eastWest ? "from-west-mm" : "from-south-mm", mm(o.fromLow()));
+    String other = ceiling ? "from-south-mm" : eastWest ? "from-east-mm" : "from-north-mm";
+    n.set(other, mm(o.fromHigh()));
+    n.set("height-mm", mm(o.height()));
+    o.spot().ifPresent(k -> n.put("choice", k));
+    n.put("range", o.ranged());
+    n.set("moved-mm", mm(o.moved()));
+    n.set("cables", words(o.cables()));
+    n.put("spare", o.spares()).put("routed", o.routed());
+    return n;
+  }
+
+  private static JsonNode mm(long nm) {
+    return JsonText.real(nm / 1e6, 1);
   }
 
   private static JsonNode tape(HoleCard card) {

@@ -39,7 +39,10 @@ final class HolesSection {
                 h.assumed() ? "; find the stud first" : ""));
     row("where", places.of(h.at()));
     row("stand", words.stand(h));
-    row("through", through(h));
+    // The card says the same in the reader's units and in the order in which the bit meets it.
+    if (sheet.findCard(h.id()).map(HoleCard::breakthrough).orElse("").isEmpty()) {
+      row("through", through(h));
+    }
     tape(sheet.findCard(h.id()));
     row("make it", words.method(h.method()) + ", " + UnitWords.minutes(h.minutes()));
     List<String> others = words.others(h);

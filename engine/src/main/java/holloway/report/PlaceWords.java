@@ -16,6 +16,9 @@ import java.util.TreeSet;
 final class PlaceWords {
   private static final long SLACK = 60_000_000L;
 
+  /** A bore through plates and floor has its middle between the walls of two storeys. */
+  private static final long BETWEEN = 400_000_000L;
+
   private final Placed placed;
   private final UnitWords units;
 
@@ -25,11 +28,13 @@ final class PlaceWords {
   }
 
   String of(Point3 p) {
-    return placed.walls().stream()
-        .filter(w -> holds(w, p))
-        .min(Comparator.comparing(Wall::id))
-        .map(w -> inWall(w, p))
-        .orElseGet(() -> inRoom(p));
+    Optional<Wall> within = wall(p, SLACK);
+    if (within.isPresent()) {
+      return inWall(within.get(), p);
+    }
+    boolean inRooms = placed.rooms().stream().anyMatch(r -> r.outline().contains(p.plan()));
+    Optional<Wall> near = inRooms ? Optional.empty() : wall(p, BETWEEN);
+    return near.map(w -> inWall(w, p)).orElseGet(() -> inRoom(p));
   }
 
   /** The wall that holds a point, or is at most so far under or over it. */
@@ -37,10 +42,6 @@ final class PlaceWords {
     return placed.walls().stream()
         .filter(w -> holds(w, p, slack))
         .min(Comparator.comparing(Wall::id));
-  }
-
-  private static boolean holds(Wall w, Point3 p) {
-    return holds(w, p, SLACK);
   }
 
   private static boolean holds(Wall w, Point3 p, long slack) {
@@ -74,7 +75,8 @@ final class PlaceWords {
     return named(w, rooms);
   }
 
-  private static String name(Wall w, long s) {
+  /** A wall by the rooms that see it at a distance along it. */
+  static String name(Wall w, long s) {
     TreeSet<String> rooms = new TreeSet<>();
     w.findFace(0, s).ifPresent(f -> rooms.add(f.room()));
     w.findFace(1, s).ifPresent(f -> rooms.add(f.room()));

@@ -6,6 +6,7 @@ public final class PlanText {
 
   public static String of(Sheet sheet) {
     Page page = new Page(sheet.ink());
+    new BrokenLawSection(sheet.plan(), page).write();
     new HeadSection(sheet, page).write();
     new CheckFirstSection(sheet, page).write();
     new RunsSection(sheet, page).write();

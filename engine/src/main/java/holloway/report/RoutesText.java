@@ -1,6 +1,7 @@
 package holloway.report;
 
 import holloway.plan.Plan;
+import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
 
@@ -8,17 +9,18 @@ import java.util.List;
 public final class RoutesText {
   private RoutesText() {}
 
-  public static String of(String run, List<Plan> routes, UnitSystem system, Ink ink) {
+  public static String of(
+      String run, Placed placed, List<Plan> routes, UnitSystem system, Ink ink) {
     UnitWords units = new UnitWords(system);
     Page page = new Page(ink);
     page.title(run + ": " + UnitWords.count(routes.size(), "route") + ", planned on its own");
     for (int i = 0; i < routes.size(); i++) {
-      route(i + 1, routes.get(i), units, page);
+      route(i + 1, routes.get(i), placed, units, page);
     }
     return page.text();
   }
 
-  private static void route(int number, Plan plan, UnitWords units, Page page) {
+  private static void route(int number, Plan plan, Placed placed, UnitWords units, Page page) {
     Plan.Totals t = plan.totals();
     page.title(
         "%d  %s, %s, %s"
@@ -28,7 +30,7 @@ public final class RoutesText {
                 UnitWords.count(t.holes(), "hole"),
                 units.cable(t.routeM())));
     for (Plan.PlannedRun r : plan.runs()) {
-      page.put("   ", new RunsSection(plan, false, units, page).way(r));
+      page.put("   ", new RunsSection(plan, placed, false, units, page).way(r));
     }
     for (Plan.PlannedHole h : plan.holes()) {
       page.put(
@@ -37,7 +39,7 @@ public final class RoutesText {
               .formatted(
                   h.kind(),
                   units.bit(h.diameterMm()),
-                  h.method(),
+                  HouseWords.plain(h.method()),
                   h.assumed() ? "; find the stud first" : ""));
     }
   }

@@ -1,23 +1,28 @@
 package holloway.report;
 
 import holloway.plan.Plan;
+import holloway.survey.Placed;
 import holloway.takeoff.CutLength;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Every run: its length, what to cut, and the way it goes. */
 final class RunsSection {
   private final Plan plan;
+  private final HouseWords words;
   private final boolean steps;
   private final UnitWords units;
   private final Page page;
 
   RunsSection(Sheet sheet, Page page) {
-    this(sheet.plan(), sheet.steps(), sheet.units(), page);
+    this(sheet.plan(), sheet.placed(), sheet.steps(), sheet.units(), page);
   }
 
-  RunsSection(Plan plan, boolean steps, UnitWords units, Page page) {
+  RunsSection(Plan plan, Placed placed, boolean steps, UnitWords units, Page page) {
     this.plan = plan;
+    this.words = new HouseWords(placed);
     this.steps = steps;
     this.units = units;
     this.page = page;
@@ -25,14 +30,17 @@ final class RunsSection {
 
   void write() {
     page.title("RUNS");
+    Map<String, String> told = new HashMap<>();
     for (Plan.PlannedRun run : plan.runs()) {
       page.put("  ", 6, run.id() + ": " + lengths(run));
       if (steps) {
         run.steps().forEach(this::step);
       } else {
-        page.put("      ", way(run));
+        String first = told.putIfAbsent(way(run), run.id());
+        page.put("      ", first == null ? way(run) : "the same way as " + first);
       }
     }
+    page.put("  ", "'Open in' a room: on its surface, where you said that it may show.");
     page.put("  ", "Cut lengths hold the slack at both ends: " + slack());
   }
 
@@ -53,44 +61,40 @@ final class RunsSection {
 
   /** The way in words: hollows with their lengths, holes by label. */
   String way(Plan.PlannedRun run) {
-    List<String> words = new ArrayList<>();
-    words.add(run.from());
+    List<String> way = new ArrayList<>();
+    way.add(run.from());
     String hollow = "";
-    String id = "";
     double m = 0;
     for (Plan.PlanStep s : run.steps()) {
       boolean leg = s.kind().equals("leg");
-      if (m > 0 && !(leg && s.id().equals(id))) {
-        words.add(hollow + " " + units.cable(m));
+      String next = leg ? words.leg(s) : "";
+      if (m > 0 && !next.equals(hollow)) {
+        way.add(hollow + " " + units.cable(m));
         m = 0;
       }
       if (leg) {
-        hollow = s.hollow().orElse("hollow");
-        id = s.id();
+        hollow = next;
         m += s.m();
       } else {
-        words.add(s.label().orElse(PlainWords.unlabelled(plan, s.id())));
+        way.add(s.label().orElseGet(() -> words.crossing(s)));
       }
     }
     if (m > 0) {
-      words.add(hollow + " " + units.cable(m));
+      way.add(hollow + " " + units.cable(m));
     }
-    words.add(run.to());
-    return String.join(" > ", words);
+    way.add(run.to());
+    return String.join(" > ", way);
   }
 
   private void step(Plan.PlanStep s) {
     if (s.kind().equals("leg")) {
       String fish = s.fish().map(f -> ", fish " + f).orElse("");
-      String feed = s.feed().map(f -> f.equals("blind") ? "blind" + fish : "by hand").orElse("");
-      page.put(
-          "      ",
-          10,
-          "%s in %s %s  %s"
-              .formatted(units.cable(s.m()), s.hollow().orElse("hollow"), s.id(), feed));
+      String feed =
+          s.feed().map(f -> f.equals("blind") ? ", blind" + fish : ", by hand").orElse("");
+      page.put("      %11s  ".formatted(units.cable(s.m())), words.leg(s) + feed);
     } else {
-      String what = "through " + s.label().orElse(PlainWords.unlabelled(plan, s.id()));
-      page.put("      ", 10, what + "  " + s.id());
+      String what = s.label().orElseGet(() -> words.crossing(s));
+      page.put("      %11s  ".formatted(""), "through " + what);
     }
   }
 }

@@ -30,6 +30,11 @@ public record Sheet(
     return Optional.ofNullable(cards.get(holeId));
   }
 
+  /** Minutes of the plan that are no work but the wished dislike of cable in sight. */
+  double dislike() {
+    return plan.totals().visibleM() * request.wishes().visibleMetre();
+  }
+
   UnitWords units() {
     return new UnitWords(system);
   }

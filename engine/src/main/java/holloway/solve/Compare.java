@@ -4,7 +4,9 @@ import holloway.hollow.Way;
 import holloway.plan.Plan;
 import holloway.routing.RouteGraph;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The best plan of each way of working: everything allowed, each way alone, each way left out. A
@@ -45,9 +47,9 @@ public final class Compare {
   private List<Line> lines() {
     Solved all = JointPlanner.solve(graph, order, budget, progress);
     add("everything", all);
-    int present = waysOf(graph);
+    Set<Way> present = waysOf(graph);
     for (Way w : Way.values()) {
-      if ((present & w.bit()) != 0) {
+      if (present.contains(w)) {
         List<String> others = new ArrayList<>();
         for (Way o : Way.values()) {
           if (o != w) {
@@ -58,7 +60,7 @@ public final class Compare {
       }
     }
     for (Way w : Way.values()) {
-      if ((present & w.bit()) != 0) {
+      if (present.contains(w)) {
         // a plan that does not use the way is also the best of those without it
         boolean unused = (all.ways() & w.bit()) == 0;
         add("without " + w.word(), unused ? all : solve(List.of(w.word())));
@@ -71,7 +73,8 @@ public final class Compare {
     return JointPlanner.solve(graph, order.withBans(bans), budget, progress);
   }
 
-  private static int waysOf(RouteGraph graph) {
+  /** The ways that something of this house needs; shutting another changes nothing. */
+  public static Set<Way> waysOf(RouteGraph graph) {
     int bits = 0;
     for (RouteGraph.Edge e : graph.edges()) {
       bits |= e.ways();
@@ -82,7 +85,13 @@ public final class Compare {
     for (RouteGraph.Work w : graph.works()) {
       bits |= w.zone().isEmpty() ? 0 : Bans.wayOf(w);
     }
-    return bits;
+    Set<Way> out = EnumSet.noneOf(Way.class);
+    for (Way w : Way.values()) {
+      if ((bits & w.bit()) != 0) {
+        out.add(w);
+      }
+    }
+    return out;
   }
 
   /** A second name for a known plan joins its line; the bound is the one of the first name. */

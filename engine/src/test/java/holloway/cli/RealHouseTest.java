@@ -1,6 +1,7 @@
 package holloway.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,8 +14,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The verbs on the house that {@code start} writes, through all real stages. */
 class RealHouseTest {
@@ -63,6 +68,35 @@ class RealHouseTest {
     assertTrue(check.out().startsWith("The referee accepts"), check.out());
     String text = Files.readString(out.resolve("plan.txt"));
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"us,1985,1,false", "us,1925,2,false", "uk,1972,2,true", "none,0,1,true"})
+  void whatStartWritesIsPlannedWhole(String place, int built, int levels, boolean metric)
+      throws Exception {
+    Path house = folder.resolve("mine.yaml");
+    List<String> args =
+        new ArrayList<>(List.of("start", "--name", "Fern Cottage", "--place", place, "--out"));
+    args.addAll(List.of(house.toString(), "--built", "" + built, "--levels", "" + levels));
+    if (metric) {
+      args.add("--metric");
+    }
+    assertEquals(0, say(args.toArray(String[]::new)).code());
+    Said plan = say("plan", house.toString(), "--effort", "quick");
+    assertEquals(0, plan.code(), plan.out() + plan.err());
+    assertTrue(plan.out().startsWith("Fern Cottage: plan"), plan.out());
+    assertFalse(plan.out().matches("(?s).*\\w@\\d.*"), "names of spots stay inside");
+  }
+
+  @Test
+  void startPrintsWithoutOutAndRefusesWhatIsNoHouse() {
+    Said said = say("start", "--name", "Fern Cottage", "--built", "1931");
+    assertEquals(0, said.code());
+    assertTrue(said.out().contains("house: Fern Cottage\n"), said.out());
+    assertTrue(said.out().contains("built: 1931"), said.out());
+    assertEquals(2, say("start", "--levels", "0").code());
+    assertEquals(2, say("start", "--built", "19").code());
+    assertEquals(2, say("start", "--place", "moon").code());
   }
 
   @Test

@@ -26,6 +26,8 @@ public final class ToyStages implements Stages {
   public final List<String> profilesSeen = new ArrayList<>();
   private final Plan withoutAttic;
 
+  public java.util.Set<String> present = new java.util.TreeSet<>(Ways.WORDS);
+
   public ToyStages() {
     Plan.Totals t = bare.totals();
     withoutAttic =
@@ -75,6 +77,11 @@ public final class ToyStages implements Stages {
   }
 
   private final class ToySite implements Site {
+    @Override
+    public java.util.Set<String> ways() {
+      return present;
+    }
+
     @Override
     public List<Finding> findings() {
       return List.of(Toy.practice());

@@ -40,10 +40,20 @@ class CompareTest {
   }
 
   @Test
+  void waysTheHouseDoesNotHaveAreNotPlannedTwice() throws Exception {
+    ToyStages stages = new ToyStages();
+    stages.present = java.util.Set.of("attic", "surface");
+    List<Way> ways = ways(stages);
+    assertEquals(4, stages.bansSeen.size(), "nothing, attic, surface or both shut");
+    assertEquals(
+        11, ways.stream().mapToInt(w -> 1 + w.sameAs().size()).sum(), "every way is still told");
+  }
+
+  @Test
   void theTableSaysWhatIsWonAndLost() throws Exception {
     String text = CompareText.of(ways(new ToyStages()), UnitSystem.METRIC, Ink.PLAIN);
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
-    assertTrue(text.contains("  without attic            3 h 20 min      5        1"), text);
+    assertTrue(text.contains("  without attic        3 h 20 min      5        1"), text);
     assertTrue(text.contains("no set-up of attic"), text);
     assertTrue(text.contains("3 holes more, 1 patch more, 1 h 40 min more, 3.0 m more in"), text);
   }

@@ -90,23 +90,26 @@ class PlanTextTest {
     Sheet s = sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.PLAIN);
     Plan.SurveyNotes notes =
         new Plan.SurveyNotes(
-            List.of(), List.of(), List.of("garage-office: studs assumed", "ground: floor assumed"));
+            List.of(),
+            List.of(),
+            List.of(
+                "garage-office: studs taken to be laid out from its south end",
+                "garage-office: taken as not bearing",
+                "ground: floor assumed"));
     Plan used = s.plan().withInputs(List.of(), notes);
     String text =
         PlanText.of(
             new Sheet(
                 used, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
-    assertTrue(
-        text.contains("wall between garage and office (ground): stud layout assumed: find a stud"),
-        text);
+    assertTrue(text.contains("wall between garage and office: assumed where its studs"), text);
     assertTrue(text.contains("assumed: ground: floor assumed"), text);
     Plan unused = used.withRuns(List.of(), used.totals());
     String without =
         PlanText.of(
             new Sheet(
                 unused, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
-    assertFalse(without.contains("studs assumed"), without);
-    assertTrue(without.contains("1 assumption more that no route hangs on"), without);
+    assertFalse(without.contains("assumed where its studs"), without);
+    assertTrue(without.contains("2 assumptions more that no route hangs on"), without);
   }
 
   @Test
@@ -124,12 +127,15 @@ class PlanTextTest {
     String text = metric();
     assertTrue(text.contains("  desk/cat6-1: 10.0 m of cat6, cut 13.3 m\n"), text);
     assertTrue(
-        text.contains("cabinet > open room surface 1.0 m > H1 > stud bay 8.9 m > desk"), text);
+        text.contains("cabinet > open in the garage 1.0 m > H1 > inside the wall between"), text);
+    assertTrue(text.contains("the same way as desk/cat6-1"), text);
     assertTrue(text.contains("a ready-made lead of 15 m, 1.0 m over"), text);
     assertTrue(text.contains("BICSI"), text);
     String steps = PlanText.of(sheet(Toy.placed(), true, UnitSystem.METRIC, Ink.PLAIN));
     assertTrue(
-        steps.contains("      8.9 m in stud bay garage-office/bay-3 blind, fish 1\n"), steps);
+        steps.contains(
+            "            8.9 m  inside the wall between garage and office, blind, fish 1\n"),
+        steps);
   }
 
   @Test
@@ -151,6 +157,90 @@ class PlanTextTest {
     String text = metric();
     assertTrue(text.indexOf("law       Seal it. [a; code]") > 0, text);
     assertTrue(text.indexOf("Seal it.") < text.indexOf("Label it."), text);
+  }
+
+  @Test
+  void outletsAreTapedFromBothEndsAndSayWhatIsBroughtThere() {
+    String text = metric().split("\nOUTLETS\n")[1].split("\nHOLES\n")[0];
+    assertTrue(text.contains("cabinet: east wall of the garage"), text);
+    String desk = text.substring(text.indexOf("  desk:")).replaceAll("\\s+", " ");
+    assertTrue(
+        desk.contains("west wall of the office, 1.200 m from its south end and 2.800 m from"),
+        desk);
+    assertTrue(desk.contains("400 mm over its floor"), desk);
+    assertTrue(desk.contains("brings 2 cat6, 1 om4 (1 of them spare"), desk);
+  }
+
+  @Test
+  void powerAndBlocksNearTheHolesAreToldOf() {
+    String text = metric().replaceAll("\\s+", " ");
+    assertTrue(text.contains("H1: a socket 0 mm along the same wall"), text);
+    assertTrue(text.contains("a block may stand half-way up a bay: about 40 in 100"), text);
+    assertTrue(text.contains("our judgement; no published survey"), text);
+  }
+
+  @Test
+  void sealsAreOneLineAndBrokenLawStandsOnTop() {
+    Sheet s = sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.PLAIN);
+    List<Plan.FindingLine> lines = new java.util.ArrayList<>();
+    for (int i = 1; i <= 11; i++) {
+      lines.add(
+          new Plan.FindingLine(
+              "seal", "law", Optional.empty(), "code", "Close H" + i + " round the cables."));
+    }
+    lines.add(
+        new Plan.FindingLine("bore", "law", Optional.empty(), "code", "H4 is too wide.", true));
+    String text =
+        PlanText.of(
+            new Sheet(
+                s.plan().withFindings(lines),
+                s.placed(),
+                s.request(),
+                s.cards(),
+                false,
+                UnitSystem.METRIC,
+                Ink.PLAIN));
+    assertTrue(
+        text.replaceAll("\\s+", " ").contains("H1, H2, H3, H4, H5, H6, H7, H8, H9, H10, H11"),
+        text);
+    assertEquals(1, text.split("round the cables", -1).length - 1);
+    assertTrue(text.startsWith("DO NOT CARRY THIS OUT"), text);
+    assertTrue(text.indexOf("H4 is too wide") < text.indexOf("H2, H3"), text);
+  }
+
+  @Test
+  void dislikeOfCableInSightIsNoWork() {
+    Sheet s = sheet(Toy.placed(), false, UnitSystem.METRIC, Ink.PLAIN);
+    Plan.Totals t = s.plan().totals();
+    Plan seen =
+        s.plan()
+            .withRuns(
+                s.plan().runs(),
+                new Plan.Totals(
+                    t.objective(),
+                    t.bound(),
+                    t.gap(),
+                    100,
+                    2,
+                    0,
+                    30,
+                    30,
+                    1,
+                    t.money(),
+                    "USD",
+                    t.zones()));
+    String text =
+        PlanText.of(
+            new Sheet(
+                seen, s.placed(), s.request(), s.cards(), false, UnitSystem.METRIC, Ink.PLAIN));
+    assertTrue(text.contains("30 min stand for dislike of cable in sight, no work"), text);
+    assertTrue(text.contains("dislike of cable in sight (no work)"), text);
+  }
+
+  @Test
+  void namesOfSpotsStayOutOfTheText() {
+    assertEquals(
+        "from the cut-out of bonus desk", HouseWords.plain("from the cut-out of bonus desk@5"));
   }
 
   @Test

@@ -1,0 +1,105 @@
+package holloway.report;
+
+import holloway.house.Side;
+import holloway.schedule.OutletPlace;
+import holloway.survey.Placed;
+import java.util.TreeMap;
+
+/** Where the cut-out of an outlet goes, in words. */
+final class OutletWords {
+  /** Movements below this are rounding. */
+  private static final long LEAST_MOVE = 1_000_000;
+
+  private final Placed placed;
+  private final UnitWords units;
+
+  OutletWords(Placed placed, UnitWords units) {
+    this.placed = placed;
+    this.units = units;
+  }
+
+  String text(OutletPlace p) {
+    return where(p) + choice(p) + moved(p) + cables(p);
+  }
+
+  /** The wall or ceiling with its tape distances. */
+  String where(OutletPlace p) {
+    return switch (p.kind()) {
+      case CABINET, WALL -> face(p) + ", " + ends(p) + ", " + height(p);
+      case OUTSIDE ->
+          "outside, on the other side of the "
+              + face(p)
+              + ", "
+              + ends(p)
+              + " of that face, "
+              + height(p);
+      case CEILING ->
+          "ceiling of the %s, %s from the west wall and %s from the south wall"
+              .formatted(p.room(), units.tape(p.fromLow()), units.tape(p.fromHigh()));
+    };
+  }
+
+  private String face(OutletPlace p) {
+    int faces = placed.listFaces(p.room(), p.side()).size();
+    String which =
+        faces == 1
+            ? ""
+            : ", face %d of %d from the %s".formatted(p.face(), faces, low(p.side()).word());
+    return p.side().word() + " wall of the " + p.room() + which;
+  }
+
+  private String ends(OutletPlace p) {
+    Side low = low(p.side());
+    return "%s from its %s end and %s from its %s end"
+        .formatted(
+            units.tape(p.fromLow()), low.word(), units.tape(p.fromHigh()), low.opposite().word());
+  }
+
+  private static Side low(Side side) {
+    return side.runsEastWest() ? Side.WEST : Side.SOUTH;
+  }
+
+  private String height(OutletPlace p) {
+    return units.tape(p.height()) + " over its floor";
+  }
+
+  private static String choice(OutletPlace p) {
+    String range = p.ranged() ? "; the spot of your range that costs least" : "";
+    return p.spot().isPresent() ? "; your choice number " + p.spot().getAsInt() + range : range;
+  }
+
+  private String moved(OutletPlace p) {
+    if (Math.abs(p.moved()) < LEAST_MOVE) {
+      return "";
+    }
+    if (p.kind() == OutletPlace.Kind.CEILING) {
+      return "; moved " + units.tape(p.moved()) + " to miss what is over the board";
+    }
+    Side low = low(p.side());
+    Side towards = p.moved() > 0 ? low.opposite() : low;
+    return "; moved %s to the %s of where you asked, to miss a stud"
+        .formatted(units.tape(Math.abs(p.moved())), towards.word());
+  }
+
+  private String cables(OutletPlace p) {
+    if (p.kind() == OutletPlace.Kind.CABINET) {
+      return "; the back of the cabinet";
+    }
+    if (!p.routed()) {
+      return "; no cable of it has a route, so leave the wall closed";
+    }
+    TreeMap<String, Integer> kinds = new TreeMap<>();
+    p.cables().forEach(c -> kinds.merge(c, 1, Integer::sum));
+    StringBuilder out = new StringBuilder("; brings ");
+    kinds.forEach((kind, n) -> out.append(n).append(' ').append(kind).append(", "));
+    out.setLength(out.length() - 2);
+    if (p.spares() > 0) {
+      out.append(" (").append(p.spares()).append(" of them spare, left behind the plate)");
+    }
+    if (p.kind() == OutletPlace.Kind.OUTSIDE) {
+      return out.toString();
+    }
+    int ports = p.cables().size() - p.spares();
+    return out + "; one " + (ports > 6 ? "double" : "single") + "-gang ring";
+  }
+}
