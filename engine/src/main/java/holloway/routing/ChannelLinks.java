@@ -44,15 +44,11 @@ final class ChannelLinks {
 
   private void link(String id, Ends.EndSpot spot) {
     OnWall s = spot.onWall().orElseThrow();
+    Point3 face =
+        s.wall()
+            .world(s.s(), s.side() == 0 ? -12_000_000 : s.wall().thickness() + 12_000_000, s.z());
     for (Hollow channel : house.hollows()) {
-      Point3 face =
-          s.wall()
-              .world(s.s(), s.side() == 0 ? -12_000_000 : s.wall().thickness() + 12_000_000, s.z());
-      boolean here =
-          channel.kind() == HollowKind.CHANNEL
-              && channel.owner().equals(s.wall().id())
-              && channel.clear().contains(channel.frame().toLocal(face), 1_000_000);
-      if (here) {
+      if (isOwn(channel, s, face)) {
         for (Site site : house.sites()) {
           boolean upOrDown = site.kind() == SiteKind.CEILING || site.kind() == SiteKind.FLOOR;
           Integer end = handNodes.get(site.id() + "@" + spot.room() + "/surface");
@@ -66,12 +62,26 @@ final class ChannelLinks {
     }
   }
 
+  /** The strip of this outlet's own; one that lies beside it belongs to the outlet it is for. */
+  private static boolean isOwn(Hollow channel, OnWall s, Point3 face) {
+    return channel.kind() == HollowKind.CHANNEL
+        && channel.owner().equals(s.wall().id())
+        && Math.abs((channel.clear().x0() + channel.clear().x1()) / 2 - s.s()) <= 5_000_000
+        && channel.clear().contains(channel.frame().toLocal(face), 1_000_000);
+  }
+
+  /** Each outlet's groove is a work of its own: two of them to one bore are of unlike length. */
   private void cut(String id, Point3 face, Hollow channel, Site site, int end) {
     List<Point3> path = Paths.tidy(List.of(face, face.withZ(site.a().z()), site.a()));
     long length = GraphDraft.lengthOf(path);
     int work =
         draft.work(
-            channel.id() + "/to/" + site.id(), WorkKind.CHANNEL, prices.channel(length), 0, 0, "");
+            channel.id() + "/to/" + site.id() + "/from/" + id,
+            WorkKind.CHANNEL,
+            prices.channel(length),
+            0,
+            0,
+            "");
     List<RouteGraph.Piece> pieces = new ArrayList<>();
     pieces.add(
         new RouteGraph.Piece.Leg(

@@ -6,9 +6,34 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** A valid house file as text, the same for the same seed. */
+/**
+ * A valid house file as text, the same for the same shape and seed: a rectangle a storey, cut into
+ * rooms, framed or solid, over a slab, joists, a crawlspace or a cellar.
+ */
 public final class RandomHouseText {
-  private static final String[] LEVELS = {"ground", "upper", "top"};
+  /**
+   * How large a house and what is wanted of it. A cellar takes the place of the lowest of two or
+   * three levels.
+   *
+   * @param levels 1 to 3
+   * @param rooms at least one a level; fewer come out where the cuts leave no room for more
+   * @param runs at least 1, spares included
+   */
+  public record Shape(int levels, int rooms, int runs, boolean cellar, long seed) {
+    /** The shape that a seed alone gives. */
+    public static Shape of(long seed) {
+      Random r = new Random(seed * 6_151 + 3);
+      int levels = 1 + r.nextInt(3);
+      return new Shape(levels, 3 + r.nextInt(18), 1 + r.nextInt(30), r.nextInt(4) == 0, seed);
+    }
+
+    private boolean hasCellar() {
+      return cellar && levels > 1;
+    }
+  }
+
+  private static final String[] PLAIN = {"ground", "upper", "top"};
+  private static final String[] OVER_CELLAR = {"cellar", "ground", "upper"};
   private static final String[] FILLS = {
     "empty", "faced-batt", "unfaced-batt", "loose", "dense-packed", "foam", "unknown"
   };
@@ -18,32 +43,45 @@ public final class RandomHouseText {
   private final List<RoomGrid> storeys = new ArrayList<>();
   private final String place;
   private final boolean masonry;
+  private final boolean cellar;
+  private final String[] names;
 
-  private RandomHouseText(long seed) {
-    r = new Random(seed * 7_919 + 13);
+  private RandomHouseText(Shape shape) {
+    r = new Random(shape.seed * 7_919 + 13);
     place = pick("us", "us", "uk", "none");
     masonry = place.equals("uk") ? !chance(25) : chance(15);
-    long width = 60_000 + 10 * r.nextInt(6_000);
-    long depth = 50_000 + 10 * r.nextInt(5_000);
+    cellar = shape.hasCellar();
+    names = cellar ? OVER_CELLAR : PLAIN;
+    int most = (shape.rooms + shape.levels - 1) / shape.levels;
+    double area = most * (7 + 7 * r.nextDouble()) * 1e8;
+    double aspect = 0.7 + 0.8 * r.nextDouble();
+    long width = Math.max(45_000, 10 * Math.round(Math.sqrt(area * aspect) / 10));
+    long depth = Math.max(40_000, 10 * Math.round(Math.sqrt(area / aspect) / 10));
     long wall = place.equals("us") ? 1_143 : 1_260;
-    int levels = 1 + r.nextInt(3);
-    for (int i = 0; i < levels; i++) {
-      storeys.add(new RoomGrid("gut".charAt(i) + "", width, depth, wall, 3 + r.nextInt(6), r));
+    for (int i = 0; i < shape.levels; i++) {
+      int rooms = shape.rooms / shape.levels + (i < shape.rooms % shape.levels ? 1 : 0);
+      storeys.add(new RoomGrid(names[i].charAt(0) + "", width, depth, wall, rooms, r));
     }
   }
 
   /** The text of the house of a seed; it is an invented house that nobody lives in. */
   public static String of(long seed) {
-    RandomHouseText t = new RandomHouseText(seed);
-    t.head(seed);
+    return of(Shape.of(seed));
+  }
+
+  /** The text of a house of that shape. */
+  public static String of(Shape shape) {
+    RandomHouseText t = new RandomHouseText(shape);
+    t.head(shape.seed);
     t.levels();
     t.rooms();
+    t.walls();
     t.openings();
     t.roof();
     t.extras();
     RandomWants wants = new RandomWants(t.r, t.storeys, t.out);
     wants.things();
-    wants.wanted();
+    wants.wanted(shape.runs);
     return t.out.toString();
   }
 
@@ -60,6 +98,10 @@ public final class RandomHouseText {
           "outer-walls: { studs: %s, every: %s, fill: %s }", pick("2x4", "2x6"), spacing(), fill());
     }
     String thick = mm(storeys.get(0).wall);
+    if (masonry && chance(30)) {
+      line("inner-walls: { kind: masonry, thickness: %s }", thick);
+      return;
+    }
     line(
         "inner-walls: { studs: %s, every: %s, thickness: %s, fill: %s }",
         place.equals("us") ? "2x4" : "50x100", spacing(), thick, chance(80) ? "empty" : fill());
@@ -68,14 +110,14 @@ public final class RandomHouseText {
   private void levels() {
     line("levels:");
     for (int i = 0; i < storeys.size(); i++) {
-      String above = i == 0 ? "" : "above: " + LEVELS[i - 1] + ", ";
+      String above = i == 0 ? "" : "above: " + names[i - 1] + ", ";
       String height = mm(23_000 + 100 * r.nextInt(50));
-      line("  %s: { %sceiling-height: %s, floor: %s }", LEVELS[i], above, height, floor(i));
+      line("  %s: { %sceiling-height: %s, floor: %s }", names[i], above, height, floor(i));
     }
   }
 
   private String floor(int level) {
-    if (level == 0 && chance(40)) {
+    if (level == 0 && (cellar || chance(40))) {
       return "slab";
     }
     String joists =
@@ -107,10 +149,39 @@ public final class RandomHouseText {
       for (Cell c : storeys.get(i).cells) {
         String size = mm(c.width()) + " x " + mm(c.depth());
         String at = said.isEmpty() ? first(i) : beside(c, said, all);
-        String plain = i == 0 && chance(20) ? ", plain: yes" : "";
-        line("  %s: { level: %s, size: %s%s%s }", c.name(), LEVELS[i], size, at, plain);
+        String plain = i == 0 && chance(cellar ? 70 : 20) ? ", plain: yes" : "";
+        if (i == 0 && cellar && chance(60)) {
+          plain += ", ceiling: open";
+        }
+        line("  %s: { level: %s, size: %s%s%s }", c.name(), names[i], size, at, plain);
         said.add(c);
       }
+    }
+  }
+
+  /** Solid walls in a framed house: round the cellar, and a few inside. */
+  private void walls() {
+    List<String> found = new ArrayList<>();
+    RoomGrid low = storeys.get(0);
+    for (Cell c : low.cells) {
+      for (String side : RandomWants.SIDES) {
+        if (cellar && !masonry && low.isOuter(c, side)) {
+          found.add("{ side: %s %s, kind: masonry, thickness: 240 mm }".formatted(c.name(), side));
+        }
+      }
+    }
+    for (RoomGrid g : storeys) {
+      for (Neighbours n : g.neighbours()) {
+        if (chance(6)) {
+          found.add(
+              "{ between: [%s, %s], kind: masonry, thickness: %s }"
+                  .formatted(n.one().name(), n.other().name(), mm(g.wall)));
+        }
+      }
+    }
+    if (!found.isEmpty()) {
+      line("walls:");
+      found.forEach(w -> line("  - %s", w));
     }
   }
 
@@ -190,7 +261,7 @@ public final class RandomHouseText {
     RoomGrid top = storeys.get(storeys.size() - 1);
     String shape = pick("gable", "hip", "shed");
     line("roof:");
-    line("  - over: %s", LEVELS[storeys.size() - 1]);
+    line("  - over: %s", names[storeys.size() - 1]);
     line("    shape: %s", shape);
     String way = top.width >= top.depth ? "east-west" : "north-south";
     line(shape.equals("shed") ? "    low-side: " + pick(RandomWants.SIDES) : "    ridge: " + way);
@@ -219,8 +290,8 @@ public final class RandomHouseText {
       line("    beside: %s %s", c.name(), side);
       line("    along: %s %s", end, mm(middle - c.begin(side) - 2_000));
       line("    inside: yes");
-      line("    from: %s", LEVELS[level]);
-      line("    to: %s", level == storeys.size() - 1 ? "attic" : LEVELS[level + 1]);
+      line("    from: %s", names[level]);
+      line("    to: %s", level == storeys.size() - 1 ? "attic" : names[level + 1]);
       line("    size: 400 mm x 250 mm");
       line("    contents: [%s]", pick("vent", "pipe", "flue"));
       line("    known: yes");

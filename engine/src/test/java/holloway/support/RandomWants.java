@@ -13,6 +13,7 @@ final class RandomWants {
   private final Random r;
   private final List<RoomGrid> storeys;
   private final StringBuilder out;
+  private int left;
 
   RandomWants(Random r, List<RoomGrid> storeys, StringBuilder out) {
     this.r = r;
@@ -31,12 +32,12 @@ final class RandomWants {
     }
   }
 
-  /** The cabinet, the outlets and the wishes. */
-  void wanted() {
+  /** The cabinet, outlets until there are so many runs, and the wishes. */
+  void wanted(int runs) {
     out.append("cabinet: { ").append(cabinet()).append(", height: 1300 mm }\n");
     out.append("outlets:\n");
-    int outlets = 1 + r.nextInt(8);
-    for (int i = 1; i <= outlets; i++) {
+    left = runs;
+    for (int i = 1; left > 0; i++) {
       out.append("  - { name: outlet ").append(i).append(", ").append(outlet()).append(" }\n");
     }
     out.append("wishes: { attic: ").append(pick("mild", "summer", "never"));
@@ -58,6 +59,7 @@ final class RandomWants {
   private String outlet() {
     int kind = r.nextInt(10);
     if (kind < 2) {
+      left--;
       Cell c = anyCell(anyGrid());
       return "in: %s, ceiling: [west %s, south %s], cables: [cat6], power: class 4"
           .formatted(c.name(), inner(c.width()), inner(c.depth()));
@@ -67,22 +69,29 @@ final class RandomWants {
       Optional<String> spot = kind == 2 ? outside(g) : wallSpot(g, 3_000);
       if (spot.isPresent()) {
         String height = ", height: " + (250 + 10 * r.nextInt(100)) + " mm";
-        return spot.get()
-            + height
-            + ", cables: "
-            + (kind == 2 ? "[outdoor-cat6], feed: yes" : cables());
+        return spot.get() + height + ", cables: " + (kind == 2 ? feed() : cables());
       }
     }
+    left--;
     return "in: %s, ceiling: [west 800 mm, south 800 mm], cables: [cat6]"
         .formatted(anyCell(storeys.get(0)).name());
   }
 
+  private String feed() {
+    left--;
+    return "[outdoor-cat6], feed: yes";
+  }
+
   private String cables() {
+    left--;
     StringBuilder all = new StringBuilder("[" + pick(CABLES));
-    for (int more = r.nextInt(3); more > 0; more--) {
+    for (int more = Math.min(left, r.nextInt(3)); more > 0; more--) {
+      left--;
       all.append(", ").append(pick(CABLES));
     }
-    return all + "]" + (r.nextInt(4) == 0 ? ", spare: " + (1 + r.nextInt(2)) : "");
+    int spare = left > 0 && r.nextInt(4) == 0 ? 1 + r.nextInt(Math.min(left, 2)) : 0;
+    left -= spare;
+    return all + "]" + (spare > 0 ? ", spare: " + spare : "");
   }
 
   private String inner(long length) {
