@@ -1,6 +1,6 @@
 package holloway.check;
 
-import static holloway.check.ToyPlan.p;
+import static holloway.check.ToySteps.p;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,12 +15,12 @@ import org.junit.jupiter.api.Test;
 class PriceRuleTest {
   @Test
   void aFishPaysItsSetUpOnceAndEachMetre() {
-    assertEquals(List.of(), refusals(ToyPlan.good(), ToyPlan.request()));
+    assertEquals(List.of(), refusals(ToyPlan.good(), ToyRequest.of()));
     refused(
-        ToyPlan.withStep(
+        Spoiled.withStep(
             ToyPlan.good(),
             4,
-            ToyPlan.fish("east/bay-800", 2, 1.924, p(4057, 1000, 2324), p(4057, 1000, 400))),
+            ToySteps.fish("east/bay-800", 2, 1.924, p(4057, 1000, 2324), p(4057, 1000, 400))),
         5,
         "says 1.9240 min, by the effort table it is 6.9240");
   }
@@ -28,10 +28,10 @@ class PriceRuleTest {
   @Test
   void aLaidLegPaysItsMetres() {
     refused(
-        ToyPlan.withStep(
+        Spoiled.withStep(
             ToyPlan.good(),
             2,
-            ToyPlan.laid(
+            ToySteps.laid(
                 "attic",
                 4.0,
                 p(-57, 1000, 2400),
@@ -44,7 +44,7 @@ class PriceRuleTest {
 
   @Test
   void onePersonAloneFishesLonger() {
-    Request asked = ToyPlan.request();
+    Request asked = ToyRequest.of();
     Wishes alone =
         new Wishes(
             java.util.Optional.empty(),
@@ -74,7 +74,7 @@ class PriceRuleTest {
   void aWiderBitPaysItsSteps() {
     Plan good = ToyPlan.good();
     Plan wide =
-        ToyPlan.with(
+        Spoiled.with(
             good,
             List.of(
                 ToyPlan.hole(
@@ -122,7 +122,7 @@ class PriceRuleTest {
               ? new Plan.PlannedWork(w.id(), w.kind(), minutes, w.holes(), w.patches(), w.zone())
               : w);
     }
-    return ToyPlan.with(good, good.holes(), works);
+    return Spoiled.with(good, good.holes(), works);
   }
 
   private static List<Refusal> refusals(Plan plan, Request request) {
@@ -130,7 +130,7 @@ class PriceRuleTest {
   }
 
   private static void refused(Plan plan, int step, String text) {
-    List<Refusal> said = refusals(plan, ToyPlan.request());
+    List<Refusal> said = refusals(plan, ToyRequest.of());
     assertTrue(
         said.stream().anyMatch(r -> r.step() == step && r.text().contains(text)), said::toString);
   }
