@@ -55,6 +55,17 @@ final class Draft {
     }
   }
 
+  /**
+   * Keeps the best bore along one of these axes that no kept hole stands in the way of, if any can
+   * be made; its id is the prefix and where it is in plan.
+   */
+  void keepBest(String prefix, SiteKind kind, List<Point3[]> axes, String a, String b) {
+    List<Point3[]> free = axes.stream().filter(x -> roomFor(x[0])).toList();
+    bores
+        .best("?", kind, free, a, b)
+        .ifPresent(s -> keep(s.named(prefix + Tags.of(s.a().x()) + "-" + Tags.of(s.a().y()))));
+  }
+
   /** True when a crossing of this id is kept already. */
   boolean has(String site) {
     return siteIds.contains(site);

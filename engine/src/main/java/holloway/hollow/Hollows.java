@@ -33,6 +33,7 @@ public final class Hollows {
     ChaseSites chases = new ChaseSites(draft);
     shafts.forEach(chases::find);
     new SurfaceSites(draft).find(interests);
+    new RoomToRoomSites(draft).find();
     new OuterSites(draft).find(interests);
     WallPatches.find(draft);
     return new HollowHouse(

@@ -5,22 +5,15 @@ import holloway.framing.Deck;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
-import holloway.house.Lining;
 import holloway.survey.OnWall;
 import holloway.survey.PlacedRoom;
-import holloway.survey.Wall;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Ways from a room's surface into the void over it, under it, into the next room, and straight
- * through a floor into the room above.
- */
+/** Ways from a room's surface into the void over it and under it. */
 final class SurfaceSites {
   private static final long OFF_WALL = 60_000_000;
-  private static final long LOW = 150_000_000;
   private static final long[] ASIDE = {
     0,
     60_000_000,
@@ -48,8 +41,6 @@ final class SurfaceSites {
         plain(r);
       }
     }
-    draft.framed.placed().walls().forEach(this::betweenRooms);
-    throughFloors();
   }
 
   private void nearSpot(String room, OnWall spot) {
@@ -126,7 +117,8 @@ final class SurfaceSites {
           axes.add(new Point3[] {p.at(r.ceilingZ()), p.at(bottom)});
         }
       }
-      keep(r.name() + "/ceiling/", SiteKind.CEILING, axes, RoomSpaces.surface(r.name()), bay.id());
+      draft.keepBest(
+          r.name() + "/ceiling/", SiteKind.CEILING, axes, RoomSpaces.surface(r.name()), bay.id());
     }
   }
 
@@ -146,7 +138,7 @@ final class SurfaceSites {
       }
       attic.ifPresent(
           h ->
-              keep(
+              draft.keepBest(
                   r.name() + "/ceiling/",
                   SiteKind.CEILING,
                   axes,
@@ -199,103 +191,8 @@ final class SurfaceSites {
               axes.add(new Point3[] {p.at(r.floorZ()), p.at(z1)});
             }
           }
-          keep(r.name() + "/floor/", SiteKind.FLOOR, axes, RoomSpaces.surface(r.name()), h.id());
-        }
-      }
-    }
-  }
-
-  private void keep(String prefix, SiteKind kind, List<Point3[]> axes, String a, String b) {
-    List<Point3[]> free = axes.stream().filter(x -> draft.roomFor(x[0])).toList();
-    draft
-        .bores
-        .best("?", kind, free, a, b)
-        .ifPresent(
-            s -> {
-              String id = prefix + Tags.of(s.a().x()) + "-" + Tags.of(s.a().y());
-              draft.keep(s.named(id));
-            });
-  }
-
-  /** One way through a wall near each end of the stretch that two rooms share. */
-  private void betweenRooms(Wall w) {
-    for (Wall.WallFace f : w.faces()) {
-      for (Wall.WallFace g : w.faces()) {
-        if (f.side() == 0 && g.side() == 1) {
-          f.s()
-              .cut(g.s())
-              .filter(c -> c.length() > 200_000_000)
-              .ifPresent(
-                  c -> {
-                    through(w, f, g, c, true);
-                    through(w, f, g, c, false);
-                  });
-        }
-      }
-    }
-  }
-
-  private void through(Wall w, Wall.WallFace f, Wall.WallFace g, Interval shared, boolean fromLow) {
-    long z = Math.max(f.floorZ(), g.floorZ()) + LOW;
-    List<Point3[]> axes = new ArrayList<>();
-    for (long step = 80_000_000;
-        step < Math.min(shared.length(), 1_500_000_000L);
-        step += 60_000_000) {
-      long s = fromLow ? shared.lo() + step : shared.hi() - step;
-      axes.add(new Point3[] {w.world(s, 0, z), w.world(s, w.thickness(), z)});
-    }
-    SiteKind kind = w.isFramed() ? SiteKind.WALL_THROUGH : SiteKind.MASONRY;
-    draft
-        .bores
-        .best("?", kind, axes, RoomSpaces.surface(f.room()), RoomSpaces.surface(g.room()))
-        .ifPresent(
-            s -> {
-              String id = w.id() + "/through/" + Tags.of(w.frame().toLocal(s.a()).x());
-              if (!draft.has(id)) {
-                draft.keep(s.named(id));
-              }
-            });
-  }
-
-  /**
-   * One way straight through the floor between two rooms on top of each other, in a corner of what
-   * they share.
-   */
-  private void throughFloors() {
-    for (PlacedRoom low : draft.framed.placed().rooms()) {
-      for (PlacedRoom high : draft.framed.placed().rooms()) {
-        int a = draft.framed.placed().getLevel(low.room().level()).order();
-        int b = draft.framed.placed().getLevel(high.room().level()).order();
-        if (b == a + 1 && low.room().ceiling() != Lining.OPEN) {
-          var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
-          Spaces.largest(shared)
-              .ifPresent(
-                  p -> {
-                    List<Point2> corners = new ArrayList<>();
-                    p.corners().stream()
-                        .sorted(Comparator.naturalOrder())
-                        .forEach(
-                            c -> {
-                              for (long dx :
-                                  new long[] {
-                                    0, 120_000_000, -120_000_000, 240_000_000, -240_000_000
-                                  }) {
-                                corners.add(c.plus(dx, 0));
-                                corners.add(c.plus(0, dx));
-                              }
-                            });
-                    List<Point3[]> axes =
-                        corners.stream()
-                            .filter(p::contains)
-                            .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
-                            .toList();
-                    keep(
-                        low.name() + "/to-" + high.name() + "/",
-                        SiteKind.CEILING_AND_FLOOR,
-                        axes,
-                        RoomSpaces.surface(low.name()),
-                        RoomSpaces.surface(high.name()));
-                  });
+          draft.keepBest(
+              r.name() + "/floor/", SiteKind.FLOOR, axes, RoomSpaces.surface(r.name()), h.id());
         }
       }
     }

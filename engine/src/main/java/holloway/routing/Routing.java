@@ -2,8 +2,6 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Deck;
-import holloway.geometry.Interval;
-import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.AccessPlace;
 import holloway.hollow.Hollow;
@@ -17,7 +15,6 @@ import holloway.hollow.WorkKind;
 import holloway.request.Request;
 import holloway.request.Wishes;
 import holloway.survey.Placed;
-import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +26,6 @@ import java.util.TreeMap;
  * is made on.
  */
 public final class Routing {
-  /** Cable clipped to a ceiling or floor keeps this off it, as it does off a wall. */
-  private static final long OFF_FACE = 12_000_000;
-
   private final HollowHouse house;
   private final Request request;
   private final Wishes wishes;
@@ -42,6 +36,7 @@ public final class Routing {
   private final HandStands stands;
   private final HoleBook book;
   private final EndBinder binder;
+  private final FaceNets faces;
   private final Map<String, Integer> handNodes = new TreeMap<>();
   private final String ground;
 
@@ -59,6 +54,7 @@ public final class Routing {
     this.stands = new HandStands(house, draft, prices, groundZ);
     this.book = new HoleBook(house, draft, prices, accesses, stands, wishes);
     this.binder = new EndBinder(house, draft, prices, accesses, solids);
+    this.faces = new FaceNets(house.framed().placed(), ground, draft, prices, solids);
   }
 
   public static Routed of(HollowHouse house, Ends ends, Request request) {
@@ -197,13 +193,13 @@ public final class Routing {
     Optional<HandStands.Hand> stand =
         stands.at(h, draft.nodes.get(entries.get(0).node()).at(), wishes);
     if (h.kind() == HollowKind.OUTSIDE_FACE) {
-      outside(h, entries);
+      faces.outside(h, entries);
     } else if (h.kind() == HollowKind.ATTIC
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
       stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st)).connect(entries));
     } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {
-      room(h, entries);
+      faces.room(h, entries);
     }
   }
 
@@ -236,73 +232,5 @@ public final class Routing {
         floor + d.joistZ().mid(),
         st.works(),
         Way.UNDER_FLOOR.bit());
-  }
-
-  private void room(Hollow h, List<Entry> entries) {
-    PlacedRoom r = house.framed().placed().getRoom(h.owner());
-    List<Point2> line = SurfaceLines.inRoom(r);
-    boolean plain = r.room().plain();
-    RingNet.Terms terms =
-        new RingNet.Terms(
-            h.id(),
-            h.kind(),
-            plain ? "plain" : "surface",
-            !plain,
-            plain ? 0 : Way.SURFACE.bit(),
-            new Interval(r.floorZ() + OFF_FACE, r.ceilingZ() - OFF_FACE));
-    List<RingNet.Gap> gaps =
-        SurfaceLines.gaps(
-            house.framed().placed(),
-            r.room().level(),
-            line,
-            r.floorZ(),
-            r.ceilingZ(),
-            Optional.of(r.name()));
-    new RingNet(draft, prices, solids, terms, line)
-        .connect(entries, new long[] {r.floorZ() + 60_000_000, r.ceilingZ() - 40_000_000}, gaps);
-  }
-
-  private void outside(Hollow h, List<Entry> entries) {
-    Placed placed = house.framed().placed();
-    long floor = placed.getLevel(ground).floorZ();
-    SurfaceLines.outside(placed, ground)
-        .ifPresent(
-            line -> {
-              RingNet.Terms terms =
-                  new RingNet.Terms(
-                      h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
-              List<RingNet.Gap> gaps =
-                  SurfaceLines.gaps(
-                      placed,
-                      ground,
-                      line,
-                      floor,
-                      placed.getLevel(ground).ceilingZ(),
-                      Optional.empty());
-              List<Entry> onFace =
-                  entries.stream()
-                      .filter(e -> nearLine(line, draft.nodes.get(e.node()).at().plan()))
-                      .toList();
-              new RingNet(draft, prices, solids, terms, line)
-                  .connect(onFace, new long[] {floor + 250_000_000}, gaps);
-            });
-  }
-
-  /**
-   * Storeys that step back from the ground floor's outside face are not reached by clipping
-   * straight up.
-   */
-  private static boolean nearLine(List<Point2> line, Point2 p) {
-    for (int i = 0; i < line.size(); i++) {
-      Point2 a = line.get(i);
-      Point2 b = line.get((i + 1) % line.size());
-      var seg =
-          new org.locationtech.jts.geom.LineSegment(
-              a.x() / 1e6, a.y() / 1e6, b.x() / 1e6, b.y() / 1e6);
-      if (seg.distance(new org.locationtech.jts.geom.Coordinate(p.x() / 1e6, p.y() / 1e6)) < 150) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -1,0 +1,114 @@
+package holloway.hollow;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.house.Lining;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Ways from one room's surface straight into another's: through the wall between them, or through
+ * the floor into the room above.
+ */
+final class RoomToRoomSites {
+  private static final long LOW = 150_000_000;
+
+  private final Draft draft;
+
+  RoomToRoomSites(Draft draft) {
+    this.draft = draft;
+  }
+
+  void find() {
+    draft.framed.placed().walls().forEach(this::betweenRooms);
+    for (PlacedRoom low : draft.framed.placed().rooms()) {
+      for (PlacedRoom high : draft.framed.placed().rooms()) {
+        throughFloor(low, high);
+      }
+    }
+  }
+
+  /** One way through a wall near each end of the stretch that two rooms share. */
+  private void betweenRooms(Wall w) {
+    for (Wall.WallFace f : w.faces()) {
+      for (Wall.WallFace g : w.faces()) {
+        if (f.side() == 0 && g.side() == 1) {
+          f.s()
+              .cut(g.s())
+              .filter(c -> c.length() > 200_000_000)
+              .ifPresent(
+                  c -> {
+                    through(w, f, g, c, true);
+                    through(w, f, g, c, false);
+                  });
+        }
+      }
+    }
+  }
+
+  private void through(Wall w, Wall.WallFace f, Wall.WallFace g, Interval shared, boolean fromLow) {
+    long z = Math.max(f.floorZ(), g.floorZ()) + LOW;
+    List<Point3[]> axes = new ArrayList<>();
+    for (long step = 80_000_000;
+        step < Math.min(shared.length(), 1_500_000_000L);
+        step += 60_000_000) {
+      long s = fromLow ? shared.lo() + step : shared.hi() - step;
+      axes.add(new Point3[] {w.world(s, 0, z), w.world(s, w.thickness(), z)});
+    }
+    SiteKind kind = w.isFramed() ? SiteKind.WALL_THROUGH : SiteKind.MASONRY;
+    draft
+        .bores
+        .best("?", kind, axes, RoomSpaces.surface(f.room()), RoomSpaces.surface(g.room()))
+        .ifPresent(
+            s -> {
+              String id = w.id() + "/through/" + Tags.of(w.frame().toLocal(s.a()).x());
+              if (!draft.has(id)) {
+                draft.keep(s.named(id));
+              }
+            });
+  }
+
+  /**
+   * One way straight through the floor between two rooms on top of each other, in a corner of what
+   * they share.
+   */
+  private void throughFloor(PlacedRoom low, PlacedRoom high) {
+    int a = draft.framed.placed().getLevel(low.room().level()).order();
+    int b = draft.framed.placed().getLevel(high.room().level()).order();
+    if (b == a + 1 && low.room().ceiling() != Lining.OPEN) {
+      var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
+      Spaces.largest(shared)
+          .ifPresent(
+              p ->
+                  draft.keepBest(
+                      low.name() + "/to-" + high.name() + "/",
+                      SiteKind.CEILING_AND_FLOOR,
+                      nearCorners(p).stream()
+                          .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
+                          .toList(),
+                      RoomSpaces.surface(low.name()),
+                      RoomSpaces.surface(high.name())));
+    }
+  }
+
+  /** The corners, then places beside them, as far as they lie within. */
+  private static List<Point2> nearCorners(Polygon2 shared) {
+    List<Point2> near = new ArrayList<>();
+    shared.corners().stream()
+        .sorted(Comparator.naturalOrder())
+        .forEach(
+            c -> {
+              for (long aside :
+                  new long[] {0, 120_000_000, -120_000_000, 240_000_000, -240_000_000}) {
+                near.add(c.plus(aside, 0));
+                near.add(c.plus(0, aside));
+              }
+            });
+    return near.stream().filter(shared::contains).toList();
+  }
+}

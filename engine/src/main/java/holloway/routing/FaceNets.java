@@ -1,0 +1,95 @@
+package holloway.routing;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.hollow.Hollow;
+import holloway.hollow.Solids;
+import holloway.hollow.Way;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
+
+/** Cable clipped to faces: round the walls of a room, and round the outside of the house. */
+final class FaceNets {
+  /** Cable clipped to a ceiling or floor keeps this off it, as it does off a wall. */
+  private static final long OFF_FACE = 12_000_000;
+
+  private final Placed placed;
+  private final String ground;
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Solids solids;
+
+  FaceNets(Placed placed, String ground, GraphDraft draft, Prices prices, Solids solids) {
+    this.placed = placed;
+    this.ground = ground;
+    this.draft = draft;
+    this.prices = prices;
+    this.solids = solids;
+  }
+
+  /** Round the walls of a room, under its ceiling and over its floor. */
+  void room(Hollow h, List<Entry> entries) {
+    PlacedRoom r = placed.getRoom(h.owner());
+    List<Point2> line = SurfaceLines.inRoom(r);
+    boolean plain = r.room().plain();
+    RingNet.Terms terms =
+        new RingNet.Terms(
+            h.id(),
+            h.kind(),
+            plain ? "plain" : "surface",
+            !plain,
+            plain ? 0 : Way.SURFACE.bit(),
+            new Interval(r.floorZ() + OFF_FACE, r.ceilingZ() - OFF_FACE));
+    List<RingNet.Gap> gaps =
+        SurfaceLines.gaps(
+            placed, r.room().level(), line, r.floorZ(), r.ceilingZ(), Optional.of(r.name()));
+    new RingNet(draft, prices, solids, terms, line)
+        .connect(entries, new long[] {r.floorZ() + 60_000_000, r.ceilingZ() - 40_000_000}, gaps);
+  }
+
+  /** Round the house, at the height of its ground floor. */
+  void outside(Hollow h, List<Entry> entries) {
+    long floor = placed.getLevel(ground).floorZ();
+    SurfaceLines.outside(placed, ground)
+        .ifPresent(
+            line -> {
+              RingNet.Terms terms =
+                  new RingNet.Terms(
+                      h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
+              List<RingNet.Gap> gaps =
+                  SurfaceLines.gaps(
+                      placed,
+                      ground,
+                      line,
+                      floor,
+                      placed.getLevel(ground).ceilingZ(),
+                      Optional.empty());
+              List<Entry> onFace =
+                  entries.stream()
+                      .filter(e -> nearLine(line, draft.nodes.get(e.node()).at().plan()))
+                      .toList();
+              new RingNet(draft, prices, solids, terms, line)
+                  .connect(onFace, new long[] {floor + 250_000_000}, gaps);
+            });
+  }
+
+  /**
+   * Storeys that step back from the ground floor's outside face are not reached by clipping
+   * straight up.
+   */
+  private static boolean nearLine(List<Point2> line, Point2 p) {
+    for (int i = 0; i < line.size(); i++) {
+      Point2 a = line.get(i);
+      Point2 b = line.get((i + 1) % line.size());
+      LineSegment side = new LineSegment(a.x() / 1e6, a.y() / 1e6, b.x() / 1e6, b.y() / 1e6);
+      if (side.distance(new Coordinate(p.x() / 1e6, p.y() / 1e6)) < 150) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
