@@ -40,25 +40,40 @@ public record Chain(
 
   /** Reads and derives; a faulty text fails with its problems. */
   public static Chain of(String text) {
+    return of(text, "");
+  }
+
+  /** The same with a companion file of what was found; none if it is empty. */
+  public static Chain of(String text, String found) {
+    Reading.Sound sound = read(text, found);
+    Placed placed = Survey.of(sound.house()).value();
+    Ends ends = Ends.of(placed, sound.request());
+    if (!ends.problems().isEmpty()) {
+      throw new AssertionError(ends.problems().toString());
+    }
+    Framed framed = Framing.of(placed);
+    HollowHouse house = Hollows.of(framed, ends.interests());
+    return new Chain(
+        sound.request(), placed, framed, house, ends, Routing.of(house, ends, sound.request()));
+  }
+
+  /** Only reads; a faulty text fails with its problems. */
+  public static Reading.Sound read(String text, String found) {
     try {
       Path dir = Files.createTempDirectory("chain");
       Path file = Files.writeString(dir.resolve("house.yaml"), text);
+      Path beside = dir.resolve("house.found.yaml");
+      if (!found.isEmpty()) {
+        Files.writeString(beside, found);
+      }
       Reading reading = HouseFile.read(file);
       Files.delete(file);
+      Files.deleteIfExists(beside);
       Files.delete(dir);
       if (reading instanceof Reading.Faulty faulty) {
         throw new AssertionError(faulty.problems().toString());
       }
-      Reading.Sound sound = (Reading.Sound) reading;
-      Placed placed = Survey.of(sound.house()).value();
-      Ends ends = Ends.of(placed, sound.request());
-      if (!ends.problems().isEmpty()) {
-        throw new AssertionError(ends.problems().toString());
-      }
-      Framed framed = Framing.of(placed);
-      HollowHouse house = Hollows.of(framed, ends.interests());
-      return new Chain(
-          sound.request(), placed, framed, house, ends, Routing.of(house, ends, sound.request()));
+      return (Reading.Sound) reading;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
