@@ -31,7 +31,7 @@ class KeyOrderTest {
   @Test
   void theOrderOfKeysChangesNothing() throws Exception {
     long seed = 5;
-    for (Map.Entry<String, String> e : TriedHouses.texts(1, 1, 8, 9).entrySet()) {
+    for (Map.Entry<String, String> e : TriedHouses.texts(1, 8, 9).entrySet()) {
       same(e.getKey() + ", order " + seed, e.getValue(), ShuffledKeys.of(e.getValue(), seed));
       seed++;
     }
