@@ -21,8 +21,7 @@ final class Eased {
       boolean cheaper = bores.contains(w.id()) && w.kind() == WorkKind.BORE;
       long price = cheaper ? w.price() / 2 : w.price();
       works.add(
-          new RouteGraph.Work(
-              w.id(), w.name(), w.kind(), price, w.holes(), w.patches(), w.zone()));
+          new RouteGraph.Work(w.id(), w.name(), w.kind(), price, w.holes(), w.patches(), w.zone()));
     }
     return new RouteGraph(g.nodes(), g.edges(), g.holes(), works, g.terminals());
   }

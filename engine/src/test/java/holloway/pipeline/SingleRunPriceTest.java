@@ -72,8 +72,7 @@ class SingleRunPriceTest {
           long exact = best(c, w).price();
           long planned = SingleRuns.planned(g, w, Set.of());
           assertTrue(planned >= exact, what + ": planned for " + planned + ", best " + exact);
-          assertEquals(
-              exact == ExactSingleRun.NO_ROUTE, planned == ExactSingleRun.NO_ROUTE, what);
+          assertEquals(exact == ExactSingleRun.NO_ROUTE, planned == ExactSingleRun.NO_ROUTE, what);
           count[0] += planned == exact ? 1 : 0;
           count[1]++;
         });
@@ -140,8 +139,7 @@ class SingleRunPriceTest {
   private static Set<String> wished(String ban) {
     String text = texts.values().iterator().next();
     String wishes = "wishes: { bans: [\"" + ban + "\"],";
-    Set<String> bans =
-        SingleRuns.bans(Chain.read(text.replace("wishes: {", wishes), "").request());
+    Set<String> bans = SingleRuns.bans(Chain.read(text.replace("wishes: {", wishes), "").request());
     assertEquals(Set.of(ban), bans);
     return bans;
   }
@@ -181,8 +179,7 @@ class SingleRunPriceTest {
 
     void compare(String what, Chain with, Chain without) {
       EdgeNames names = new EdgeNames(with.routed().graph());
-      Set<String> free =
-          names(without);
+      Set<String> free = names(without);
       boolean all = free.containsAll(names(with));
       for (Order.Wanted w : SingleRuns.of(with.request())) {
         ExactSingleRun.Best before = best(with, w);

@@ -25,7 +25,9 @@ public final class ExactSingleRun {
   /** The price of a run that has no route. */
   public static final long NO_ROUTE = SingleRunNet.NONE;
 
-  /** A route's price in units and its edges in order; {@code labels} tells how much was looked at. */
+  /**
+   * A route's price in units and its edges in order; {@code labels} tells how much was looked at.
+   */
   public record Best(long price, List<RouteGraph.Edge> edges, int labels) {
     public boolean routed() {
       return price < NO_ROUTE;
@@ -47,8 +49,7 @@ public final class ExactSingleRun {
   private final Set<Integer> targets;
   private final Set<Integer> watched = new TreeSet<>();
   private final PriorityQueue<Label> queue =
-      new PriorityQueue<>(
-          Comparator.comparingLong(Label::least).thenComparingInt(Label::number));
+      new PriorityQueue<>(Comparator.comparingLong(Label::least).thenComparingInt(Label::number));
   private final Map<Integer, List<Label>> kept = new HashMap<>();
   private int made;
 
@@ -61,8 +62,7 @@ public final class ExactSingleRun {
   /** The best route between two ends whatever their alternatives, not using what is banned. */
   public static Best of(RouteGraph g, String from, String to, Cable cable, Set<String> bans) {
     ExactSingleRun run =
-        new ExactSingleRun(
-            new SingleRunNet(g, cable, bans), new TreeSet<>(g.terminals().get(to)));
+        new ExactSingleRun(new SingleRunNet(g, cable, bans), new TreeSet<>(g.terminals().get(to)));
     Set<Integer> starts = new TreeSet<>(g.terminals().get(from));
     Best best = run.search(starts);
     for (Set<Integer> twice = twice(best); !twice.isEmpty(); twice = twice(best)) {

@@ -7,7 +7,9 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What stands in the way of cables: obstacles that a house file states, and blocks found in walls. */
+/**
+ * What stands in the way of cables: obstacles that a house file states, and blocks found in walls.
+ */
 public final class InTheWay {
   private static final Pattern SPOT =
       Pattern.compile(

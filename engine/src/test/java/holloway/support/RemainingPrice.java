@@ -8,9 +8,9 @@ import java.util.Set;
 
 /**
  * The least that is still to be paid from a node to the target, for every set of zones that are set
- * up already. Counts edges, what is paid where it is met, and works of a single node when that
- * node is entered; every other shared work counts nothing. So it never says too much for a route
- * that enters nodes it has not entered, save for works of such nodes that are open before.
+ * up already. Counts edges, what is paid where it is met, and works of a single node when that node
+ * is entered; every other shared work counts nothing. So it never says too much for a route that
+ * enters nodes it has not entered, save for works of such nodes that are open before.
  */
 final class RemainingPrice {
   private static final int MOST_ZONES = 5;
@@ -64,8 +64,7 @@ final class RemainingPrice {
     while (!queue.isEmpty()) {
       Reached r = queue.remove();
       if (r.price() == out[r.node()]) {
-        long entered =
-            r.price() + net.ownOf(r.node()) + counted(net.worksOf(r.node()), mask, true);
+        long entered = r.price() + net.ownOf(r.node()) + counted(net.worksOf(r.node()), mask, true);
         for (RouteGraph.Edge e : net.at.get(r.node())) {
           long sum = entered + edge(e, mask);
           int before = e.other(r.node());

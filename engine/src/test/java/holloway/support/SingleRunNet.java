@@ -62,8 +62,7 @@ final class SingleRunNet {
     node = new int[price.length];
     meetWorks();
     graph.nodes().forEach(n -> at.add(new ArrayList<>()));
-    nodeOptions =
-        graph.nodes().stream().map(n -> option(0, n.works())).toArray(Option[]::new);
+    nodeOptions = graph.nodes().stream().map(n -> option(0, n.works())).toArray(Option[]::new);
     for (RouteGraph.Edge e : graph.edges()) {
       options.add(null);
       if (!banned(e)) {
