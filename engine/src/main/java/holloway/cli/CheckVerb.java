@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
 import holloway.plan.Plan;
 import holloway.report.Documents;
@@ -9,8 +10,10 @@ import holloway.report.RefereeText;
 import holloway.report.UnitWords;
 import holloway.request.Run;
 import holloway.units.UnitSystem;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,6 +46,12 @@ final class CheckVerb implements Callable<Integer> {
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
 
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "write a floor plan of each level there, plan-LEVEL.svg, all or none")
+  Optional<Path> folder = Optional.empty();
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -57,6 +66,9 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   private int referee(Path planFile) {
+    if (folder.isPresent()) {
+      throw new CommandTrouble("--out is for the drawings of a house, not for a plan");
+    }
     Answers.Refereed a = around.pipeline().referee(house, planFile);
     around.print(
         json
@@ -72,11 +84,29 @@ final class CheckVerb implements Callable<Integer> {
   private int understood() {
     Answers.Understood a = around.pipeline().understand(house);
     UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
-    around.print(
+    String shown =
         json
             ? HouseDocument.of(
                 a.placed(), a.request().runs().stream().map(Run::id).toList(), a.findings())
-            : HouseText.of(a.placed(), a.request(), a.findings(), system, around.ink()));
+            : HouseText.of(a.placed(), a.request(), a.findings(), system, around.ink());
+    folder.ifPresent(f -> draw(f, a, system));
+    around.print(shown);
+    if (!json) {
+      around.print(drawn());
+    }
     return ExitCode.DONE;
+  }
+
+  private static void draw(Path to, Answers.Understood a, UnitSystem system) {
+    TreeMap<String, byte[]> files = new TreeMap<>();
+    FloorDrawing.of(a.placed(), a.request(), system)
+        .forEach((name, svg) -> files.put(name, svg.getBytes(StandardCharsets.UTF_8)));
+    new OutFolder(to).write(files);
+  }
+
+  private String drawn() {
+    return folder
+        .map(f -> "\nThe floor plans are in the folder named by --out; a browser shows them.\n")
+        .orElse("\nA floor plan of each level to compare with: add --out DIR to this command.\n");
   }
 }

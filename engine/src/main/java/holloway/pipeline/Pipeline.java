@@ -85,6 +85,7 @@ public final class Pipeline {
   public Answers.Understood understand(Path houseFile) {
     Stages.Reading reading = stages.read(houseFile);
     Outcome<Placed> placed = stages.survey(reading.house());
+    stages.checkEnds(placed.value(), reading.request());
     return new Answers.Understood(
         placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
   }

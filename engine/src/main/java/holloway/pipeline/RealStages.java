@@ -46,12 +46,22 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public Site derive(Placed placed, Request request) {
+  public void checkEnds(Placed placed, Request request) {
+    ends(placed, request);
+  }
+
+  private static Ends ends(Placed placed, Request request) {
     Ends ends = Ends.of(placed, request);
     if (!ends.problems().isEmpty()) {
       throw new InputTrouble(
           ends.problems().stream().map(p -> p.where() + ": " + p.text()).toList());
     }
+    return ends;
+  }
+
+  @Override
+  public Site derive(Placed placed, Request request) {
+    Ends ends = ends(placed, request);
     progress.now("listing hollows and the ways out of them");
     HollowHouse hollows = Hollows.of(Framing.of(placed), ends.interests());
     progress.now("laying the wanted runs over the house");

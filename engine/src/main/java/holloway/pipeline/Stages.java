@@ -19,6 +19,9 @@ interface Stages {
 
   Outcome<Placed> survey(House house);
 
+  /** Refuses a cabinet or outlet that stands in a window, off its wall or above its ceiling. */
+  void checkEnds(Placed placed, Request request);
+
   Site derive(Placed placed, Request request);
 
   /** The published JSON Schema of an input file: house, found or wishes. */

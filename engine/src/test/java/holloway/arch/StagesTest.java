@@ -48,6 +48,7 @@ class StagesTest {
     HOLLOW(INPUT + "survey framing"),
     ROUTING(DERIVED),
     PLAN(DERIVED),
+    DRAWING(INPUT + "survey framing"),
     SOLVE(DERIVED + "routing plan"),
     CHECK(JUDGED),
     TAKEOFF(JUDGED),
@@ -56,7 +57,7 @@ class StagesTest {
     REPORT(JUDGED + "check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
     PIPELINE(JUDGED + "housefile routing solve check takeoff schedule scene report certify"),
-    CLI(JUDGED + "housefile routing solve check takeoff schedule scene report certify pipeline");
+    CLI(JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
 
     private final Set<String> mayUse;
 

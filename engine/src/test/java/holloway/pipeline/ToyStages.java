@@ -56,6 +56,9 @@ public final class ToyStages implements Stages {
   }
 
   @Override
+  public void checkEnds(Placed placed, Request request) {}
+
+  @Override
   public Site derive(Placed placed, Request request) {
     if (failure instanceof Error e) {
       throw e;

@@ -1,0 +1,115 @@
+package holloway.drawing;
+
+import holloway.survey.PlacedRoom;
+import holloway.units.Length;
+import holloway.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Title, north arrow, scale bar and legend, under the plan. */
+final class Border {
+  private static final double LINE = 260;
+  private final Sheet sheet;
+  private final Map<String, String> letters;
+
+  Border(Sheet sheet, Map<String, String> letters) {
+    this.sheet = sheet;
+    this.letters = letters;
+  }
+
+  void draw(Rect drawn) {
+    Svg svg = sheet.svg();
+    svg.open("border");
+    double right = Math.max(drawn.x1(), drawn.x0() + 9000);
+    double y = drawn.y1() + 500;
+    left("title", title(), drawn.x0(), y, 260);
+    left("note", area(), drawn.x0(), y + 1.3 * LINE, Sheet.PLAIN);
+    north(right - 350, y + 250);
+    bar(right - 4000, y + 250);
+    double at = y + 3.2 * LINE;
+    for (String line : wrapped(notes(), (right - drawn.x0()) / (Sheet.PLAIN * Labels.LETTER))) {
+      left("note", line, drawn.x0(), at, Sheet.PLAIN);
+      at += LINE;
+    }
+    svg.close();
+  }
+
+  private String title() {
+    return sheet.placed().house().name() + ", level " + sheet.level().name();
+  }
+
+  private String area() {
+    double m2 = 0;
+    for (PlacedRoom r : sheet.rooms()) {
+      m2 += Math.abs(r.outline().signedAreaMm2()) / 1e6;
+    }
+    return sheet.system() == UnitSystem.METRIC
+        ? String.format(Locale.ROOT, "rooms %.1f m2", m2)
+        : String.format(Locale.ROOT, "rooms %.0f sq ft", m2 / 0.09290304);
+  }
+
+  private List<String> notes() {
+    List<String> out = new ArrayList<>();
+    out.add("1:50 if printed at its own size.");
+    out.add("Sizes are clear, from finished face to finished face.");
+    out.add("A dashed outline of studs or a chase is assumed, not seen;");
+    out.add("white ticks in a wall are studs that were found.");
+    out.add("Black triangle or ring: outlet; open one: another place it may go. Black box: cabinet.");
+    out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");
+    letters.forEach((k, v) -> out.add(k + " " + v + (k.equals(last()) ? "." : ",")));
+    return out;
+  }
+
+  private String last() {
+    return letters.keySet().stream().reduce((a, b) -> b).orElse("");
+  }
+
+  private static List<String> wrapped(List<String> pieces, double letters) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : String.join(" ", pieces).split(" ")) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > letters) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** Text from a left edge: its estimated middle, anchored at the start by its class. */
+  private void left(String kind, String text, double x, double y, double size) {
+    sheet.svg().text("left " + kind, text, x, y, size, false);
+    sheet.svg().reaches(new Rect(x, y - size, x + Labels.box(text, 0, 0, size, false).wide(), y));
+  }
+
+  private void north(double x, double y) {
+    sheet
+        .svg()
+        .polygon(
+            "north",
+            "north",
+            List.of(
+                new double[] {x, y - 400},
+                new double[] {x + 130, y + 100},
+                new double[] {x, y},
+                new double[] {x - 130, y + 100}));
+    sheet.svg().text("north-word", "N", x, y - 520, 200, false);
+  }
+
+  private void bar(double x, double y) {
+    boolean metric = sheet.system() == UnitSystem.METRIC;
+    double unit = metric ? 1000 : Length.feet(3).nm() / 1e6;
+    for (int i = 0; i < 3; i++) {
+      Rect part = new Rect(x + i * unit, y, x + (i + 1) * unit, y + 80);
+      sheet.svg().rect(i % 2 == 0 ? "bar dark" : "bar", "", part);
+    }
+    for (int i = 0; i <= 3; i++) {
+      String text = metric ? i + " m" : 3 * i + " ft";
+      sheet.svg().text("bar-word", text, x + i * unit, y - 110, Sheet.SMALL, false);
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package holloway.drawing;
+
+import holloway.request.Request;
+import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
+import holloway.units.UnitSystem;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The doorway: one drawing to scale for each level of a house. */
+public final class FloorDrawing {
+  private static final double MARGIN = 300;
+
+  private static final String STYLE =
+      """
+      text{font-family:sans-serif;text-anchor:middle;fill:#000}
+      .left{text-anchor:start}.title,.name{font-weight:bold}
+      polygon,line,circle{stroke:#000;stroke-width:12;fill:none}
+      .room{fill:#fff;stroke:none}
+      .wall{fill:#e4e4e4;stroke:#000;stroke-width:10}
+      .core{fill:#8c8c8c;stroke:#000;stroke-width:10}
+      .masonry{fill:url(#masonry)}
+      .core.assumed{stroke:#fff;stroke-width:16;stroke-dasharray:90 70}
+      .stud{stroke:#fff;stroke-width:30}
+      .gap{fill:#fff;stroke:none}.jamb{stroke-width:22}.pane{stroke-width:10}
+      .leaf{stroke-width:10;stroke-dasharray:40 40}.head{stroke-width:10;stroke-dasharray:90 60}
+      .chase,.hatch,.obstacle{fill:#fff}.chase.assumed,.hatch,.hidden{stroke-dasharray:80 60}
+      .hidden{fill:none}.obstacle{stroke-width:20}.cross{stroke-width:6}
+      .thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
+      .outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
+      .wanted{font-weight:bold}.shaft,.seen{font-style:italic}
+      .chain,.whole{stroke-width:8}.tick{stroke-width:18}
+      """;
+
+  private FloorDrawing() {}
+
+  /** Drawings by file name, {@code plan-<level>.svg}. */
+  public static SortedMap<String, String> of(Placed placed, Request request, UnitSystem system) {
+    SortedMap<String, String> out = new TreeMap<>();
+    for (PlacedLevel l : placed.levels()) {
+      String name = fileName(l.name());
+      String free = name;
+      for (int i = 2; out.containsKey("plan-" + free + ".svg"); i++) {
+        free = name + "-" + i;
+      }
+      out.put("plan-" + free + ".svg", level(placed, request, l, system));
+    }
+    return out;
+  }
+
+  /** Letters and digits of any language stay; all else becomes a dash. */
+  static String fileName(String level) {
+    String name = level.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    name = name.replaceAll("^-|-$", "");
+    return name.isEmpty() ? "level" : name;
+  }
+
+  static String level(Placed placed, Request request, PlacedLevel level, UnitSystem system) {
+    Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels());
+    RoomNames rooms = new RoomNames(sheet);
+    WallStrips walls = new WallStrips(sheet);
+    Marks marks = new Marks(sheet);
+    List<Tags.Tag> tags = Tags.of(placed, level.name());
+    rooms.floors();
+    walls.draw();
+    walls.gaps(tags);
+    marks.shapes();
+    Shafts shafts = new Shafts(sheet);
+    shafts.shapes();
+    rooms.names();
+    marks.labels();
+    walls.labels(tags);
+    shafts.labels();
+    marks.letters();
+    new Chains(sheet, walls.extent()).draw();
+    new Border(sheet, marks.legend).draw(sheet.svg().reach());
+    return document(sheet);
+  }
+
+  private static String document(Sheet sheet) {
+    Rect r = sheet.svg().reach().grown(MARGIN);
+    String size = Svg.number(r.wide()) + " " + Svg.number(r.high());
+    return """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="%s %s %s">
+        <title>%s</title>
+        <style>
+        %s</style>
+        <defs><pattern id="masonry" width="70" height="70" patternUnits="userSpaceOnUse" \
+        patternTransform="rotate(45)"><path d="M0 0H70V70H0Z" fill="#fff"/>\
+        <path d="M0 0V70" stroke="#000" stroke-width="40"/></pattern></defs>
+        <path d="M%s %sh%sv%sh-%sZ" fill="#fff"/>
+        %s</svg>
+        """
+        .formatted(
+            Svg.number(r.wide() / 50),
+            Svg.number(r.high() / 50),
+            Svg.number(r.x0()),
+            Svg.number(r.y0()),
+            size,
+            Svg.escaped(sheet.placed().house().name() + ", level " + sheet.level().name()),
+            STYLE,
+            Svg.number(r.x0()),
+            Svg.number(r.y0()),
+            Svg.number(r.wide()),
+            Svg.number(r.high()),
+            Svg.number(r.wide()),
+            sheet.svg().body());
+  }
+}

@@ -1,0 +1,118 @@
+package holloway.drawing;
+
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.house.Opening;
+import holloway.house.WallSpec;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Walls as filled strips, and the gaps that doors and windows leave in them. */
+final class WallStrips {
+  /** Where a board or a plate ends, a drawn gap reaches past it by this much, millimetres. */
+  private static final long PAST = 2_000_000;
+
+  private final Sheet sheet;
+
+  WallStrips(Sheet sheet) {
+    this.sheet = sheet;
+  }
+
+  void draw() {
+    sheet.svg().open("walls");
+    for (Wall w : sheet.walls()) {
+      sheet.svg().polygon("wall", w.id(), Sheet.strip(w, 0, w.length(), 0, w.thickness()));
+      sheet.labels().mark(Rect.of(Sheet.strip(w, 0, w.length(), 0, w.thickness())));
+    }
+    for (Wall w : sheet.walls()) {
+      List<double[]> core = Sheet.strip(w, 0, w.length(), w.core().lo(), w.core().hi());
+      sheet.svg().polygon(core(w), w.id(), core);
+      studs(w);
+    }
+    sheet.svg().close();
+  }
+
+  private static String core(Wall w) {
+    String kind = w.kind() == WallSpec.Kind.FRAMED ? "framed" : "masonry";
+    boolean taken = w.isFramed() && w.studs().isAssumed();
+    return "core " + kind + (taken ? " assumed" : "");
+  }
+
+  /** Only a layout that somebody found is drawn; a guessed one would look like knowledge. */
+  private static boolean isKnown(Wall w) {
+    return w.isFramed() && !w.studOrigin().isAssumed() && w.every().value().nm() > 0;
+  }
+
+  private void studs(Wall w) {
+    if (!isKnown(w)) {
+      return;
+    }
+    long every = w.every().value().nm();
+    for (long s = Math.floorMod(w.studOrigin().value(), every); s < w.length(); s += every) {
+      sheet
+          .svg()
+          .line("stud", Sheet.of(w, s, w.core().lo()), Sheet.of(w, s, w.core().hi()));
+    }
+  }
+
+  /** Gaps go over every wall, so that no strip is drawn over one. */
+  void gaps(List<Tags.Tag> tags) {
+    sheet.svg().open("openings");
+    tags.forEach(this::opening);
+    sheet.svg().close();
+  }
+
+  void labels(List<Tags.Tag> tags) {
+    tags.forEach(this::label);
+  }
+
+  /** The box around all walls, or around the rooms where there is none. */
+  Rect extent() {
+    List<double[]> corners = new ArrayList<>();
+    for (Wall w : sheet.walls()) {
+      corners.addAll(Sheet.strip(w, 0, w.length(), 0, w.thickness()));
+    }
+    for (PlacedRoom r : sheet.rooms()) {
+      r.outline().corners().forEach(p -> corners.add(Svg.at(p)));
+    }
+    return Rect.of(corners);
+  }
+
+  /** The clear width as stated, in the middle of its rough opening. */
+  static Interval clear(Wall.WallOpening o) {
+    long half = o.opening().width().value().nm() / 2;
+    return new Interval(o.s().mid() - half, o.s().mid() + half);
+  }
+
+  private void opening(Tags.Tag tag) {
+    Wall w = tag.wall();
+    Interval s = clear(tag.opening());
+    long t1 = w.thickness();
+    Svg svg = sheet.svg();
+    String kind = "gap " + tag.kind();
+    svg.polygon(kind, tag.name(), Sheet.strip(w, s.lo(), s.hi(), -PAST, t1 + PAST));
+    svg.line("jamb", Sheet.of(w, s.lo(), 0), Sheet.of(w, s.lo(), t1));
+    svg.line("jamb", Sheet.of(w, s.hi(), 0), Sheet.of(w, s.hi(), t1));
+    if (tag.opening().opening().kind() == Opening.Kind.WINDOW) {
+      for (long t : new long[] {0, t1 / 2, t1}) {
+        svg.line("pane", Sheet.of(w, s.lo(), t), Sheet.of(w, s.hi(), t));
+      }
+    } else if (tag.opening().opening().kind() == Opening.Kind.DOOR) {
+      svg.line("leaf", Sheet.of(w, s.lo(), t1 / 2), Sheet.of(w, s.hi(), t1 / 2));
+    } else {
+      svg.line("head", Sheet.of(w, s.lo(), 0), Sheet.of(w, s.hi(), 0));
+      svg.line("head", Sheet.of(w, s.lo(), t1), Sheet.of(w, s.hi(), t1));
+    }
+  }
+
+  private void label(Tags.Tag tag) {
+    Wall w = tag.wall();
+    Interval s = clear(tag.opening());
+    Point2 mid = w.world(s.mid(), w.thickness() / 2, 0).plan();
+    String text = tag.name() + " " + sheet.tape(tag.opening().opening().width().value().nm());
+    double off = w.thickness() / 2e6 + 30;
+    sheet.label("tag", text, Sheet.SMALL, Labels.around(text, Svg.at(mid), Sheet.SMALL, off, 60));
+  }
+}
