@@ -1,22 +1,24 @@
 package holloway.cli;
 
 import holloway.pipeline.StartWishes;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Writes a first house file to go on from. */
 @Command(
     name = "start",
-    header = "a first house file to go on from",
+    header = "a first house file to go on from; asks on a terminal if no option is given",
     customSynopsis = "holloway start [OPTIONS]")
 final class StartVerb implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "write there instead of printing")
@@ -51,6 +53,8 @@ final class StartVerb implements Callable<Integer> {
 
   @Mixin HelpOption help;
 
+  @Spec CommandSpec spec;
+
   private final Surroundings around;
 
   StartVerb(Surroundings around) {
@@ -59,33 +63,53 @@ final class StartVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!List.of("us", "uk", "none").contains(place)) {
-      throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
+    if (spec.commandLine().getParseResult().matchedOptionsSet().isEmpty()
+        && System.console() != null) {
+      return talk(new BufferedReader(System.console().reader()));
     }
-    if (levels < 1 || levels > 3) {
-      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
-    }
-    if (built != 0 && (built < 1600 || built > 2100)) {
-      throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
-    }
-    String text = text();
+    checkFlags();
+    String text = text(new StartWishes(schema, name, place, built, levels, metric));
     if (file.isPresent()) {
       write(file.get(), text);
-      around.print(
-          """
-          Change it into your house, then: holloway check %1$s
-          For your editor: holloway schema > %2$s
-          """
-              .formatted(file.get(), schema));
+      sayNext(file.get());
     } else {
       around.print(text);
     }
     return ExitCode.DONE;
   }
 
-  private String text() {
+  /** On a terminal without options: asks, then writes the file. */
+  int talk(BufferedReader in) {
+    StartTalk.Answered a = StartTalk.with(new Questions(in, around.out()), schema);
+    write(a.file(), text(a.wishes()));
+    sayNext(a.file());
+    return ExitCode.DONE;
+  }
+
+  private void sayNext(Path written) {
+    around.print(
+        """
+        Change it into your house, then: holloway check %1$s
+        For your editor: holloway schema > %2$s
+        """
+            .formatted(written, schema));
+  }
+
+  private void checkFlags() {
+    if (!StartTalk.PLACES.contains(place)) {
+      throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
+    }
+    if (levels < 1 || levels > 3) {
+      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
+    }
+    if (!StartTalk.isYear(built)) {
+      throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
+    }
+  }
+
+  private String text(StartWishes wishes) {
     try {
-      return around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
+      return around.pipeline().start(wishes);
     } catch (IllegalArgumentException e) {
       throw new CommandTrouble("--name: " + e.getMessage());
     }

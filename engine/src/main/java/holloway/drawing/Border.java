@@ -56,6 +56,7 @@ final class Border {
     out.add("Sizes are clear, from finished face to finished face.");
     out.add("A dashed outline of studs or a chase is assumed, not seen;");
     out.add("white ticks in a wall are studs that were found.");
+    out.add("Pale grey beside walls: linings, cladding, or space that nothing accounts for.");
     out.add("Black triangle or ring: outlet; open one: another place it may go. Black box: cabinet.");
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");
     letters.forEach((k, v) -> out.add(k + " " + v + (k.equals(last()) ? "." : ",")));
@@ -80,10 +81,8 @@ final class Border {
     return lines;
   }
 
-  /** Text from a left edge: its estimated middle, anchored at the start by its class. */
   private void left(String kind, String text, double x, double y, double size) {
     sheet.svg().text("left " + kind, text, x, y, size, false);
-    sheet.svg().reaches(new Rect(x, y - size, x + Labels.box(text, 0, 0, size, false).wide(), y));
   }
 
   private void north(double x, double y) {

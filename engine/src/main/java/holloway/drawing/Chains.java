@@ -10,7 +10,7 @@ import java.util.TreeSet;
 
 /** Dimension chains outside the plan: the faces one meets from each side, then the whole. */
 final class Chains {
-  private static final double FIRST = 450;
+  private static final double FIRST = 900;
   private static final double STEP = 380;
   private final Sheet sheet;
   private final Rect plan;
@@ -90,6 +90,7 @@ final class Chains {
     double[] a = point(side, lo, off);
     double[] b = point(side, hi, off);
     sheet.svg().line(kind, a, b);
+    sheet.labels().mark(Rect.of(List.of(a, b)).grown(20));
     tick(a);
     tick(b);
     String text = sheet.tape(hi - lo);

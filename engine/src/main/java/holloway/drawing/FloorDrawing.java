@@ -18,8 +18,8 @@ public final class FloorDrawing {
       text{font-family:sans-serif;text-anchor:middle;fill:#000}
       .left{text-anchor:start}.title,.name{font-weight:bold}
       polygon,line,circle{stroke:#000;stroke-width:12;fill:none}
-      .room{fill:#fff;stroke:none}
-      .wall{fill:#e4e4e4;stroke:#000;stroke-width:10}
+      .whole-house{fill:#e4e4e4}.room{fill:#fff}
+      .wall{fill:#e4e4e4;stroke:none}
       .core{fill:#8c8c8c;stroke:#000;stroke-width:10}
       .masonry{fill:url(#masonry)}
       .core.assumed{stroke:#fff;stroke-width:16;stroke-dasharray:90 70}
@@ -63,18 +63,19 @@ public final class FloorDrawing {
     WallStrips walls = new WallStrips(sheet);
     Marks marks = new Marks(sheet);
     List<Tags.Tag> tags = Tags.of(placed, level.name());
+    walls.outline();
     rooms.floors();
     walls.draw();
     walls.gaps(tags);
     marks.shapes();
     Shafts shafts = new Shafts(sheet);
     shafts.shapes();
+    new Chains(sheet, walls.extent()).draw();
     rooms.names();
     marks.labels();
     walls.labels(tags);
     shafts.labels();
     marks.letters();
-    new Chains(sheet, walls.extent()).draw();
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
     return document(sheet);
   }

@@ -10,6 +10,7 @@ import holloway.request.Spot;
 import holloway.survey.OnWall;
 import holloway.survey.PlacedRoom;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -58,10 +59,10 @@ final class Marks {
   void labels() {
     sheet.svg().open("labels");
     WallSpot cabinet = sheet.request().cabinet().at();
-    find(cabinet).ifPresent(s -> label("cabinet", Sheet.face(s, 160)));
+    find(cabinet).ifPresent(s -> label("cabinet", Sheet.face(s, 160), cabinet.face().room()));
     for (Outlet o : sheet.request().outlets()) {
       if (!o.spots().isEmpty()) {
-        at(o.spots().get(0)).ifPresent(p -> label(o.name(), p));
+        at(o.spots().get(0)).ifPresent(p -> label(o.name(), p, room(o.spots().get(0))));
       }
     }
     sheet.svg().close();
@@ -70,16 +71,40 @@ final class Marks {
   /** The letters of things come last: the legend and the file can spare one, a name not. */
   void letters() {
     for (Thing t : sheet.placed().house().things()) {
-      find(t.at()).ifPresent(s -> letter(LETTERS.get(t.kind()), Sheet.face(s, DEEP + 20)));
+      find(t.at()).ifPresent(
+              s -> letter(LETTERS.get(t.kind()), Sheet.face(s, DEEP + 20), t.at().face().room()));
     }
   }
 
-  private void label(String text, double[] p) {
-    sheet.label("wanted", text, Sheet.SMALL, Labels.around(text, p, Sheet.SMALL, 70, 70));
+  /** The room a spot is seen from; none for the outside. */
+  private static String room(Spot spot) {
+    if (spot instanceof Spot.OnWall w) {
+      return w.at().face().room();
+    }
+    return spot instanceof Spot.OnCeiling c ? c.at().room() : "";
   }
 
-  private void letter(String text, double[] p) {
-    sheet.label("seen", text, 100, Labels.around(text, p, 100, 15, 50));
+  private void label(String text, double[] p, String room) {
+    within("wanted", text, Sheet.SMALL, room, Labels.around(text, p, Sheet.SMALL, 70, 70));
+  }
+
+  private void letter(String text, double[] p, String room) {
+    within("seen", text, 100, room, Labels.around(text, p, 100, 15, 50));
+  }
+
+  /** In the room if there is a free place, else wherever there is one. */
+  private void within(String kind, String text, double size, String room, List<Rect> places) {
+    List<Rect> own = places.stream().filter(r -> lies(room, r)).toList();
+    if (!sheet.label(kind, text, size, own)) {
+      sheet.label(kind, text, size, places);
+    }
+  }
+
+  private boolean lies(String room, Rect r) {
+    if (room.isEmpty()) {
+      return sheet.rooms().stream().noneMatch(p -> RoomNames.touches(p, r));
+    }
+    return RoomNames.lies(sheet.placed().getRoom(room), r);
   }
 
   private Optional<OnWall> find(WallSpot at) {
@@ -90,7 +115,7 @@ final class Marks {
 
   private void thing(Thing t) {
     Optional<OnWall> s = find(t.at());
-    String word = t.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    String word = t.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     s.ifPresent(
         on -> {
           legend.put(LETTERS.get(t.kind()), word);

@@ -9,7 +9,6 @@ import java.util.Optional;
 
 /** Rooms with their name and clear size inside. */
 final class RoomNames {
-  private static final double[] SIZES = {Sheet.NAME, 180, Sheet.PLAIN, Sheet.SMALL, 100, 80, 60};
   private final Sheet sheet;
 
   RoomNames(Sheet sheet) {
@@ -32,23 +31,32 @@ final class RoomNames {
 
   private void name(PlacedRoom r) {
     String wide = sheet.tape(r.outline().xRange().length());
-    String deep = sheet.tape(r.outline().yRange().length());
+    boolean square = r.outline().corners().size() == 4;
+    String deep = sheet.tape(r.outline().yRange().length()) + (square ? "" : " over all");
     List<List<String>> forms =
         List.of(
             List.of(r.name(), wide + " x " + deep),
             List.of(r.name(), wide + " x", deep),
             broken(r.name(), wide, deep));
-    for (double size : SIZES) {
+    if (!name(r, forms, new double[] {Sheet.NAME, 180, Sheet.PLAIN, Sheet.SMALL, 100}, true)) {
+      name(r, forms, new double[] {Sheet.SMALL, 100, 80, 60}, false);
+    }
+  }
+
+  /** The largest size that fits, clear of all marks if that is asked. */
+  private boolean name(PlacedRoom r, List<List<String>> forms, double[] sizes, boolean clear) {
+    for (double size : sizes) {
       for (List<String> lines : forms) {
         for (boolean upright : new boolean[] {false, true}) {
-          Optional<Rect> at = place(r, lines, size, upright);
+          Optional<Rect> at = place(r, lines, size, upright, clear);
           if (at.isPresent()) {
             write(lines, at.get(), size, upright);
-            return;
+            return true;
           }
         }
       }
     }
+    return false;
   }
 
   private static List<String> broken(String name, String wide, String deep) {
@@ -58,7 +66,8 @@ final class RoomNames {
     return lines;
   }
 
-  private Optional<Rect> place(PlacedRoom r, List<String> lines, double size, boolean upright) {
+  private Optional<Rect> place(
+      PlacedRoom r, List<String> lines, double size, boolean upright, boolean clear) {
     int letters = lines.stream().mapToInt(l -> l.codePointCount(0, l.length())).max().orElse(1);
     double along = letters * size * Labels.LETTER;
     double across = lines.size() * size * 1.25;
@@ -67,12 +76,11 @@ final class RoomNames {
     List<Rect> inside = new ArrayList<>();
     for (double[] p : spots(r)) {
       Rect box = Rect.around(p[0], p[1], wide, high);
-      if (lies(r, box.grown(50))) {
+      if (lies(r, box.grown(50)) && !(clear && sheet.labels().covered(box) > 0)) {
         inside.add(box);
       }
     }
-    List<Rect> clear = inside.stream().filter(b -> sheet.labels().covered(b) == 0).toList();
-    return sheet.labels().settle(clear.isEmpty() && size <= Sheet.SMALL ? inside : clear);
+    return sheet.labels().settle(inside);
   }
 
   /** The middle of the room first, then a grid over it, nearest to the middle first. */
@@ -91,7 +99,12 @@ final class RoomNames {
     return out;
   }
 
-  private static boolean lies(PlacedRoom r, Rect b) {
+  static boolean touches(PlacedRoom r, Rect b) {
+    return Rect.of(r.outline().corners().stream().map(Svg::at).toList()).shared(b) > 0;
+  }
+
+  /** Does a box lie in a room, by its corners and the middles of its sides? */
+  static boolean lies(PlacedRoom r, Rect b) {
     double[][] around = {
       {b.x0(), b.y0()}, {b.x1(), b.y0()}, {b.x0(), b.y1()}, {b.x1(), b.y1()},
       {(b.x0() + b.x1()) / 2, b.y0()}, {(b.x0() + b.x1()) / 2, b.y1()},

@@ -85,8 +85,7 @@ final class Svg {
     out.append("<line")
         .append(attributes(kind, ""))
         .append(
-            " x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"/>%n"
-                .replace("%n", "\n")
+            " x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"/>\n"
                 .formatted(number(a[0]), number(a[1]), number(b[0]), number(b[1])));
     reaches(Rect.of(List.of(a, b)));
   }
@@ -100,7 +99,8 @@ final class Svg {
     reaches(Rect.around(at[0], at[1], 2 * radius, 2 * radius));
   }
 
-  /** One line of text, centred on a point; {@code upright} reads from below to above. */
+  /** One line of text, centred on a point or, of a kind that begins with
+   * {@code left}, to the right of it; {@code upright} reads from below to above. */
   void text(String kind, String text, double x, double y, double size, boolean upright) {
     String turn =
         upright ? " transform=\"rotate(-90 %s %s)\"".formatted(number(x), number(y)) : "";
@@ -108,7 +108,9 @@ final class Svg {
     out.append(
         "<text class=\"%s\" x=\"%s\" y=\"%s\" dy=\"0.35em\" font-size=\"%s\"%s>%s</text>\n"
             .formatted(kind, number(x), number(y), number(size), turn, escaped(text)));
-    reaches(Labels.box(text, x, y, size, upright));
+    Rect box = Labels.box(text, x, y, size, upright);
+    boolean left = kind.startsWith("left");
+    reaches(left ? new Rect(x, box.y0(), x + box.wide(), box.y1()) : box);
   }
 
   private static String attributes(String kind, String about) {

@@ -8,16 +8,50 @@ import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Walls as filled strips, and the gaps that doors and windows leave in them. */
 final class WallStrips {
   /** Where a board or a plate ends, a drawn gap reaches past it by this much, millimetres. */
   private static final long PAST = 2_000_000;
 
+  private static final GeometryFactory JTS = new GeometryFactory();
+
   private final Sheet sheet;
 
   WallStrips(Sheet sheet) {
     this.sheet = sheet;
+  }
+
+  /** All that walls and rooms enclose, cladding carried round the corners, as one line. */
+  void outline() {
+    List<Geometry> parts = new ArrayList<>();
+    for (Wall w : sheet.walls()) {
+      long more = w.isOuter() ? Math.max(w.core().lo(), w.thickness() - w.core().hi()) : 0;
+      parts.add(ring(Sheet.strip(w, -more, w.length() + more, 0, w.thickness())));
+    }
+    for (PlacedRoom r : sheet.rooms()) {
+      parts.add(ring(r.outline().corners().stream().map(Svg::at).toList()));
+    }
+    Geometry all = UnaryUnionOp.union(parts);
+    for (int i = 0; i < all.getNumGeometries(); i++) {
+      List<double[]> points = new ArrayList<>();
+      for (Coordinate c : ((Polygon) all.getGeometryN(i)).getExteriorRing().getCoordinates()) {
+        points.add(new double[] {c.x, c.y});
+      }
+      sheet.svg().polygon("whole-house", "", points);
+    }
+  }
+
+  private static Polygon ring(List<double[]> points) {
+    List<Coordinate> ring = new ArrayList<>();
+    points.forEach(p -> ring.add(new Coordinate(p[0], p[1])));
+    ring.add(ring.get(0).copy());
+    return JTS.createPolygon(ring.toArray(Coordinate[]::new));
   }
 
   void draw() {

@@ -3,6 +3,7 @@ package holloway.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.drawing.Tags;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.plan.JsonText;
@@ -34,6 +35,11 @@ public final class HouseDocument {
     placed.rooms().forEach(r -> room(r, rooms.addObject()));
     ArrayNode walls = root.putArray("walls");
     placed.walls().forEach(w -> wall(w, walls.addObject()));
+    ArrayNode openings = root.putArray("openings");
+    placed
+        .levels()
+        .forEach(
+            l -> Tags.of(placed, l.name()).forEach(t -> opening(t, l, openings.addObject())));
     root.set("runs", Documents.words(runs));
     ArrayNode loops = root.putArray("misclosures");
     placed.misclosures().forEach(m -> misclosure(m, loops.addObject()));
@@ -74,6 +80,9 @@ public final class HouseDocument {
     out.put("studs", w.studs().value().name());
     mm(out, "every-mm", w.every().value().nm());
     out.put("studs-assumed", w.studs().isAssumed() || w.studOrigin().isAssumed());
+    mm(out, "stud-at-mm", w.studOrigin().value());
+    mm(out, "lining-low-mm", w.core().lo());
+    mm(out, "lining-high-mm", w.thickness() - w.core().hi());
     out.put("bearing", w.bearing().value()).put("outer", w.isOuter());
     out.put("garage-separation", w.garageSeparation());
     out.set(
@@ -81,6 +90,18 @@ public final class HouseDocument {
         Documents.words(
             List.copyOf(new TreeSet<>(w.faces().stream().map(Wall.WallFace::room).toList()))));
     out.put("openings", w.openings().size());
+  }
+
+  private static void opening(Tags.Tag t, PlacedLevel l, ObjectNode out) {
+    var o = t.opening().opening();
+    out.put("tag", t.name()).put("kind", t.kind()).put("level", l.name());
+    out.put("wall", t.wall().id()).put("from", o.along().from().word());
+    mm(out, "distance-mm", o.along().distance().value().nm());
+    mm(out, "width-mm", o.width().value().nm());
+    mm(out, "sill-mm", o.sill().value().nm());
+    mm(out, "head-mm", o.head().value().nm());
+    mm(out, "rough-from-mm", t.opening().s().lo());
+    mm(out, "rough-to-mm", t.opening().s().hi());
   }
 
   private static void misclosure(Misclosure m, ObjectNode out) {

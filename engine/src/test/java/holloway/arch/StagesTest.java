@@ -54,9 +54,9 @@ class StagesTest {
     TAKEOFF(JUDGED),
     SCHEDULE(JUDGED),
     SCENE(JUDGED),
-    REPORT(JUDGED + "check takeoff schedule scene"),
+    REPORT(JUDGED + "drawing check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
-    PIPELINE(JUDGED + "housefile routing solve check takeoff schedule scene report certify"),
+    PIPELINE(JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify"),
     CLI(JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
 
     private final Set<String> mayUse;

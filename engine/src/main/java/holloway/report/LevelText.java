@@ -1,0 +1,160 @@
+package holloway.report;
+
+import holloway.drawing.Tags;
+import holloway.geometry.Interval;
+import holloway.house.Lining;
+import holloway.house.Opening;
+import holloway.house.Side;
+import holloway.survey.PlacedLevel;
+import holloway.survey.PlacedRoom;
+import holloway.survey.Placed;
+import holloway.survey.Wall;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/** One level in words: rooms with areas, walls with their framing, openings with their places. */
+final class LevelText {
+  private final Placed placed;
+  private final UnitWords units;
+  private final Page page;
+
+  LevelText(Placed placed, UnitWords units, Page page) {
+    this.placed = placed;
+    this.units = units;
+    this.page = page;
+  }
+
+  void put(PlacedLevel level) {
+    page.title("LEVEL " + level.name());
+    page.put(
+        "  ",
+        "floor at %s, ceiling at %s above the lowest floor; %s"
+            .formatted(
+                units.tape(level.floorZ()),
+                units.tape(level.ceilingZ()),
+                FramingWords.floor(level.level().floor(), units)));
+    rooms(level);
+    page.title("WALLS OF " + level.name());
+    List<Wall> walls =
+        placed.walls().stream().filter(w -> w.level().equals(level.name())).toList();
+    walls.forEach(this::wall);
+    if (walls.isEmpty()) {
+      page.put("  ", "None.");
+    }
+    page.title("OPENINGS OF " + level.name());
+    List<Tags.Tag> tags = Tags.of(placed, level.name());
+    tags.forEach(this::opening);
+    if (tags.isEmpty()) {
+      page.put("  ", "None stated.");
+    }
+  }
+
+  private void rooms(PlacedLevel level) {
+    double total = 0;
+    for (PlacedRoom r : placed.rooms()) {
+      if (r.room().level().equals(level.name())) {
+        room(r);
+        total += area(r);
+      }
+    }
+    page.line("  %-20s %37s %13s".formatted("all rooms", "", units.area(total)));
+  }
+
+  private static double area(PlacedRoom r) {
+    return Math.abs(r.outline().signedAreaMm2()) / 1e6;
+  }
+
+  private void room(PlacedRoom r) {
+    String size = units.tape(r.outline().xRange().length()) + " x ";
+    size += units.tape(r.outline().yRange().length());
+    size += r.outline().corners().size() == 4 ? "" : " over all";
+    if (r.name().length() > 20 || size.length() > 37) {
+      page.put("  ", r.name());
+      page.line("  %-20s %37s %13s".formatted("", size, units.area(area(r))));
+    } else {
+      page.line("  %-20s %37s %13s".formatted(r.name(), size, units.area(area(r))));
+    }
+    page.put(
+        "      ",
+        "%s high, walls %s, ceiling %s"
+            .formatted(
+                units.tape(r.ceilingZ() - r.floorZ()),
+                lining(r.room().walls()),
+                lining(r.room().ceiling())));
+  }
+
+  private static String lining(Lining l) {
+    return l.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private void wall(Wall w) {
+    TreeSet<String> rooms = new TreeSet<>();
+    w.faces().forEach(f -> rooms.add(f.room()));
+    page.put(
+        "  ",
+        6,
+        "%s: %s long, %s thick (%s, %s, %s); %s%s; %s%s"
+            .formatted(
+                w.id(),
+                units.tape(w.length()),
+                units.tape(w.thickness()),
+                layer(w, 0),
+                units.tape(w.core().length()),
+                layer(w, 1),
+                FramingWords.wall(w, units),
+                origin(w),
+                w.isOuter() ? "outer, seen from " : "seen from ",
+                String.join(", ", rooms)));
+  }
+
+  /** What lies on the framing, from the wall's south or west side to the other. */
+  private String layer(Wall w, int side) {
+    long thick = side == 0 ? w.core().lo() : w.thickness() - w.core().hi();
+    if (w.outside() == side) {
+      return "outside " + units.tape(thick);
+    }
+    return lining(side == 0 ? w.lining0() : w.lining1()) + " " + units.tape(thick);
+  }
+
+  private String origin(Wall w) {
+    if (!w.isFramed()) {
+      return "";
+    }
+    return ", one stud %s at %s from its %s end"
+        .formatted(
+            w.studOrigin().isAssumed() ? "taken to be" : "known",
+            units.tape(w.studOrigin().value()),
+            Math.abs(w.frame().u().x()) > 0.5 ? "west" : "south");
+  }
+
+  private void opening(Tags.Tag t) {
+    Opening o = t.opening().opening();
+    Side from = o.along().from();
+    Interval s = t.opening().s();
+    page.put(
+        "  ",
+        6,
+        "%s %s in %s: %s from the %s end of its face, %s wide, %s; rough %s to %s along the wall"
+            .formatted(
+                t.name(),
+                t.kind(),
+                t.wall().id(),
+                units.tape(o.along().distance().value().nm()),
+                from.word(),
+                units.tape(o.width().value().nm()),
+                heights(o),
+                units.tape(s.lo()),
+                units.tape(s.hi())));
+  }
+
+  private String heights(Opening o) {
+    String head = "head at " + units.tape(o.head().value().nm());
+    head += o.head().isAssumed() ? " (assumed)" : "";
+    if (o.kind() != Opening.Kind.WINDOW) {
+      return head;
+    }
+    String sill = "sill at " + units.tape(o.sill().value().nm());
+    return sill + (o.sill().isAssumed() ? " (assumed), " : ", ") + head;
+  }
+}
