@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
 /** Writes a first house file to go on from. */
 @Command(
     name = "start",
-    header = "a first house file to go on from; asks on a terminal if no option is given",
+    header = "a first house file to go on from",
+    description = "On a terminal and without options it asks a few questions.",
     customSynopsis = "holloway start [OPTIONS]")
 final class StartVerb implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "write there instead of printing")
