@@ -6,7 +6,9 @@ import java.io.PrintStream;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Asks a person line by line; an empty answer takes what is offered, a wrong one is asked again. */
+/**
+ * Asks a person line by line; an empty answer takes what is offered, a wrong one is asked again.
+ */
 final class Questions {
   private final BufferedReader in;
   private final PrintStream out;

@@ -61,8 +61,18 @@ final class Labels {
       double dx = b.wide() / 2 + off;
       double dy = b.high() / 2 + off;
       double[][] moves = {
-        {0, -dy}, {0, dy}, {dx, 0}, {-dx, 0}, {dx, -dy}, {-dx, -dy}, {dx, dy}, {-dx, dy},
-        {dx / 2, -dy}, {-dx / 2, -dy}, {dx / 2, dy}, {-dx / 2, dy}
+        {0, -dy},
+        {0, dy},
+        {dx, 0},
+        {-dx, 0},
+        {dx, -dy},
+        {-dx, -dy},
+        {dx, dy},
+        {-dx, dy},
+        {dx / 2, -dy},
+        {-dx / 2, -dy},
+        {dx / 2, dy},
+        {-dx / 2, dy}
       };
       for (double[] m : moves) {
         out.add(Rect.around(at[0] + m[0], at[1] + m[1], b.wide(), b.high()));

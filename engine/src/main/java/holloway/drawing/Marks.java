@@ -71,7 +71,8 @@ final class Marks {
   /** The letters of things come last: the legend and the file can spare one, a name not. */
   void letters() {
     for (Thing t : sheet.placed().house().things()) {
-      find(t.at()).ifPresent(
+      find(t.at())
+          .ifPresent(
               s -> letter(LETTERS.get(t.kind()), Sheet.face(s, DEEP + 20), t.at().face().room()));
     }
   }

@@ -17,8 +17,7 @@ record Rect(double x0, double y0, double x1, double y1) {
   }
 
   Rect with(Rect o) {
-    return new Rect(
-        Math.min(x0, o.x0), Math.min(y0, o.y0), Math.max(x1, o.x1), Math.max(y1, o.y1));
+    return new Rect(Math.min(x0, o.x0), Math.min(y0, o.y0), Math.max(x1, o.x1), Math.max(y1, o.y1));
   }
 
   Rect grown(double by) {

@@ -94,8 +94,7 @@ final class RoomNames {
         out.add(new double[] {mx + i * box.wide() / 18, my + j * box.high() / 18});
       }
     }
-    out.sort(
-        Comparator.comparingDouble(p -> Math.hypot(p[0] - mx, p[1] - my)));
+    out.sort(Comparator.comparingDouble(p -> Math.hypot(p[0] - mx, p[1] - my)));
     return out;
   }
 
@@ -106,9 +105,14 @@ final class RoomNames {
   /** Does a box lie in a room, by its corners and the middles of its sides? */
   static boolean lies(PlacedRoom r, Rect b) {
     double[][] around = {
-      {b.x0(), b.y0()}, {b.x1(), b.y0()}, {b.x0(), b.y1()}, {b.x1(), b.y1()},
-      {(b.x0() + b.x1()) / 2, b.y0()}, {(b.x0() + b.x1()) / 2, b.y1()},
-      {b.x0(), (b.y0() + b.y1()) / 2}, {b.x1(), (b.y0() + b.y1()) / 2}
+      {b.x0(), b.y0()},
+      {b.x1(), b.y0()},
+      {b.x0(), b.y1()},
+      {b.x1(), b.y1()},
+      {(b.x0() + b.x1()) / 2, b.y0()},
+      {(b.x0() + b.x1()) / 2, b.y1()},
+      {b.x0(), (b.y0() + b.y1()) / 2},
+      {b.x1(), (b.y0() + b.y1()) / 2}
     };
     for (double[] p : around) {
       if (!r.outline().contains(new Point2(Math.round(p[0] * 1e6), Math.round(-p[1] * 1e6)))) {

@@ -44,8 +44,7 @@ final class Shafts {
   }
 
   private boolean passes(Chase c) {
-    int top =
-        c.to().equals("attic") ? Integer.MAX_VALUE : sheet.placed().getLevel(c.to()).order();
+    int top = c.to().equals("attic") ? Integer.MAX_VALUE : sheet.placed().getLevel(c.to()).order();
     int from = sheet.placed().getLevel(c.from()).order();
     return sheet.level().order() >= from && sheet.level().order() <= top;
   }

@@ -99,11 +99,12 @@ final class Svg {
     reaches(Rect.around(at[0], at[1], 2 * radius, 2 * radius));
   }
 
-  /** One line of text, centred on a point or, of a kind that begins with
-   * {@code left}, to the right of it; {@code upright} reads from below to above. */
+  /**
+   * One line of text, centred on a point or, of a kind that begins with {@code left}, to the right
+   * of it; {@code upright} reads from below to above.
+   */
   void text(String kind, String text, double x, double y, double size, boolean upright) {
-    String turn =
-        upright ? " transform=\"rotate(-90 %s %s)\"".formatted(number(x), number(y)) : "";
+    String turn = upright ? " transform=\"rotate(-90 %s %s)\"".formatted(number(x), number(y)) : "";
     // A third of the size puts the middle of the letters on the point in every viewer.
     out.append(
         "<text class=\"%s\" x=\"%s\" y=\"%s\" dy=\"0.35em\" font-size=\"%s\"%s>%s</text>\n"
@@ -114,6 +115,9 @@ final class Svg {
   }
 
   private static String attributes(String kind, String about) {
-    return " class=\"" + kind + "\"" + (about.isEmpty() ? "" : " data-of=\"" + escaped(about) + "\"");
+    return " class=\""
+        + kind
+        + "\""
+        + (about.isEmpty() ? "" : " data-of=\"" + escaped(about) + "\"");
   }
 }

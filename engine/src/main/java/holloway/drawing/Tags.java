@@ -22,7 +22,8 @@ public final class Tags {
     List<Tag> out = new ArrayList<>();
     int[] count = new int[Opening.Kind.values().length];
     for (Wall w : placed.walls()) {
-      for (Wall.WallOpening o : w.level().equals(level) ? w.openings() : List.<Wall.WallOpening>of()) {
+      for (Wall.WallOpening o :
+          w.level().equals(level) ? w.openings() : List.<Wall.WallOpening>of()) {
         int kind = o.opening().kind().ordinal();
         count[kind]++;
         out.add(new Tag("DWO".charAt(kind) + String.valueOf(count[kind]), w, o));

@@ -85,9 +85,7 @@ final class WallStrips {
     }
     long every = w.every().value().nm();
     for (long s = Math.floorMod(w.studOrigin().value(), every); s < w.length(); s += every) {
-      sheet
-          .svg()
-          .line("stud", Sheet.of(w, s, w.core().lo()), Sheet.of(w, s, w.core().hi()));
+      sheet.svg().line("stud", Sheet.of(w, s, w.core().lo()), Sheet.of(w, s, w.core().hi()));
     }
   }
 

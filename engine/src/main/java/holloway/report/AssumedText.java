@@ -16,8 +16,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * What place and era decided because the person did not say, with the line that says otherwise; then
- * what the survey assumed of single walls.
+ * What place and era decided because the person did not say, with the line that says otherwise;
+ * then what the survey assumed of single walls.
  */
 final class AssumedText {
   private final Placed placed;
@@ -70,7 +70,11 @@ final class AssumedText {
     length(word + ": thickness", key + ": { thickness: ... }", w.thickness());
     w.fill()
         .filter(f -> f.isAssumed() && framed)
-        .ifPresent(f -> say(word + ": fill " + f.value().name().toLowerCase(Locale.ROOT).replace('_', ' '), key + ": { fill: ... }"));
+        .ifPresent(
+            f ->
+                say(
+                    word + ": fill " + f.value().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    key + ": { fill: ... }"));
   }
 
   private void level(Level l) {
@@ -83,9 +87,7 @@ final class AssumedText {
       String floor = key + "floor: { ";
       timber(l.name() + ": joists", floor + "joists: ... } } }", l.floor().joists());
       length(
-          l.name() + ": joist spacing",
-          floor + "every: ... } } }",
-          Optional.of(l.floor().every()));
+          l.name() + ": joist spacing", floor + "every: ... } } }", Optional.of(l.floor().every()));
       length(
           l.name() + ": height of the crawlspace",
           floor + "over: { crawlspace: { clearance: ... } } } } }",
@@ -98,8 +100,7 @@ final class AssumedText {
     timber(word + ": ceiling joists or bottom chords", "chord: ... there", Optional.of(r.chord()));
     length(word + ": their spacing", "every: ... there", Optional.of(r.every()));
     length(word + ": eaves", "eaves: ... there", Optional.of(r.eaves()));
-    length(
-        word + ": depth of insulation", "insulation: ... there", Optional.of(r.insulation()));
+    length(word + ": depth of insulation", "insulation: ... there", Optional.of(r.insulation()));
   }
 
   private void openings(List<Opening> openings) {
@@ -121,7 +122,6 @@ final class AssumedText {
   }
 
   private void length(String what, String instead, Optional<Fact<Length>> f) {
-    f.filter(Fact::isAssumed)
-        .ifPresent(l -> say(what + " " + units.tape(l.value().nm()), instead));
+    f.filter(Fact::isAssumed).ifPresent(l -> say(what + " " + units.tape(l.value().nm()), instead));
   }
 }

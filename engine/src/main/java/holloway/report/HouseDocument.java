@@ -38,8 +38,7 @@ public final class HouseDocument {
     ArrayNode openings = root.putArray("openings");
     placed
         .levels()
-        .forEach(
-            l -> Tags.of(placed, l.name()).forEach(t -> opening(t, l, openings.addObject())));
+        .forEach(l -> Tags.of(placed, l.name()).forEach(t -> opening(t, l, openings.addObject())));
     root.set("runs", Documents.words(runs));
     ArrayNode loops = root.putArray("misclosures");
     placed.misclosures().forEach(m -> misclosure(m, loops.addObject()));

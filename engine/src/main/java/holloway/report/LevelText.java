@@ -5,9 +5,9 @@ import holloway.geometry.Interval;
 import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Side;
+import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
-import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Locale;
@@ -36,8 +36,7 @@ final class LevelText {
                 FramingWords.floor(level.level().floor(), units)));
     rooms(level);
     page.title("WALLS OF " + level.name());
-    List<Wall> walls =
-        placed.walls().stream().filter(w -> w.level().equals(level.name())).toList();
+    List<Wall> walls = placed.walls().stream().filter(w -> w.level().equals(level.name())).toList();
     walls.forEach(this::wall);
     if (walls.isEmpty()) {
       page.put("  ", "None.");

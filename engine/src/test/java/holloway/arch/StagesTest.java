@@ -56,8 +56,11 @@ class StagesTest {
     SCENE(JUDGED),
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
-    PIPELINE(JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify"),
-    CLI(JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
+    PIPELINE(
+        JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify"),
+    CLI(
+        JUDGED
+            + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
 
     private final Set<String> mayUse;
 

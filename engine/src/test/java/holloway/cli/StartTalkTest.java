@@ -47,8 +47,19 @@ class StartTalkTest {
     Path there = Files.writeString(folder.resolve("there.yaml"), "mine");
     String file = folder.resolve("h.yaml").toString();
     StartTalk.Answered a =
-        answers("", "de", "none", "18", "1599", "1600", "4", "3", "inches", "feet",
-            there.toString(), file);
+        answers(
+            "",
+            "de",
+            "none",
+            "18",
+            "1599",
+            "1600",
+            "4",
+            "3",
+            "inches",
+            "feet",
+            there.toString(),
+            file);
     assertEquals(new StartWishes("s.json", "My House", "none", 1600, 3, false), a.wishes());
     String said = out.toString(StandardCharsets.UTF_8);
     for (String part : new String[] {"us, uk and none", "1600 to 2100", "1, 2 or 3", "feet or"}) {

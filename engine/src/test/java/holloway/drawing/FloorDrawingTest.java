@@ -36,8 +36,7 @@ class FloorDrawingTest {
   private record Drawn(Placed placed, PlacedLevel level, Document xml) {}
 
   private static List<Drawn> drawn(String house) throws Exception {
-    Reading.Sound sound =
-        (Reading.Sound) HouseFile.read(SAMPLES.resolve(house + ".yaml"));
+    Reading.Sound sound = (Reading.Sound) HouseFile.read(SAMPLES.resolve(house + ".yaml"));
     Placed placed = Survey.of(sound.house()).value();
     List<Drawn> out = new ArrayList<>();
     for (PlacedLevel l : placed.levels()) {
@@ -48,8 +47,7 @@ class FloorDrawingTest {
               placed, l, read(FloorDrawing.level(placed, sound.request(), l, UnitSystem.FT_IN))));
     }
     assertEquals(
-        placed.levels().size(),
-        FloorDrawing.of(placed, sound.request(), UnitSystem.METRIC).size());
+        placed.levels().size(), FloorDrawing.of(placed, sound.request(), UnitSystem.METRIC).size());
     return out;
   }
 
@@ -121,8 +119,7 @@ class FloorDrawingTest {
       List<Tags.Tag> tags = Tags.of(d.placed, d.level.name());
       for (Tags.Tag t : tags) {
         List<double[]> ring = points(get(d.xml, "gap", t.name()));
-        double wide =
-            Math.hypot(ring.get(1)[0] - ring.get(0)[0], ring.get(1)[1] - ring.get(0)[1]);
+        double wide = Math.hypot(ring.get(1)[0] - ring.get(0)[0], ring.get(1)[1] - ring.get(0)[1]);
         assertEquals(t.opening().opening().width().value().toMm(), wide, 1, t.name());
         Point2 mid = t.wall().world(t.opening().s().mid(), t.wall().thickness() / 2, 0).plan();
         double[] centre = {
@@ -179,8 +176,7 @@ class FloorDrawingTest {
     list(ground.xml, "text", "dim").forEach(e -> dims.add(e.getTextContent()));
     String garage =
         UnitSystem.METRIC.format(
-            new Length(
-                ground.placed.getRoom("garage").outline().xRange().length()));
+            new Length(ground.placed.getRoom("garage").outline().xRange().length()));
     assertTrue(dims.contains(garage), garage + " in " + dims);
   }
 
