@@ -4,6 +4,8 @@ import holloway.finding.Finding;
 import holloway.plan.Plan;
 import holloway.survey.Misclosure;
 import holloway.survey.Placed;
+import holloway.survey.SharedOut;
+import holloway.survey.Step;
 import holloway.survey.Unaccounted;
 import java.util.Comparator;
 import java.util.List;
@@ -22,16 +24,43 @@ final class SurveyWords {
     return new Plan.SurveyNotes(
         placed.misclosures().stream().map(SurveyWords::line).toList(),
         placed.unaccounted().stream().map(SurveyWords::line).toList(),
-        List.copyOf(new TreeSet<>(placed.assumed())));
+        List.copyOf(new TreeSet<>(placed.assumed())),
+        placed.shared().stream().map(SurveyWords::line).toList());
   }
 
   static String line(Misclosure m) {
-    return "%s: off by %d mm where %d mm would be usual; measured: %s"
+    List<String> walk = m.steps().isEmpty() ? m.measurements() : m.steps().stream().map(SurveyWords::line).toList();
+    return "%s: off by %d mm where %d mm would be usual; measured: %s. %s"
         .formatted(
             m.where(),
             Math.round(m.size().toMm()),
             Math.round(m.tolerance().toMm()),
-            String.join(", ", m.measurements()));
+            String.join("; ", walk),
+            String.join(" ", m.verdict()))
+        .strip();
+  }
+
+  private static String line(Step s) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %+.1f mm, spread %.1f mm, sum %.1f mm",
+        s.what(),
+        s.value().toMm(),
+        s.spread().toMm(),
+        s.sum().toMm());
+  }
+
+  static String line(SharedOut s) {
+    return String.format(
+        Locale.ROOT,
+        "%s: off by %.1f mm where %.1f mm are allowed, spread over its %d measurements; none was"
+            + " moved by more than %.1f mm (%s)",
+        s.where(),
+        s.size().toMm(),
+        s.tolerance().toMm(),
+        s.count(),
+        Math.ceil(s.moved().toMm() * 10) / 10,
+        s.most());
   }
 
   static String line(Unaccounted u) {

@@ -119,8 +119,19 @@ public record Plan(
 
   public record Material(String item, double quantity, String unit, Optional<Double> price) {}
 
+  /**
+   * @param spread loops that close within their tolerance, and how their small miss was spread
+   */
   public record SurveyNotes(
-      List<String> misclosures, List<String> unaccounted, List<String> assumed) {}
+      List<String> misclosures,
+      List<String> unaccounted,
+      List<String> assumed,
+      List<String> spread) {
+    /** Of a house whose loops close exactly. */
+    public SurveyNotes(List<String> misclosures, List<String> unaccounted, List<String> assumed) {
+      this(misclosures, unaccounted, assumed, List.of());
+    }
+  }
 
   public Plan withRuns(List<PlannedRun> newRuns, Totals newTotals) {
     return new Plan(

@@ -128,6 +128,10 @@ final class PlanReader {
   }
 
   private Plan.SurveyNotes survey(JsonCursor s) {
-    return new Plan.SurveyNotes(s.words("misclosures"), s.words("unaccounted"), s.words("assumed"));
+    return new Plan.SurveyNotes(
+        s.words("misclosures"),
+        s.words("unaccounted"),
+        s.words("assumed"),
+        s.node().has("spread") ? s.words("spread") : List.of());
   }
 }

@@ -126,6 +126,7 @@ final class PlanWriter {
     out.set("misclosures", words(s.misclosures()));
     out.set("unaccounted", words(s.unaccounted()));
     out.set("assumed", words(s.assumed()));
+    out.set("spread", words(s.spread()));
     return out;
   }
 

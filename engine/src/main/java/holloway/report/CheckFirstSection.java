@@ -25,7 +25,7 @@ final class CheckFirstSection {
     DoubtWords doubts = new DoubtWords(sheet.placed(), sheet.units());
     assumedHoles();
     cards();
-    each("does not close: ", doubts.misclosures());
+    written += doubts.misclosures(page, "does not close: ");
     each("unaccounted: ", doubts.unaccounted());
     assumptions();
     each("", new UnseenDoubts(sheet).lines());

@@ -13,6 +13,8 @@ import holloway.survey.Misclosure;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
+import holloway.survey.SharedOut;
+import holloway.survey.Step;
 import holloway.survey.Unaccounted;
 import holloway.survey.Wall;
 import java.util.List;
@@ -45,6 +47,8 @@ public final class HouseDocument {
     ArrayNode spaces = root.putArray("unaccounted");
     placed.unaccounted().forEach(u -> unaccounted(u, spaces.addObject()));
     root.set("assumed", Documents.words(List.copyOf(new TreeSet<>(placed.assumed()))));
+    ArrayNode spread = root.putArray("spread");
+    placed.shared().forEach(s -> shared(s, spread.addObject()));
     ArrayNode lines = root.putArray("findings");
     findings.forEach(
         f ->
@@ -108,6 +112,35 @@ public final class HouseDocument {
     mm(out, "size-mm", m.size().nm());
     mm(out, "tolerance-mm", m.tolerance().nm());
     out.set("measurements", Documents.words(m.measurements()));
+    out.put("severity", m.severity());
+    ArrayNode steps = out.putArray("steps");
+    m.steps().forEach(s -> step(s, steps.addObject()));
+    ArrayNode suspects = out.putArray("suspects");
+    m.suspects().forEach(s -> suspect(s, suspects.addObject()));
+    out.set("verdict", Documents.words(m.verdict()));
+  }
+
+  private static void step(Step s, ObjectNode out) {
+    out.put("what", s.what()).put("line", s.where().line());
+    mm(out, "value-mm", s.value().nm());
+    mm(out, "spread-mm", s.spread().nm());
+    mm(out, "sum-mm", s.sum().nm());
+  }
+
+  private static void suspect(Misclosure.Suspect s, ObjectNode out) {
+    out.put("group", s.group()).put("measurement", s.measurement());
+    mm(out, "too-large-by-mm", s.error().nm());
+    out.set("w", JsonText.real(s.w(), 2));
+    out.set("redundancy", JsonText.real(s.redundancy(), 3));
+  }
+
+  private static void shared(SharedOut s, ObjectNode out) {
+    out.put("where", s.where());
+    mm(out, "size-mm", s.size().nm());
+    mm(out, "tolerance-mm", s.tolerance().nm());
+    out.put("measurements", s.count());
+    mm(out, "moved-at-most-mm", s.moved().nm());
+    out.put("moved-most", s.most());
   }
 
   private static void unaccounted(Unaccounted u, ObjectNode out) {

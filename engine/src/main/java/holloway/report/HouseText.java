@@ -65,7 +65,11 @@ public final class HouseText {
 
   private void doubts(List<Plan.FindingLine> findings) {
     DoubtWords words = new DoubtWords(placed, units);
-    each("DOES NOT CLOSE", words.misclosures());
+    page.title("DOES NOT CLOSE");
+    if (words.misclosures(page, "") == 0) {
+      page.put("  ", "Nothing.");
+    }
+    each("CLOSES WITHIN THE TAPE'S TOLERANCE", words.shared());
     each("NOT ACCOUNTED FOR", words.unaccounted());
     page.title("ASSUMED, AND WHERE TO SAY OTHERWISE");
     new AssumedText(placed, units, page).put();

@@ -45,6 +45,11 @@ public final class UnitWords {
     return system.format(new Length(nm));
   }
 
+  /** Half of the smallest step that {@link #tape} shows, nanometres. */
+  long half() {
+    return system == UnitSystem.METRIC ? Length.NM_PER_MM / 2 : Length.NM_PER_INCH / 32;
+  }
+
   /** A length of route or cable in metres, to a tenth of a metre or an inch. */
   String cable(double metres) {
     if (system == UnitSystem.METRIC) {

@@ -48,8 +48,14 @@ final class Anchors {
   long tie(
       RoomShape.Face theirs, RoomShape.Face own, Fact<Length> shift, long spread, String what) {
     Network network = network(theirs.side());
+    String text = texts.measured(what, shift);
+    boolean taped = shift.origin() == Origin.MEASURED && shift.value().nm() != 0;
     network.observe(
-        theirs.unknown(), own.unknown(), shift.value().nm(), spread, texts.measured(what, shift));
+        theirs.unknown(),
+        own.unknown(),
+        shift.value().nm(),
+        spread,
+        taped ? Label.taped(text, shift.where()) : Label.inLine(text, shift.where()));
     return of(theirs.shape(), network.axis()) + theirs.across() + shift.value().nm() - own.across();
   }
 

@@ -51,7 +51,7 @@ final class Closing {
               to.get().unknown(),
               t.distance().value().nm(),
               t.distance().spread().nm(),
-              texts.measured(what, t.distance()));
+              Label.taped(texts.measured(what, t.distance()), t.distance().where()));
     }
   }
 
@@ -97,7 +97,12 @@ final class Closing {
         WallPriors.Prior prior = priors.closing(f, g, gap);
         if (Math.abs(gap - prior.thickness()) <= WINDOW) {
           network(f)
-              .observe(f.unknown(), g.unknown(), prior.thickness(), prior.spread(), prior.text());
+              .observe(
+                  f.unknown(),
+                  g.unknown(),
+                  prior.thickness(),
+                  prior.spread(),
+                  Label.thickness(prior.text(), prior.where()));
         }
       }
     }

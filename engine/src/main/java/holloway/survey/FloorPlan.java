@@ -79,10 +79,13 @@ final class FloorPlan {
     y = Adjustment.of(ns, heldY);
   }
 
-  List<Misclosure> misclosures() {
-    List<Misclosure> all = new ArrayList<>(Loops.misclosures(ew));
-    all.addAll(Loops.misclosures(ns));
-    return all;
+  Closures closures() {
+    return Loops.of(ew, placement.first().x().get(0), texts)
+        .and(Loops.of(ns, placement.first().y().get(0), texts));
+  }
+
+  Gaps gaps() {
+    return new Gaps(shapes, ew, ns, texts);
   }
 
   List<String> assumed() {

@@ -17,6 +17,7 @@ final class LevelWalls {
   private final Specs specs;
   private final Storeys storeys;
   private final Spreads spreads;
+  private final Gaps gaps;
   private final Texts texts;
   private final Notes notes;
   private final Problems problems;
@@ -27,6 +28,7 @@ final class LevelWalls {
       Specs specs,
       Storeys storeys,
       Spreads spreads,
+      Gaps gaps,
       Texts texts,
       Notes notes,
       Problems problems) {
@@ -34,6 +36,7 @@ final class LevelWalls {
     this.specs = specs;
     this.storeys = storeys;
     this.spreads = spreads;
+    this.gaps = gaps;
     this.texts = texts;
     this.notes = notes;
     this.problems = problems;
@@ -77,10 +80,10 @@ final class LevelWalls {
 
   private List<Framed> frame(List<PlacedRoom> rooms) {
     Outdoors outdoors = new Outdoors(rooms);
-    StripMakes makes = new StripMakes(specs, notes, texts);
+    StripMakes makes = new StripMakes(specs, notes);
     List<StripFinder> finders =
         Heading.of(rooms).stream()
-            .map(h -> new StripFinder(h, outdoors, makes, problems, texts))
+            .map(h -> new StripFinder(h, outdoors, makes, gaps, problems, texts))
             .toList();
     List<Strip> raw = new ArrayList<>();
     finders.forEach(f -> raw.addAll(f.look()));

@@ -1,15 +1,15 @@
 package holloway.survey;
 
 import holloway.units.Length;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.PriorityQueue;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Loops of observations that do not close. For every observation the tightest loop through it (the
@@ -20,109 +20,123 @@ import java.util.TreeMap;
 final class Loops {
   private static final double LIMIT = 3;
 
+  /** A miss of less is rounding, nanometres. */
+  private static final long NOTHING = 50_000;
+
   private final Network network;
-  private final List<Observation> observations;
-  private final List<List<Integer>> at = new ArrayList<>();
+  private final Paths paths;
+  private final Verdict verdict;
+  private final List<Snooping.Group> groups;
+  private final Map<Observation, Residual> residuals;
 
-  private Loops(Network network) {
+  private Loops(Network network, int held, Texts texts) {
     this.network = network;
-    this.observations = network.observations();
-    for (int i = 0; i < network.size(); i++) {
-      at.add(new ArrayList<>());
+    this.paths = new Paths(network);
+    this.verdict = new Verdict(texts);
+    this.groups = Snooping.of(network, held);
+    this.residuals =
+        Residual.of(network, held).stream()
+            .collect(Collectors.toMap(Residual::observation, Function.identity(), (a, b) -> a));
+  }
+
+  /** One closed walk: its observations, and where it begins. */
+  private record Loop(int start, List<Observation> observations, List<Step> steps) {
+    long miss() {
+      return steps.get(steps.size() - 1).sum().nm();
     }
-    for (int k = 0; k < observations.size(); k++) {
-      at.get(observations.get(k).from()).add(k);
-      at.get(observations.get(k).to()).add(k);
+
+    Length tolerance() {
+      double variance = observations.stream().mapToDouble(Observation::variance).sum();
+      return new Length(Math.round(LIMIT * Math.sqrt(variance) * 1e6));
+    }
+
+    boolean isOut() {
+      return Math.abs(miss()) > tolerance().nm();
     }
   }
 
-  static List<Misclosure> misclosures(Network network) {
-    Loops loops = new Loops(network);
-    TreeMap<List<Integer>, Misclosure> found =
-        new TreeMap<>(Comparator.comparing(Object::toString));
-    for (int k = 0; k < loops.observations.size(); k++) {
-      List<Integer> loop = loops.tightest(k);
-      List<Integer> key = loop.stream().sorted().toList();
-      if (!loop.isEmpty() && !found.containsKey(key)) {
-        loops.check(loop).ifPresent(m -> found.put(key, m));
+  static Closures of(Network network, int held, Texts texts) {
+    Loops loops = new Loops(network, held, texts);
+    List<Loop> all = loops.list();
+    Set<Observation> blamed = new HashSet<>();
+    all.stream().filter(Loop::isOut).forEach(l -> blamed.addAll(l.observations));
+    return new Closures(
+        all.stream().filter(Loop::isOut).map(loops::misclosure).sorted(LARGEST).toList(),
+        all.stream()
+            .filter(l -> !l.isOut() && Math.abs(l.miss()) > NOTHING)
+            .map(loops::sharedOut)
+            .sorted(Comparator.comparing(SharedOut::size).reversed().thenComparing(SharedOut::most))
+            .toList(),
+        loops.groups.stream()
+            .filter(g -> g.suspects().stream().noneMatch(s -> blamed.contains(s.observation())))
+            .map(loops.verdict::says)
+            .toList());
+  }
+
+  private static final Comparator<Misclosure> LARGEST =
+      Comparator.comparing(Misclosure::size)
+          .reversed()
+          .thenComparing(m -> m.measurements().toString());
+
+  private List<Loop> list() {
+    TreeMap<String, Loop> found = new TreeMap<>();
+    for (int k = 0; k < paths.observations().size(); k++) {
+      Observation closing = paths.observations().get(k);
+      int left = k;
+      List<Integer> back = paths.tightest(closing.to(), closing.from(), e -> e != left);
+      List<Integer> way = new ArrayList<>(List.of(k));
+      way.addAll(back);
+      if (!back.isEmpty()) {
+        found.computeIfAbsent(
+            way.stream().sorted().toList().toString(), key -> loop(closing.from(), way));
       }
     }
-    return found.values().stream()
-        .sorted(
-            Comparator.comparing(Misclosure::size)
-                .reversed()
-                .thenComparing(m -> m.measurements().toString()))
-        .toList();
+    return List.copyOf(found.values());
   }
 
-  /**
-   * Observation k and then the others of its tightest loop, in order; empty when it closes none.
-   */
-  private List<Integer> tightest(int k) {
-    Observation closing = observations.get(k);
-    double[] far = new double[network.size()];
-    int[] via = new int[network.size()];
-    Arrays.fill(far, Double.POSITIVE_INFINITY);
-    Arrays.fill(via, -1);
-    far[closing.to()] = 0;
-    record Reached(double far, int node) {}
-    PriorityQueue<Reached> queue =
-        new PriorityQueue<>(
-            Comparator.comparingDouble(Reached::far).thenComparingInt(Reached::node));
-    queue.add(new Reached(0, closing.to()));
-    while (!queue.isEmpty()) {
-      Reached r = queue.remove();
-      if (r.far > far[r.node]) {
-        continue;
-      }
-      for (int e : at.get(r.node)) {
-        int next = other(e, r.node);
-        double reach = r.far + observations.get(e).variance();
-        if (e != k && reach < far[next]) {
-          far[next] = reach;
-          via[next] = e;
-          queue.add(new Reached(reach, next));
-        }
-      }
-    }
-    return via[closing.from()] < 0 ? List.of() : walkBack(k, via);
+  private Loop loop(int start, List<Integer> way) {
+    return new Loop(
+        start,
+        way.stream().map(paths.observations()::get).toList(),
+        paths.steps(start, way));
   }
 
-  private List<Integer> walkBack(int k, int[] via) {
-    Deque<Integer> path = new ArrayDeque<>();
-    int node = observations.get(k).from();
-    while (node != observations.get(k).to()) {
-      path.addFirst(via[node]);
-      node = other(via[node], node);
-    }
-    path.addFirst(k);
-    return List.copyOf(path);
+  private String where(Loop loop) {
+    return network.axis().word() + " through " + network.name(loop.start);
   }
 
-  private int other(int e, int node) {
-    Observation o = observations.get(e);
-    return o.from() == node ? o.to() : o.from();
+  private Misclosure misclosure(Loop loop) {
+    List<Snooping.Group> here =
+        groups.stream()
+            .filter(
+                g ->
+                    g.suspects().stream()
+                        .anyMatch(s -> loop.observations.contains(s.observation())))
+            .toList();
+    return new Misclosure(
+        where(loop),
+        new Length(Math.abs(loop.miss())),
+        loop.tolerance(),
+        loop.steps.stream().map(Step::what).toList(),
+        loop.steps,
+        Verdict.suspects(here),
+        verdict.says(here));
   }
 
-  private Optional<Misclosure> check(List<Integer> loop) {
-    int node = observations.get(loop.get(0)).from();
-    long sum = 0;
-    double variance = 0;
-    List<String> texts = new ArrayList<>();
-    for (int e : loop) {
-      Observation o = observations.get(e);
-      sum += o.from() == node ? o.value() : -o.value();
-      variance += o.variance();
-      texts.add(o.text());
-      node = other(e, node);
-    }
-    long tolerance = Math.round(LIMIT * Math.sqrt(variance) * 1e6);
-    if (Math.abs(sum) <= tolerance) {
-      return Optional.empty();
-    }
-    String where =
-        network.axis().word() + " through " + network.name(observations.get(loop.get(0)).from());
-    return Optional.of(
-        new Misclosure(where, new Length(Math.abs(sum)), new Length(tolerance), texts));
+  private SharedOut sharedOut(Loop loop) {
+    Residual most =
+        loop.observations.stream()
+            .map(residuals::get)
+            .max(
+                Comparator.comparingDouble((Residual r) -> Math.abs(r.v()))
+                    .thenComparing(Residual::observation, Observation.ORDER))
+            .orElseThrow();
+    return new SharedOut(
+        where(loop),
+        new Length(Math.abs(loop.miss())),
+        loop.tolerance(),
+        loop.steps.size(),
+        Length.mm(Math.abs(most.v())),
+        most.observation().text());
   }
 }

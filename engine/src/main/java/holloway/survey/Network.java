@@ -44,8 +44,18 @@ final class Network {
     return start.get(unknown);
   }
 
-  void observe(int from, int to, long value, long spread, String text) {
-    observations.add(new Observation(from, to, value, Math.max(1, spread), text));
+  void observe(int from, int to, long value, long spread, Label label) {
+    observations.add(new Observation(from, to, value, Math.max(1, spread), label));
+  }
+
+  /** The same unknowns without one observation (without one of equals). */
+  Network without(Observation left) {
+    Network rest = new Network(axis);
+    rest.names.addAll(names);
+    rest.start.addAll(start);
+    rest.observations.addAll(observations);
+    rest.observations.remove(left);
+    return rest;
   }
 
   boolean isObserved(int a, int b) {

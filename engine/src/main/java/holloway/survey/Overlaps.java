@@ -8,9 +8,17 @@ final class Overlaps {
   /** Shared space narrower than this is rounding, millimetres. */
   private static final double ROUNDING = 0.01;
 
-  private Overlaps() {}
+  private final Gaps gaps;
+  private final Texts texts;
+  private final Problems problems;
 
-  static void check(List<PlacedRoom> rooms, Texts texts, Problems problems) {
+  Overlaps(Gaps gaps, Texts texts, Problems problems) {
+    this.gaps = gaps;
+    this.texts = texts;
+    this.problems = problems;
+  }
+
+  void check(List<PlacedRoom> rooms) {
     for (int i = 0; i < rooms.size(); i++) {
       PlacedRoom a = rooms.get(i);
       if (a.ceilingZ() <= a.floorZ()) {
@@ -18,23 +26,24 @@ final class Overlaps {
       }
       for (PlacedRoom b : rooms.subList(i + 1, rooms.size())) {
         if (a.room().level().equals(b.room().level())) {
-          check(a, b, texts, problems);
+          check(a, b);
         }
       }
     }
   }
 
-  private static void check(PlacedRoom a, PlacedRoom b, Texts texts, Problems problems) {
+  private void check(PlacedRoom a, PlacedRoom b) {
     Geometry shared = a.outline().toJts().intersection(b.outline().toJts());
     var box = shared.getEnvelopeInternal();
     if (shared.getArea() > 0 && Math.min(box.getWidth(), box.getHeight()) > ROUNDING) {
       problems.add(
           b.room().where(),
-          "rooms %s and %s overlap by %s by %s. Maybe a size, a side or a shift is wrong",
+          "rooms %s and %s overlap by %s by %s. Maybe a size, a side or a shift is wrong. %s",
           a.name(),
           b.name(),
           texts.length(Math.round(box.getWidth() * 1e6)),
-          texts.length(Math.round(box.getHeight() * 1e6)));
+          texts.length(Math.round(box.getHeight() * 1e6)),
+          gaps.between(a, b, box.getWidth() < box.getHeight()));
     }
   }
 }

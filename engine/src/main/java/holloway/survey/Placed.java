@@ -19,7 +19,20 @@ public record Placed(
     List<Wall> walls,
     List<Misclosure> misclosures,
     List<Unaccounted> unaccounted,
-    List<String> assumed) {
+    List<String> assumed,
+    List<SharedOut> shared) {
+  /** Of a house whose loops close exactly. */
+  public Placed(
+      House house,
+      List<PlacedLevel> levels,
+      List<PlacedRoom> rooms,
+      List<Wall> walls,
+      List<Misclosure> misclosures,
+      List<Unaccounted> unaccounted,
+      List<String> assumed) {
+    this(house, levels, rooms, walls, misclosures, unaccounted, assumed, List.of());
+  }
+
   public Placed {
     levels = List.copyOf(levels);
     rooms = List.copyOf(rooms);
@@ -27,6 +40,7 @@ public record Placed(
     misclosures = List.copyOf(misclosures);
     unaccounted = List.copyOf(unaccounted);
     assumed = List.copyOf(assumed);
+    shared = List.copyOf(shared);
   }
 
   public PlacedLevel getLevel(String name) {

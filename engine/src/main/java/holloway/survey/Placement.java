@@ -197,7 +197,7 @@ final class Placement {
             p.own.unknown(),
             sign * p.prior.thickness(),
             p.prior.spread(),
-            p.prior.text());
+            Label.thickness(p.prior.text(), p.prior.where()));
     boolean ew = b.side().runsEastWest();
     anchors.settle(s, ew ? d : p.offset, ew ? p.offset : d);
     return true;

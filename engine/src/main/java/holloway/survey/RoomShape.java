@@ -118,7 +118,12 @@ record RoomShape(Room room, List<Point2> local, List<Integer> x, List<Integer> y
               room.size().isPresent()
                   ? texts.measured(room.name() + " " + network.axis().word(), facts.get(i))
                   : texts.measured(room.name() + " corner " + network.axis().word(), facts.get(i));
-          network.observe(out.get(0), id, value, facts.get(i).spread().nm(), text);
+          network.observe(
+              out.get(0),
+              id,
+              value,
+              facts.get(i).spread().nm(),
+              Label.taped(text, facts.get(i).where()));
         }
       }
       out.add(id);

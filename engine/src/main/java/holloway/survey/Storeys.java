@@ -36,7 +36,7 @@ final class Storeys {
   }
 
   /** Adjusts, then shifts everything so that the lowest finished floor is at zero. */
-  List<Misclosure> adjust() {
+  Closures adjust() {
     order.forEach(this::observe);
     Adjustment z = Adjustment.of(network, 0);
     for (int i = 0; i < order.size(); i++) {
@@ -51,7 +51,7 @@ final class Storeys {
     long lowest = house.rooms().stream().mapToLong(this::floorZ).min().orElse(0);
     floorZ.replaceAll((k, v) -> v - lowest);
     plane.replaceAll((k, v) -> v - lowest);
-    return Loops.misclosures(network);
+    return Loops.of(network, 0, texts);
   }
 
   private void observe(Level l) {
@@ -68,7 +68,9 @@ final class Storeys {
         ceiling.get(i),
         l.ceilingHeight().value().nm(),
         spread(l.ceilingHeight()),
-        texts.measured(l.name() + " ceiling height", l.ceilingHeight()));
+        Label.taped(
+            texts.measured(l.name() + " ceiling height", l.ceilingHeight()),
+            l.ceilingHeight().where()));
   }
 
   private void start(int unknown, int from, long more) {
@@ -89,8 +91,10 @@ final class Storeys {
         floor.get(i),
         thickness,
         stated ? Makeup.DECK_SPREAD : Makeup.DECK_SPREAD_ASSUMED,
-        "%s floor with ceiling board below %s%s"
-            .formatted(l.name(), texts.length(thickness), stated ? "" : " (assumed)"));
+        Label.thickness(
+            "%s floor with ceiling board below %s%s"
+                .formatted(l.name(), texts.length(thickness), stated ? "" : " (assumed)"),
+            l.where()));
     l.rise()
         .ifPresent(
             r ->
@@ -99,7 +103,8 @@ final class Storeys {
                     floor.get(i),
                     r.value().nm(),
                     spread(r),
-                    texts.measured(l.name() + " rise from floor to floor", r)));
+                    Label.taped(
+                        texts.measured(l.name() + " rise from floor to floor", r), r.where())));
   }
 
   private static long spread(Fact<Length> fact) {

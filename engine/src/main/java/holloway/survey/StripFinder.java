@@ -25,14 +25,21 @@ final class StripFinder {
   private final Heading heading;
   private final Outdoors outdoors;
   private final StripMakes makes;
+  private final Gaps gaps;
   private final Problems problems;
   private final Texts texts;
 
   StripFinder(
-      Heading heading, Outdoors outdoors, StripMakes makes, Problems problems, Texts texts) {
+      Heading heading,
+      Outdoors outdoors,
+      StripMakes makes,
+      Gaps gaps,
+      Problems problems,
+      Texts texts) {
     this.heading = heading;
     this.outdoors = outdoors;
     this.makes = makes;
+    this.gaps = gaps;
     this.problems = problems;
     this.texts = texts;
   }
@@ -110,13 +117,14 @@ final class StripFinder {
     if (t.length() < Makeup.THINNEST_WALL) {
       problems.add(
           high.room().room().where(),
-          "between %s %s and %s %s only %s is left; a wall needs %s. Maybe a size or a shift is wrong",
+          "between %s %s and %s %s only %s is left; a wall needs %s. Maybe a size or a shift is wrong. %s",
           low.room().name(),
           low.side().word(),
           high.room().name(),
           high.side().word(),
           texts.length(t.length()),
-          texts.length(Makeup.THINNEST_WALL));
+          texts.length(Makeup.THINNEST_WALL),
+          gaps.between(low, high));
     }
     List<Strip.Shown> shown = List.of(new Strip.Shown(low, 0, s), new Strip.Shown(high, 1, s));
     return new Strip(heading, Strip.Kind.BETWEEN, s, t, t, -1, makes.usual(false), shown);

@@ -4,6 +4,7 @@ import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Room;
+import holloway.house.RulePlace;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
 import holloway.units.Length;
@@ -25,12 +26,10 @@ final class StripMakes {
 
   private final Specs specs;
   private final Notes notes;
-  private final Texts texts;
 
-  StripMakes(Specs specs, Notes notes, Texts texts) {
+  StripMakes(Specs specs, Notes notes) {
     this.specs = specs;
     this.notes = notes;
-    this.texts = texts;
   }
 
   Make usual(boolean outer) {
@@ -133,12 +132,16 @@ final class StripMakes {
     if (s.make().kind() != WallSpec.Kind.FRAMED) {
       long a = Math.min(lining(s.make(), low), gap / 4);
       long b = Math.min(lining(s.make(), high), gap / 4);
+      solid(s, gap - lining(s.make(), low) - lining(s.make(), high));
       return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
     }
     Make make = chosen(s, gap);
     long depth = make.studs().value().depth().nm();
     if (!make.studs().isAssumed() && gap < depth + 2 * LEAST_LINING) {
-      notes.tight(s, texts);
+      notes.tight(s);
+    }
+    if (!make.studs().isAssumed() && gap > depth + 2 * THICK_LINING && !isStated(s, gap)) {
+      notes.roomy(s);
     }
     depth = Math.min(depth, gap);
     long lo = s.t().lo() + (gap - depth) / 2;
@@ -150,23 +153,47 @@ final class StripMakes {
       return s.make();
     }
     if (WallPriors.looksLike2x6(gap)) {
-      notes.taken2x6(s, texts);
+      notes.taken2x6(s);
       return s.make().withStuds(Fact.assumed(Makeup.STUD_2X6));
     }
     long depth = s.make().studs().value().depth().nm();
     if (gap < depth + 2 * LEAST_LINING) {
       long room = Math.max(gap / 2, gap - 2 * Makeup.BOARD);
-      notes.thin(s, texts);
+      notes.thin(s);
       Timber thin = Timber.solid("thin stud", new Length(Makeup.PLATE), new Length(room));
       return s.make().withStuds(Fact.assumed(thin));
     }
     if (gap > depth + 2 * StripMakes.THICK_LINING) {
-      notes.thick(s, texts);
+      notes.thick(s);
     }
     return s.make();
   }
 
-  /** More than this beside assumed studs is no lining any more. */
+  /** Masonry thinner than any, or not as thick as stated. */
+  private void solid(Strip s, long core) {
+    if (core < thinnestMasonry()) {
+      notes.thinMasonry(s, core);
+    } else if (s.make().thickness().isPresent() && !isStated(s, s.t().length())) {
+      notes.notAsStated(s);
+    }
+  }
+
+  /** Brick 102.5 mm, block 75 mm (UK); block and brick 3-5/8 in (US); from memory. */
+  private long thinnestMasonry() {
+    return specs.house().place() == RulePlace.US
+        ? Length.inches(29, 8).nm()
+        : 75 * Length.NM_PER_MM;
+  }
+
+  /** Does the person say themselves that it is so thick? */
+  private static boolean isStated(Strip s, long gap) {
+    return s.make()
+        .thickness()
+        .filter(t -> Math.abs(t.value().nm() - gap) <= SAME_LINE)
+        .isPresent();
+  }
+
+  /** More than this beside studs is no lining any more; from experience. */
   private static final long THICK_LINING = 40 * Length.NM_PER_MM;
 
   private static Strip withCore(Strip s, Interval core, Make make) {

@@ -3,7 +3,6 @@ package holloway.survey;
 import holloway.finding.Outcome;
 import holloway.house.House;
 import holloway.house.Level;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -22,20 +21,22 @@ public final class Survey {
   public static Outcome<Placed> of(House house) {
     Problems problems = new Problems();
     Texts texts = Texts.of(house);
-    Notes notes = new Notes();
     List<Level> order = LevelOrder.of(house, problems);
     Specs specs = new Specs(house);
     FloorPlan plan = new FloorPlan(house, specs, texts, problems);
     plan.adjust();
     Storeys storeys = new Storeys(house, order, texts);
-    List<Misclosure> misclosures = new ArrayList<>(plan.misclosures());
-    misclosures.addAll(storeys.adjust());
+    Closures closures = plan.closures().and(storeys.adjust());
+    Refusals.add(closures, texts, problems);
+    Gaps gaps = plan.gaps();
+    Notes notes = new Notes(gaps, texts);
+    closures.lone().forEach(notes::standsOut);
     List<PlacedRoom> rooms = plan.rooms(storeys);
-    Overlaps.check(rooms, texts, problems);
+    new Overlaps(gaps, texts, problems).check(rooms);
     problems.throwIfAny();
 
     LevelWalls walls =
-        new LevelWalls(house, specs, storeys, plan.spreads(), texts, notes, problems);
+        new LevelWalls(house, specs, storeys, plan.spreads(), gaps, texts, notes, problems);
     Spaces spaces = new Spaces(house, rooms);
     List<PlacedLevel> levels = walls.build(order, rooms, spaces);
     problems.throwIfAny();
@@ -47,7 +48,7 @@ public final class Survey {
     all.forEach(w -> Assumed.of(w, texts, assumed));
     Placed placed =
         new Placed(
-            house, levels, rooms, all, misclosures, spaces.list(levels), List.copyOf(assumed));
+            house, levels, rooms, all, closures.misclosures(), spaces.list(levels), List.copyOf(assumed), closures.shared());
     return new Outcome<>(placed, notes.findings());
   }
 }

@@ -2,6 +2,7 @@ package holloway.survey;
 
 import holloway.house.Room;
 import holloway.house.WallSpec;
+import holloway.house.Where;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +22,7 @@ final class WallPriors {
   }
 
   /** Expected thickness and its spread, nanometres. */
-  record Prior(long thickness, long spread, boolean stated, String text) {}
+  record Prior(long thickness, long spread, boolean stated, String text, Where where) {}
 
   Prior between(RoomShape.Face a, RoomShape.Face b) {
     Make make = Make.of(specs.house(), said(a, b), false);
@@ -31,9 +32,10 @@ final class WallPriors {
             : thickness(make, a.shape().room(), b.shape().room());
     boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
     long spread = make.thickness().map(t -> t.spread().nm()).filter(s -> s > 0).orElse(usual(make));
-    String text =
-        "wall %s to %s %s%s".formatted(a, b, texts.length(thickness), stated ? "" : " (assumed)");
-    return new Prior(thickness, spread, stated, text);
+    Where where = said(a, b).stream().findFirst().map(WallSpec::where).orElse(Where.NOWHERE);
+    String from = stated && where.equals(Where.NOWHERE) ? "" : texts.at(stated ? where : Where.NOWHERE);
+    String text = "wall %s to %s %s%s".formatted(a, b, texts.length(thickness), from);
+    return new Prior(thickness, spread, stated, text, where);
   }
 
   /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
@@ -46,7 +48,8 @@ final class WallPriors {
         Makeup.WALL_2X6,
         Makeup.WALL_SPREAD,
         false,
-        "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)));
+        "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)),
+        usual.where());
   }
 
   static boolean looksLike2x6(long gap) {
