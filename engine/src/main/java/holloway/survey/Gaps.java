@@ -24,9 +24,12 @@ final class Gaps {
 
   /** Of the gap between two faces of placed rooms. */
   String between(Edge low, Edge high) {
-    return between(
-        shapes.get(low.room().name()).faces(low.side()).get(low.ordinal() - 1),
-        shapes.get(high.room().name()).faces(high.side()).get(high.ordinal() - 1));
+    boolean eastward = low.side() == Side.EAST || low.side() == Side.NORTH;
+    return eastward ? between(face(low), face(high)) : between(face(high), face(low));
+  }
+
+  private RoomShape.Face face(Edge e) {
+    return shapes.get(e.room().name()).faces(e.side()).get(e.ordinal() - 1);
   }
 
   /**
@@ -78,7 +81,12 @@ final class Gaps {
         .collect(Collectors.joining("; ", " From %s to %s: ".formatted(low, high), "."));
   }
 
+  /** Does it only say how thick the wall is thought to be? */
   private static boolean joins(Observation o, int a, int b) {
+    return o.label().sort() == Label.Sort.THICKNESS && joinsAtAll(o, a, b);
+  }
+
+  private static boolean joinsAtAll(Observation o, int a, int b) {
     return o.from() == a && o.to() == b || o.from() == b && o.to() == a;
   }
 
