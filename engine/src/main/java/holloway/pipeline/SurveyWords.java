@@ -29,7 +29,8 @@ final class SurveyWords {
   }
 
   static String line(Misclosure m) {
-    List<String> walk = m.steps().isEmpty() ? m.measurements() : m.steps().stream().map(SurveyWords::line).toList();
+    List<String> walk =
+        m.steps().isEmpty() ? m.measurements() : m.steps().stream().map(SurveyWords::line).toList();
     return "%s: off by %d mm where %d mm would be usual; measured: %s. %s"
         .formatted(
             m.where(),

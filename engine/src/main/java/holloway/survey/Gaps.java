@@ -67,9 +67,7 @@ final class Gaps {
     List<Observation> all = paths.observations();
     List<Integer> way =
         paths.tightest(
-            low.unknown(),
-            high.unknown(),
-            e -> !joins(all.get(e), low.unknown(), high.unknown()));
+            low.unknown(), high.unknown(), e -> !joins(all.get(e), low.unknown(), high.unknown()));
     if (way.isEmpty()) {
       return " Nothing but the wall's own thickness says how far apart they are.";
     }

@@ -96,9 +96,7 @@ final class Loops {
 
   private Loop loop(int start, List<Integer> way) {
     return new Loop(
-        start,
-        way.stream().map(paths.observations()::get).toList(),
-        paths.steps(start, way));
+        start, way.stream().map(paths.observations()::get).toList(), paths.steps(start, way));
   }
 
   private String where(Loop loop) {

@@ -100,9 +100,7 @@ final class Notes {
         s,
         "The wall between %s is stated as %s thick, but the rooms leave %s. Measure it again at a door or a window."
             .formatted(
-                both(s),
-                texts.length(s.make().thickness().orElseThrow().value().nm()),
-                gap(s)));
+                both(s), texts.length(s.make().thickness().orElseThrow().value().nm()), gap(s)));
   }
 
   private String gap(Strip s) {

@@ -34,7 +34,9 @@ final class Refusals {
     List<String> suspects = m.suspects().stream().map(Misclosure.Suspect::measurement).toList();
     return m.steps().stream()
         .filter(s -> !s.where().equals(Where.NOWHERE))
-        .min(Comparator.comparing((Step s) -> !suspects.contains(s.what())).thenComparing(Step::where))
+        .min(
+            Comparator.comparing((Step s) -> !suspects.contains(s.what()))
+                .thenComparing(Step::where))
         .map(Step::where)
         .orElse(Where.NOWHERE);
   }

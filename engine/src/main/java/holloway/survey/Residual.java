@@ -47,4 +47,9 @@ record Residual(Observation observation, double v, double redundancy) {
   double error() {
     return isChecked() ? -v / redundancy : 0;
   }
+
+  /** One standard deviation of {@link #error}, millimetres; it is |w| times smaller than that. */
+  double errorSpread() {
+    return isChecked() ? Math.sqrt(observation.variance() / redundancy) : 0;
+  }
 }

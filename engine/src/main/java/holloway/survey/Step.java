@@ -14,6 +14,7 @@ import holloway.units.Length;
  */
 public record Step(String what, Where where, Length value, Length spread, Length sum) {
   static Step of(Observation o, long value, long sum) {
-    return new Step(o.text(), o.label().where(), new Length(value), new Length(o.spread()), new Length(sum));
+    return new Step(
+        o.text(), o.label().where(), new Length(value), new Length(o.spread()), new Length(sum));
   }
 }

@@ -48,7 +48,14 @@ public final class Survey {
     all.forEach(w -> Assumed.of(w, texts, assumed));
     Placed placed =
         new Placed(
-            house, levels, rooms, all, closures.misclosures(), spaces.list(levels), List.copyOf(assumed), closures.shared());
+            house,
+            levels,
+            rooms,
+            all,
+            closures.misclosures(),
+            spaces.list(levels),
+            List.copyOf(assumed),
+            closures.shared());
     return new Outcome<>(placed, notes.findings());
   }
 }

@@ -2,15 +2,14 @@ package holloway.survey;
 
 import holloway.units.Length;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What the test on residuals says of a loop, for a person with a tape in hand. */
 final class Verdict {
-  /** Of an error in a measurement checked worse than this, little shows; a usual rule of thumb. */
-  private static final double WELL_CHECKED = 0.1;
-
   private final Texts texts;
 
   Verdict(Texts texts) {
@@ -43,38 +42,40 @@ final class Verdict {
     List<Residual> suspects = group.suspects();
     String test = String.format(Locale.ROOT, " (w %.1f, critical 3.29)", group.w());
     if (suspects.size() == 1) {
-      return "Likeliest culprit" + test + ": " + says(suspects.get(0)) + rough(suspects) + ".";
+      Residual only = suspects.get(0);
+      return "Likeliest culprit%s: %s %s, give or take %s."
+          .formatted(
+              test, fault(only, "probably "), only.observation().text(), length(only.errorSpread()));
     }
-    return "One of these "
-        + suspects.size()
-        + " is wrong"
-        + test
-        + ", and the numbers cannot tell which: "
-        + suspects.stream().map(this::says).collect(Collectors.joining("; or "))
-        + rough(suspects)
-        + ". Measure them again, or tape across by another way, which would tell.";
+    return "One of these %d is wrong%s, and the numbers cannot tell which: %s. Measure them again, or tape across by another way, which would tell."
+        .formatted(suspects.size(), test, together(suspects));
   }
 
-  private String says(Residual r) {
-    String by = texts.length(Math.abs(Math.round(r.error() * 1e6)));
+  /** Suspects of which the same would have to be said are said it of once. */
+  private String together(List<Residual> suspects) {
+    Map<String, List<String>> byFault = new LinkedHashMap<>();
+    for (Residual r : suspects) {
+      byFault
+          .computeIfAbsent(fault(r, ""), key -> new ArrayList<>())
+          .add(r.observation().text());
+    }
+    return byFault.entrySet().stream()
+        .map(e -> e.getKey() + " " + String.join(", or in ", e.getValue()))
+        .collect(Collectors.joining("; or "));
+  }
+
+  private String fault(Residual r, String how) {
+    String by = length(Math.abs(r.error()));
     boolean more = r.error() > 0;
-    String how =
-        switch (r.observation().label().sort()) {
-          case TAPED -> "the tape probably read %s too %s in";
-          case THICKNESS -> "this is probably %s %s than written:";
-          case IN_LINE -> "these probably stand %s %s:";
-        };
-    String which =
-        switch (r.observation().label().sort()) {
-          case TAPED -> more ? "much" : "little";
-          case THICKNESS -> more ? "thinner" : "thicker";
-          case IN_LINE -> "off where they are said to be";
-        };
-    return how.formatted(by, which) + " " + r.observation().text();
+    return switch (r.observation().label().sort()) {
+      case TAPED -> "the tape %sread %s too %s in".formatted(how, by, more ? "much" : "little");
+      case THICKNESS ->
+          "%s%s %s than written in".formatted(how, by, more ? "thinner" : "thicker");
+      case IN_LINE -> "%s%s out of place in".formatted(how, by);
+    };
   }
 
-  private static String rough(List<Residual> suspects) {
-    boolean badly = suspects.stream().anyMatch(r -> r.redundancy() < WELL_CHECKED);
-    return badly ? " (so little checks this that the size is a rough guess)" : "";
+  private String length(double mm) {
+    return texts.length(Math.round(mm * 1e6));
   }
 }

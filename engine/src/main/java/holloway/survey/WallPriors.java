@@ -33,7 +33,8 @@ final class WallPriors {
     boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
     long spread = make.thickness().map(t -> t.spread().nm()).filter(s -> s > 0).orElse(usual(make));
     Where where = said(a, b).stream().findFirst().map(WallSpec::where).orElse(Where.NOWHERE);
-    String from = stated && where.equals(Where.NOWHERE) ? "" : texts.at(stated ? where : Where.NOWHERE);
+    String from =
+        stated && where.equals(Where.NOWHERE) ? "" : texts.at(stated ? where : Where.NOWHERE);
     String text = "wall %s to %s %s%s".formatted(a, b, texts.length(thickness), from);
     return new Prior(thickness, spread, stated, text, where);
   }

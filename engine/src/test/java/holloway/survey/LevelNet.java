@@ -36,9 +36,7 @@ final class LevelNet {
   }
 
   private int point(String name) {
-    return benchmarks.containsKey(name)
-        ? DATUM
-        : points.computeIfAbsent(name, network::addUnknown);
+    return benchmarks.containsKey(name) ? DATUM : points.computeIfAbsent(name, network::addUnknown);
   }
 
   /** Adjusted height in metres. */

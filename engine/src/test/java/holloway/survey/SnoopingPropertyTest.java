@@ -41,8 +41,7 @@ class SnoopingPropertyTest {
     Assume.that(planted.redundancy() > 0.11);
     List<Snooping.Group> groups = Snooping.of(network, 0);
     assertEquals(1, groups.size(), "seed " + seed);
-    assertTrue(
-        groups.get(0).suspects().stream().anyMatch(s -> s.equals(planted)), "seed " + seed);
+    assertTrue(groups.get(0).suspects().stream().anyMatch(s -> s.equals(planted)), "seed " + seed);
     assertEquals(ten / 1e6, planted.error(), 1e-5, "seed " + seed);
     assertFalse(
         Loops.of(network, 0, TEXTS).misclosures().isEmpty()
@@ -51,8 +50,8 @@ class SnoopingPropertyTest {
   }
 
   /**
-   * At most 8 observations at 0.1 % each: at most 0.8 % of the nets may be accused wrongly (the
-   * sum of the levels bounds the chance of any).
+   * At most 8 observations at 0.1 % each: at most 0.8 % of the nets may be accused wrongly (the sum
+   * of the levels bounds the chance of any).
    */
   @Test
   void withoutAGrossErrorHardlyANetIsAccused() {

@@ -47,13 +47,13 @@ class SnoopingTest {
     assertEquals(0.6549, r, 0.00005);
     double w = PublishedNetsTest.ghilani().residual("A to B").w();
     assertEquals(w - 50 * Math.sqrt(r) / 6, found.w(), 1e-6);
+    assertEquals(6 / Math.sqrt(r), found.errorSpread(), 1e-9);
   }
 
   /** Two readings of one line: each is half checked by the other, and neither can be blamed. */
   @Test
   void twoReadingsOfOneLineCannotBeToldApart() {
-    LevelNet net =
-        new LevelNet().benchmark("A", 0).line("A", "B", 3, 5).line("A", "B", 3.050, 5);
+    LevelNet net = new LevelNet().benchmark("A", 0).line("A", "B", 3, 5).line("A", "B", 3.050, 5);
     List<Snooping.Group> groups = Snooping.of(net.network, LevelNet.DATUM);
     assertEquals(1, groups.size());
     assertEquals(2, groups.get(0).suspects().size());
@@ -115,10 +115,7 @@ class SnoopingTest {
     double limit = Snooping.CRITICAL * Math.sqrt(50);
     for (double off : new double[] {limit - 0.001, limit + 0.001}) {
       LevelNet net =
-          new LevelNet()
-              .benchmark("A", 0)
-              .line("A", "B", 3, 5)
-              .line("A", "B", 3 + off / 1000, 5);
+          new LevelNet().benchmark("A", 0).line("A", "B", 3, 5).line("A", "B", 3 + off / 1000, 5);
       assertEquals(off > limit ? 1 : 0, names(net).size());
     }
   }

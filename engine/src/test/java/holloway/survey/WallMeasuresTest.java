@@ -98,7 +98,10 @@ class WallMeasuresTest {
   @Test
   void masonryNotAsThickAsStated() {
     assertFlagged(
-        "wall-not-as-thick-as-stated", findings(Length.mm(163), masonry().thickness(Length.mm(150))));
-    assertNot("wall-not-as-thick-as-stated", findings(Length.mm(162), masonry().thickness(Length.mm(150))));
+        "wall-not-as-thick-as-stated",
+        findings(Length.mm(163), masonry().thickness(Length.mm(150))));
+    assertNot(
+        "wall-not-as-thick-as-stated",
+        findings(Length.mm(162), masonry().thickness(Length.mm(150))));
   }
 }
