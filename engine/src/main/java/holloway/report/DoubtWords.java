@@ -33,7 +33,7 @@ final class DoubtWords {
   private void write(Misclosure m, Page page, String lead) {
     page.put(
         "  - ",
-        "%s%s: off by %s going round, %s would be usual; walk it:"
+        "%s%s: off by %s, %s would be usual; walk it:"
             .formatted(lead, m.where(), units.tape(m.size().nm()), units.tape(m.tolerance().nm())));
     if (m.steps().isEmpty()) {
       page.put("      ", String.join(", ", m.measurements()));
