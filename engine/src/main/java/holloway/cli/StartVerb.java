@@ -28,8 +28,14 @@ final class StartVerb implements Callable<Integer> {
       description = "the schema file that your editor is told of")
   String schema = "house.schema.json";
 
+  @Option(
+      names = "--from",
+      paramLabel = "MODEL.ifc",
+      description = "begin from a building model (IFC, ISO 16739)")
+  Optional<Path> model = Optional.empty();
+
   @Option(names = "--name", paramLabel = "NAME", description = "what you call the house")
-  String name = "My House";
+  Optional<String> name = Optional.empty();
 
   @Option(
       names = "--place",
@@ -44,7 +50,7 @@ final class StartVerb implements Callable<Integer> {
   int built = 1985;
 
   @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 3")
-  int levels = 1;
+  Optional<Integer> levels = Optional.empty();
 
   @Option(names = "--metric", description = "lengths in metres, not in feet and inches")
   boolean metric;
@@ -62,8 +68,12 @@ final class StartVerb implements Callable<Integer> {
     if (!List.of("us", "uk", "none").contains(place)) {
       throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
     }
-    if (levels < 1 || levels > 3) {
-      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
+    if (levels.isPresent() && (levels.get() < 1 || levels.get() > 3)) {
+      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels.get());
+    }
+    if (model.isPresent() && (levels.isPresent() || metric)) {
+      throw new CommandTrouble(
+          (metric ? "--metric" : "--levels") + " goes without --from: the model tells it");
     }
     if (built != 0 && (built < 1600 || built > 2100)) {
       throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
@@ -73,19 +83,32 @@ final class StartVerb implements Callable<Integer> {
       write(file.get(), text);
       around.print(
           """
-          Change it into your house, then: holloway check %1$s
-          For your editor: holloway schema > %2$s
+          %1$s, then: holloway check %2$s
+          For your editor: holloway schema > %3$s
           """
-              .formatted(file.get(), schema));
+              .formatted(whatNext(text), file.get(), schema));
     } else {
       around.print(text);
     }
     return ExitCode.DONE;
   }
 
+  private String whatNext(String text) {
+    if (model.isEmpty()) {
+      return "Change it into your house";
+    }
+    long left = text.lines().filter(l -> l.strip().startsWith("# to finish:")).count();
+    return "Look at the %d places marked '# to finish:'".formatted(left);
+  }
+
   private String text() {
+    StartWishes wishes =
+        new StartWishes(
+            schema, name.orElse("My House"), place, built, levels.orElse(1), metric);
     try {
-      return around.pipeline().start(new StartWishes(schema, name, place, built, levels, metric));
+      return model.isPresent()
+          ? around.pipeline().start(wishes, model.get(), name)
+          : around.pipeline().start(wishes);
     } catch (IllegalArgumentException e) {
       throw new CommandTrouble("--name: " + e.getMessage());
     }

@@ -40,9 +40,11 @@ class StagesTest {
     FINDING("units geometry"),
     LIMITS("units geometry finding"),
     CATALOG("units geometry finding limits"),
+    STEP(""),
     HOUSE(GROUND),
     REQUEST(GROUND + "house"),
     HOUSEFILE(INPUT),
+    IMPORTING(INPUT + "step housefile"),
     SURVEY(INPUT),
     FRAMING(INPUT + "survey"),
     HOLLOW(INPUT + "survey framing"),
@@ -55,8 +57,8 @@ class StagesTest {
     SCENE(JUDGED),
     REPORT(JUDGED + "check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
-    PIPELINE(JUDGED + "housefile routing solve check takeoff schedule scene report certify"),
-    CLI(JUDGED + "housefile routing solve check takeoff schedule scene report certify pipeline");
+    PIPELINE(JUDGED + "step housefile importing routing solve check takeoff schedule scene report certify"),
+    CLI(JUDGED + "housefile importing routing solve check takeoff schedule scene report certify pipeline");
 
     private final Set<String> mayUse;
 
