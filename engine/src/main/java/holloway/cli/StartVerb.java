@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.housefile.Quoted;
 import holloway.pipeline.StartWishes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -78,6 +79,7 @@ final class StartVerb implements Callable<Integer> {
     if (built != 0 && (built < 1600 || built > 2100)) {
       throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
     }
+    name.ifPresent(StartVerb::checkName);
     String text = text();
     if (file.isPresent()) {
       write(file.get(), text);
@@ -105,10 +107,14 @@ final class StartVerb implements Callable<Integer> {
     StartWishes wishes =
         new StartWishes(
             schema, name.orElse("My House"), place, built, levels.orElse(1), metric);
+    return model.isPresent()
+        ? around.pipeline().start(wishes, model.get(), name)
+        : around.pipeline().start(wishes);
+  }
+
+  private static void checkName(String name) {
     try {
-      return model.isPresent()
-          ? around.pipeline().start(wishes, model.get(), name)
-          : around.pipeline().start(wishes);
+      Quoted.check(name);
     } catch (IllegalArgumentException e) {
       throw new CommandTrouble("--name: " + e.getMessage());
     }

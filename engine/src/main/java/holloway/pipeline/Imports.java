@@ -23,13 +23,9 @@ final class Imports {
   static String text(Path model, StartWishes wishes, Optional<String> name) {
     String file = model.getFileName().toString();
     Draft draft = draft(model, file);
-    try {
-      return ReadBack.settled(
-          DraftText.of(
-              draft, wishes.schema(), name.orElse(draft.title()), wishes.place(), wishes.built()));
-    } catch (IllegalArgumentException e) {
-      throw new InputTrouble("--name: " + e.getMessage());
-    }
+    return ReadBack.settled(
+        DraftText.of(
+            draft, wishes.schema(), name.orElse(draft.title()), wishes.place(), wishes.built()));
   }
 
   private static Draft draft(Path model, String file) {

@@ -22,6 +22,7 @@ public final class StepReader {
   private final StepLexer lexer;
   private final Predicate<String> wanted;
   private Token token;
+  private Token lastString;
 
   private StepReader(InputStream in, Predicate<String> wanted, long mostBytes) {
     this.lexer = new StepLexer(new StepBytes(in, mostBytes));
@@ -87,6 +88,7 @@ public final class StepReader {
   }
 
   private void instance(StepFile file) throws IOException {
+    lastString = null;
     Token id = take(Kind.REF);
     take(Kind.EQUALS);
     List<StepEntity.Part> parts = new ArrayList<>();
@@ -159,7 +161,10 @@ public final class StepReader {
 
   private StepValue simple(Token t) {
     return switch (t.kind()) {
-      case STRING -> new StepValue.Text(t.text());
+      case STRING -> {
+        lastString = t;
+        yield new StepValue.Text(t.text());
+      }
       case NUMBER -> new StepValue.Number(number(t));
       case ENUMERATION -> new StepValue.Word(t.text());
       case BINARY -> new StepValue.Bits(t.text());
@@ -204,9 +209,14 @@ public final class StepReader {
   }
 
   private StepFault unexpected(String expected) {
-    return token.kind() == Kind.END
-        ? fault("the file ends where " + expected + " should stand; is it whole?")
-        : fault("here stands " + token.shown() + ", where " + expected + " should stand");
+    if (token.kind() == Kind.END) {
+      return fault("the file ends where " + expected + " should stand; is it whole?");
+    }
+    String maybe = "";
+    if (lastString != null && lastString.line() < token.line()) {
+      maybe = "; maybe the string begun on line %d is not closed".formatted(lastString.line());
+    }
+    return fault("here stands %s, where %s should stand%s".formatted(token.shown(), expected, maybe));
   }
 
   private StepFault fault(String message) {
