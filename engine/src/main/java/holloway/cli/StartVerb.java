@@ -105,8 +105,7 @@ final class StartVerb implements Callable<Integer> {
 
   private String text() {
     StartWishes wishes =
-        new StartWishes(
-            schema, name.orElse("My House"), place, built, levels.orElse(1), metric);
+        new StartWishes(schema, name.orElse("My House"), place, built, levels.orElse(1), metric);
     return model.isPresent()
         ? around.pipeline().start(wishes, model.get(), name)
         : around.pipeline().start(wishes);

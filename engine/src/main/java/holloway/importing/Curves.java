@@ -46,7 +46,7 @@ final class Curves {
       throw new Unreadable("curves are made of curves without end");
     }
     return switch (c.type()) {
-      case "IFCPOLYLINE" -> model.members(c.value(0)).stream().map(model::point).toList();
+      case "IFCPOLYLINE" -> model.getMembers(c.value(0)).stream().map(model::point).toList();
       case "IFCINDEXEDPOLYCURVE" -> indexed(c);
       case "IFCCOMPOSITECURVE" -> composite(c, depth);
       default -> throw new Unreadable("its outline is a " + c.type() + ", which we do not read");
@@ -55,7 +55,7 @@ final class Curves {
 
   private List<Vec> composite(StepEntity c, int depth) {
     List<Vec> out = new ArrayList<>();
-    for (StepEntity segment : model.members(c.value(0))) {
+    for (StepEntity segment : model.getMembers(c.value(0))) {
       List<Vec> part = new ArrayList<>(points(model.get(segment, 2), depth + 1));
       if (Model.word(segment, 1).equals("F")) {
         java.util.Collections.reverse(part);

@@ -96,7 +96,8 @@ final class DraftMaker {
     if (!model.units().stated()) {
       out.add("the model states no unit of length; millimetres were taken");
     }
-    out.add("place and built decide what is assumed behind the board, and are not the model's word");
+    out.add(
+        "place and built decide what is assumed behind the board, and are not the model's word");
     if (!squaring.square()) {
       out.add("some walls lie at an angle to the others; they are written as they are");
     }

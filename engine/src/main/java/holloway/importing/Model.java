@@ -40,6 +40,11 @@ final class Model {
     return v instanceof StepValue.Ref r ? file.find(r.id()) : Optional.empty();
   }
 
+  /** What a value that need not be there refers to; a reference to what we do not know is refused. */
+  Optional<StepEntity> maybe(StepEntity of, int at) {
+    return of.value(at) instanceof StepValue.Absent ? Optional.empty() : Optional.of(get(of, at));
+  }
+
   StepEntity get(StepEntity of, int at) {
     return find(of.value(at))
         .orElseThrow(
@@ -47,6 +52,15 @@ final class Model {
                 new Unreadable(
                     "#%d (%s) lacks what value %d should name"
                         .formatted(of.id(), of.type(), at + 1)));
+  }
+
+  /** The entities that a list refers to; one that we do not know is refused. */
+  List<StepEntity> getMembers(StepValue v) {
+    List<StepEntity> all = members(v);
+    if (all.size() < items(v).size()) {
+      throw new Unreadable("a part of its shape is of a kind that we do not read");
+    }
+    return all;
   }
 
   /** The entities that a list refers to; those not kept are left out. */

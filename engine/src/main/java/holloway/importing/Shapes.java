@@ -32,7 +32,7 @@ final class Shapes {
     Set<String> notes = new TreeSet<>();
     Solids solids = new Solids(model, placements, notes);
     List<List<Vec>> faces = new ArrayList<>();
-    for (StepEntity item : model.members(body.get().value(3))) {
+    for (StepEntity item : model.getMembers(body.get().value(3))) {
       faces.addAll(solids.faces(item));
     }
     return Optional.of(new Shape(faces, notes).moved(placements.of(product)));

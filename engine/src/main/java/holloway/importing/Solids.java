@@ -45,7 +45,7 @@ final class Solids {
       case "IFCEXTRUDEDAREASOLID" -> extruded(item, move, out);
       case "IFCFACETEDBREP", "IFCFACETEDBREPWITHVOIDS" -> shell(model.get(item, 0), move, out);
       case "IFCSHELLBASEDSURFACEMODEL", "IFCFACEBASEDSURFACEMODEL" ->
-          model.members(item.value(0)).forEach(s -> shell(s, move, out));
+          model.getMembers(item.value(0)).forEach(s -> shell(s, move, out));
       case "IFCPOLYGONALFACESET" -> polygonal(item, move, out);
       case "IFCTRIANGULATEDFACESET" -> indexed(item, item.value(3), move, out);
       case "IFCBOOLEANCLIPPINGRESULT", "IFCBOOLEANRESULT" -> {
@@ -59,18 +59,18 @@ final class Solids {
 
   private void mapped(StepEntity item, Move move, List<List<Vec>> out, int depth) {
     StepEntity source = model.get(item, 0);
-    Move origin = model.find(source.value(0)).map(placements::axes).orElse(Move.NONE);
-    Move target = model.find(item.value(1)).map(placements::operator).orElse(Move.NONE);
+    Move origin = model.maybe(source, 0).map(placements::axes).orElse(Move.NONE);
+    Move target = placements.operator(model.get(item, 1));
     Move whole = move.then(target).then(origin);
-    for (StepEntity inner : model.members(model.get(source, 1).value(3))) {
+    for (StepEntity inner : model.getMembers(model.get(source, 1).value(3))) {
       add(inner, whole, out, depth + 1);
     }
   }
 
   private void extruded(StepEntity e, Move move, List<List<Vec>> out) {
-    Move position = model.find(e.value(1)).map(placements::axes).orElse(Move.NONE);
+    Move position = model.maybe(e, 1).map(placements::axes).orElse(Move.NONE);
     Move whole = move.then(position);
-    Vec way = model.find(e.value(2)).map(model::direction).orElse(Vec.Z).unit();
+    Vec way = model.maybe(e, 2).map(model::direction).orElse(Vec.Z).unit();
     Vec up = way.times(model.getLength(e, 3));
     List<Vec> profile = profile(model.get(e, 0));
     List<Vec> bottom = profile.stream().map(whole::apply).toList();
@@ -88,7 +88,7 @@ final class Solids {
       case "IFCRECTANGLEPROFILEDEF", "IFCROUNDEDRECTANGLEPROFILEDEF" -> {
         double x = model.getLength(p, 3) / 2;
         double y = model.getLength(p, 4) / 2;
-        Move at = model.find(p.value(2)).map(placements::axes).orElse(Move.NONE);
+        Move at = model.maybe(p, 2).map(placements::axes).orElse(Move.NONE);
         return List.of(
             at.apply(new Vec(-x, -y, 0)),
             at.apply(new Vec(x, -y, 0)),
@@ -107,8 +107,8 @@ final class Solids {
   }
 
   private void shell(StepEntity shell, Move move, List<List<Vec>> out) {
-    for (StepEntity face : model.members(shell.value(0))) {
-      List<StepEntity> bounds = model.members(face.value(0));
+    for (StepEntity face : model.getMembers(shell.value(0))) {
+      List<StepEntity> bounds = model.getMembers(face.value(0));
       StepEntity outer =
           bounds.stream()
               .filter(b -> b.type().equals("IFCFACEOUTERBOUND"))
@@ -119,13 +119,13 @@ final class Solids {
       if (!loop.type().equals("IFCPOLYLOOP")) {
         throw new Unreadable("a face is bounded by a " + loop.type() + ", which we do not read");
       }
-      face(model.members(loop.value(0)).stream().map(model::point).toList(), move, out);
+      face(model.getMembers(loop.value(0)).stream().map(model::point).toList(), move, out);
     }
   }
 
   private void polygonal(StepEntity set, Move move, List<List<Vec>> out) {
     List<Vec> all = curves.pointList(model.get(set, 0));
-    for (StepEntity face : model.members(set.value(2))) {
+    for (StepEntity face : model.getMembers(set.value(2))) {
       face(Curves.picked(all, renumbered(set.value(3), face.value(0))), move, out);
     }
   }

@@ -74,8 +74,7 @@ final class WallThickness {
     return said(most(weight), outer, "outer");
   }
 
-  private Draft.WallDefault said(
-      Optional<Long> thickness, List<PlanWall> walls, String which) {
+  private Draft.WallDefault said(Optional<Long> thickness, List<PlanWall> walls, String which) {
     Map<String, Double> made = new TreeMap<>();
     double masonry = 0;
     double whole = 0;
@@ -88,7 +87,8 @@ final class WallThickness {
     }
     String as = most(made).map(m -> "; the model makes most of them of " + m).orElse("");
     boolean solid = masonry > whole / 2 && whole > 0;
-    String what = solid ? "whether %s walls are masonry, as written%s" : "%s walls: studs, every, fill%s";
+    String what =
+        solid ? "whether %s walls are masonry, as written%s" : "%s walls: studs, every, fill%s";
     String thick = thickness.isPresent() ? "" : " (and how thick they are)";
     return new Draft.WallDefault(
         thickness.map(Length::new), solid, List.of(what.formatted(which, thick + as)));

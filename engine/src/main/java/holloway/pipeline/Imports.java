@@ -37,8 +37,7 @@ final class Imports {
       }
       return IfcImport.read(in, file);
     } catch (StepFault e) {
-      throw new InputTrouble(
-          "%s:%d:%d: %s".formatted(file, e.line(), e.column(), e.getMessage()));
+      throw new InputTrouble("%s:%d:%d: %s".formatted(file, e.line(), e.column(), e.getMessage()));
     } catch (ModelFault e) {
       throw new InputTrouble(file + ": " + e.getMessage());
     } catch (NoSuchFileException e) {

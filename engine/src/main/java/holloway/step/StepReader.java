@@ -216,7 +216,8 @@ public final class StepReader {
     if (lastString != null && lastString.line() < token.line()) {
       maybe = "; maybe the string begun on line %d is not closed".formatted(lastString.line());
     }
-    return fault("here stands %s, where %s should stand%s".formatted(token.shown(), expected, maybe));
+    return fault(
+        "here stands %s, where %s should stand%s".formatted(token.shown(), expected, maybe));
   }
 
   private StepFault fault(String message) {

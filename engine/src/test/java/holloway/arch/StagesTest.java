@@ -57,8 +57,12 @@ class StagesTest {
     SCENE(JUDGED),
     REPORT(JUDGED + "check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
-    PIPELINE(JUDGED + "step housefile importing routing solve check takeoff schedule scene report certify"),
-    CLI(JUDGED + "housefile importing routing solve check takeoff schedule scene report certify pipeline");
+    PIPELINE(
+        JUDGED
+            + "step housefile importing routing solve check takeoff schedule scene report certify"),
+    CLI(
+        JUDGED
+            + "housefile importing routing solve check takeoff schedule scene report certify pipeline");
 
     private final Set<String> mayUse;
 

@@ -42,7 +42,8 @@ class IfcImportTest {
     Draft d = Models.draft(BUNGALOW);
     assertEquals("Heron Cottage", d.title());
     assertTrue(d.metric());
-    assertEquals(List.of("Living room", "Garage"), d.rooms().stream().map(Draft.Room::name).toList());
+    assertEquals(
+        List.of("Living room", "Garage"), d.rooms().stream().map(Draft.Room::name).toList());
     Draft.Room garage = d.rooms().get(1);
     assertEquals(20.0, area(d.rooms().get(0)), 1e-9);
     assertEquals(12.0, area(garage), 1e-9);
@@ -76,7 +77,8 @@ class IfcImportTest {
     assertEquals(new Draft.Face(room, side, 1), h.face());
     assertEquals(side.runsEastWest() ? Side.WEST : Side.SOUTH, h.from());
     List<Length> all = List.of(h.along(), h.width(), h.sill(), h.head());
-    assertEquals(List.of(Length.mm(mm[0]), Length.mm(mm[1]), Length.mm(mm[2]), Length.mm(mm[3])), all);
+    assertEquals(
+        List.of(Length.mm(mm[0]), Length.mm(mm[1]), Length.mm(mm[2]), Length.mm(mm[3])), all);
   }
 
   @Test
@@ -90,7 +92,11 @@ class IfcImportTest {
     assertEquals(Roof.Shape.SHED, single.roofs().get(0).shape());
     assertEquals(Optional.of(Side.SOUTH), single.roofs().get(0).lowSide());
     assertTells(single, "no room of the model lies right under it");
-    Draft flat = changed(changed(BUNGALOW), "#187=IFCAXIS2PLACEMENT3D(#185,#186,#47)", "#187=IFCAXIS2PLACEMENT3D(#185,$,$)");
+    Draft flat =
+        changed(
+            changed(BUNGALOW),
+            "#187=IFCAXIS2PLACEMENT3D(#185,#186,#47)",
+            "#187=IFCAXIS2PLACEMENT3D(#185,$,$)");
     assertEquals(List.of(), flat.roofs());
     assertTells(flat, "the roof: no roof of the model could be told");
   }
@@ -98,14 +104,17 @@ class IfcImportTest {
   /** One pane lies flat now and the other falls along the walls' diagonal. */
   private static String changed(String text) {
     return Models.changed(
-        text, "#199=IFCAXIS2PLACEMENT3D(#196,#197,#198)", "#199=IFCAXIS2PLACEMENT3D(#196,#903,$);#903=IFCDIRECTION((1.,1.,2.))");
+        text,
+        "#199=IFCAXIS2PLACEMENT3D(#196,#197,#198)",
+        "#199=IFCAXIS2PLACEMENT3D(#196,#903,$);#903=IFCDIRECTION((1.,1.,2.))");
   }
 
   @Test
   void feetAndIndexedCurvesAndFaceSets() throws IOException {
     Draft d = Models.draft(TWO_STOREYS);
     assertFalse(d.metric());
-    assertEquals(List.of("Ground Floor", "Upper"), d.levels().stream().map(Draft.Level::name).toList());
+    assertEquals(
+        List.of("Ground Floor", "Upper"), d.levels().stream().map(Draft.Level::name).toList());
     assertEquals(Optional.of(Length.inches(111)), d.levels().get(1).rise());
     assertEquals(Optional.of("Ground Floor"), d.levels().get(1).above());
     assertEquals(
@@ -186,7 +195,13 @@ class IfcImportTest {
             + "#26=IFCSHAPEREPRESENTATION(#6,'Body','MappedRepresentation',(#903))";
     String plain = "#26=IFCSHAPEREPRESENTATION(#6,'Body','SweptSolid',(#25))";
     assertEquals(5.0, area(changed(BUNGALOW, plain, mapped).rooms().get(0)), 1e-6);
-    String clipped = "#900=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#25,#4);" + plain.replace("#25", "#900");
+    String uneven =
+        mapped
+            .replace("OPERATOR3D(", "OPERATOR3DNONUNIFORM(")
+            .replace("0.5,$)", "0.5,$,0.25,1.)");
+    assertEquals(2.5, area(changed(BUNGALOW, plain, uneven).rooms().get(0)), 1e-6);
+    String clipped =
+        "#900=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#25,#4);" + plain.replace("#25", "#900");
     Draft.Room room = changed(BUNGALOW, plain, clipped).rooms().get(0);
     assertEquals(List.of("what is cut off from its solid was not looked at"), room.toFinish());
     String arc = "IFCLINEINDEX((1,2)),IFCARCINDEX((2,3,4)),IFCLINEINDEX((4,5))";

@@ -29,7 +29,8 @@ class ImportMutationTest {
       @ForAll @IntRange(min = 0, max = 3) int kind,
       @ForAll int seed) {
     byte[] bytes =
-        mutated(Models.text(MODELS[model]).getBytes(StandardCharsets.UTF_8), kind, new Random(seed));
+        mutated(
+            Models.text(MODELS[model]).getBytes(StandardCharsets.UTF_8), kind, new Random(seed));
     assertTimeoutPreemptively(Duration.ofSeconds(60), () -> look(bytes));
   }
 

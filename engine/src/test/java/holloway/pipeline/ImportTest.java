@@ -54,7 +54,8 @@ class ImportTest {
   @Test
   void storeysStandOneOverTheOtherAndOpeningsAreInWalls() throws IOException {
     Placed placed = placed(imported(Models.text("two-storeys")));
-    double rise = (placed.getLevel("Upper").floorZ() - placed.getLevel("Ground Floor").floorZ()) / 1e6;
+    double rise =
+        (placed.getLevel("Upper").floorZ() - placed.getLevel("Ground Floor").floorZ()) / 1e6;
     assertEquals(9.25 * 304.8, rise, 5);
     assertEquals(3, placed.walls().stream().mapToInt(w -> w.openings().size()).sum());
     assertEquals(0, placed.getRoom("Bed O'Hara's é").outline().xRange().lo() / 1_000_000);
@@ -66,10 +67,13 @@ class ImportTest {
     assertEquals(text, ReadBack.settled(text));
     String off = text.replace("from: south 1 m", "from: south 3.9 m");
     String settled = ReadBack.settled(off);
-    assertTrue(settled.contains("\n  # - { door, side: Living room east, from: south 3.9 m"), settled);
+    assertTrue(
+        settled.contains("\n  # - { door, side: Living room east, from: south 3.9 m"), settled);
     assertEquals(2, placed(settled).walls().stream().mapToInt(w -> w.openings().size()).sum());
     String touching = imported(Models.text("bungalow").replace("(5120.,", "(5020.,"));
-    assertTrue(touching.lines().skip(1).findFirst().orElse("").startsWith("# to finish: between"), touching);
+    assertTrue(
+        touching.lines().skip(1).findFirst().orElse("").startsWith("# to finish: between"),
+        touching);
   }
 
   /** A wrong file of each kind is one line with the place, and nothing else is thrown. */
