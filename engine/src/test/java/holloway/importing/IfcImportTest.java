@@ -175,6 +175,19 @@ class IfcImportTest {
         thick.walls());
   }
 
+  /** 30 mm is a sill, less is a threshold; a head needs 150 mm under the ceiling. */
+  @ParameterizedTest
+  @CsvSource({"29,0,2029", "30,30,2030", "250,250,2250", "300,300,2250"})
+  void thresholdsAndHeads(int up, long sill, long head) throws IOException {
+    String to = "#121=IFCAXIS2PLACEMENT3D(#904,$,$);#904=IFCCARTESIANPOINT((1000.,0.,%d.))";
+    Draft d = changed(BUNGALOW, "#121=IFCAXIS2PLACEMENT3D(#120,$,$)", to.formatted(up));
+    Draft.Hole door =
+        d.openings().stream().filter(h -> h.width().equals(Length.mm(900))).findFirst().orElseThrow();
+    assertEquals(Length.mm(sill), door.sill());
+    assertEquals("Living room", door.face().room());
+    assertEquals(Length.mm(head), door.head());
+  }
+
   @Test
   void unitsAreObeyed() throws IOException {
     assertEquals(2000.0, area(changed(BUNGALOW, ".MILLI.", ".CENTI.").rooms().get(0)), 1e-6);
