@@ -40,7 +40,9 @@ final class Model {
     return v instanceof StepValue.Ref r ? file.find(r.id()) : Optional.empty();
   }
 
-  /** What a value that need not be there refers to; a reference to what we do not know is refused. */
+  /**
+   * What a value that need not be there refers to; a reference to what we do not know is refused.
+   */
   Optional<StepEntity> maybe(StepEntity of, int at) {
     return of.value(at) instanceof StepValue.Absent ? Optional.empty() : Optional.of(get(of, at));
   }

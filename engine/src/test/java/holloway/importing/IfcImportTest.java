@@ -182,7 +182,10 @@ class IfcImportTest {
     String to = "#121=IFCAXIS2PLACEMENT3D(#904,$,$);#904=IFCCARTESIANPOINT((1000.,0.,%d.))";
     Draft d = changed(BUNGALOW, "#121=IFCAXIS2PLACEMENT3D(#120,$,$)", to.formatted(up));
     Draft.Hole door =
-        d.openings().stream().filter(h -> h.width().equals(Length.mm(900))).findFirst().orElseThrow();
+        d.openings().stream()
+            .filter(h -> h.width().equals(Length.mm(900)))
+            .findFirst()
+            .orElseThrow();
     assertEquals(Length.mm(sill), door.sill());
     assertEquals("Living room", door.face().room());
     assertEquals(Length.mm(head), door.head());
@@ -209,9 +212,7 @@ class IfcImportTest {
     String plain = "#26=IFCSHAPEREPRESENTATION(#6,'Body','SweptSolid',(#25))";
     assertEquals(5.0, area(changed(BUNGALOW, plain, mapped).rooms().get(0)), 1e-6);
     String uneven =
-        mapped
-            .replace("OPERATOR3D(", "OPERATOR3DNONUNIFORM(")
-            .replace("0.5,$)", "0.5,$,0.25,1.)");
+        mapped.replace("OPERATOR3D(", "OPERATOR3DNONUNIFORM(").replace("0.5,$)", "0.5,$,0.25,1.)");
     assertEquals(2.5, area(changed(BUNGALOW, plain, uneven).rooms().get(0)), 1e-6);
     String clipped =
         "#900=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#25,#4);" + plain.replace("#25", "#900");
