@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.housefile.Quoted;
 import holloway.pipeline.StartWishes;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -31,8 +32,14 @@ final class StartVerb implements Callable<Integer> {
       description = "the schema file that your editor is told of")
   String schema = "house.schema.json";
 
+  @Option(
+      names = "--from",
+      paramLabel = "MODEL.ifc",
+      description = "begin from a building model (IFC, ISO 16739)")
+  Optional<Path> model = Optional.empty();
+
   @Option(names = "--name", paramLabel = "NAME", description = "what you call the house")
-  String name = "My House";
+  Optional<String> name = Optional.empty();
 
   @Option(
       names = "--place",
@@ -47,7 +54,7 @@ final class StartVerb implements Callable<Integer> {
   int built = 1985;
 
   @Option(names = "--levels", paramLabel = "N", description = "storeys, 1 to 3")
-  int levels = 1;
+  Optional<Integer> levels = Optional.empty();
 
   @Option(names = "--metric", description = "lengths in metres, not in feet and inches")
   boolean metric;
@@ -69,10 +76,10 @@ final class StartVerb implements Callable<Integer> {
       return talk(new BufferedReader(System.console().reader()));
     }
     checkFlags();
-    String text = text(new StartWishes(schema, name, place, built, levels, metric));
+    String text = text();
     if (file.isPresent()) {
       write(file.get(), text);
-      sayNext(file.get());
+      sayNext(file.get(), whatNext(text));
     } else {
       around.print(text);
     }
@@ -82,35 +89,62 @@ final class StartVerb implements Callable<Integer> {
   /** On a terminal without options: asks, then writes the file. */
   int talk(BufferedReader in) {
     StartTalk.Answered a = StartTalk.with(new Questions(in, around.out()), schema);
-    write(a.file(), text(a.wishes()));
-    sayNext(a.file());
+    write(a.file(), begin(a.wishes()));
+    sayNext(a.file(), "Change it into your house");
     return ExitCode.DONE;
   }
 
-  private void sayNext(Path written) {
+  private void sayNext(Path written, String todo) {
     around.print(
         """
-        Change it into your house, then: holloway check %1$s
-        For your editor: holloway schema > %2$s
+        %1$s, then: holloway check %2$s
+        For your editor: holloway schema > %3$s
         """
-            .formatted(written, schema));
+            .formatted(todo, written, schema));
   }
 
   private void checkFlags() {
     if (!StartTalk.PLACES.contains(place)) {
       throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
     }
-    if (levels < 1 || levels > 3) {
-      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels);
+    if (levels.isPresent() && (levels.get() < 1 || levels.get() > 3)) {
+      throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels.get());
+    }
+    if (model.isPresent() && (levels.isPresent() || metric)) {
+      throw new CommandTrouble(
+          (metric ? "--metric" : "--levels") + " goes without --from: the model tells it");
     }
     if (!StartTalk.isYear(built)) {
       throw new CommandTrouble("--built is a year from 1600 to 2100, or 0, not " + built);
     }
+    name.ifPresent(StartVerb::checkName);
   }
 
-  private String text(StartWishes wishes) {
+  private String whatNext(String text) {
+    if (model.isEmpty()) {
+      return "Change it into your house";
+    }
+    long left = text.lines().filter(l -> l.strip().startsWith("# to finish:")).count();
+    return "Look at the %d places marked '# to finish:'".formatted(left);
+  }
+
+  private String text() {
+    StartWishes wishes =
+        new StartWishes(schema, name.orElse("My House"), place, built, levels.orElse(1), metric);
+    return model.isPresent() ? around.pipeline().start(wishes, model.get(), name) : begin(wishes);
+  }
+
+  private String begin(StartWishes wishes) {
     try {
       return around.pipeline().start(wishes);
+    } catch (IllegalArgumentException e) {
+      throw new CommandTrouble("--name: " + e.getMessage());
+    }
+  }
+
+  private static void checkName(String name) {
+    try {
+      Quoted.check(name);
     } catch (IllegalArgumentException e) {
       throw new CommandTrouble("--name: " + e.getMessage());
     }

@@ -47,11 +47,7 @@ public final class Starter {
    */
   public static String text(
       String schema, String name, String place, int built, int levels, boolean metric) {
-    try {
-      Forms.name(name);
-    } catch (Refused e) {
-      throw new IllegalArgumentException(e.getMessage(), e);
-    }
+    Quoted.check(name);
     String year = built > 0 ? "built: " + built : "# built: 1985";
     String filled =
         template()
@@ -67,7 +63,7 @@ public final class Starter {
     return "# yaml-language-server: $schema="
         + schema
         + "\n"
-        + text.replace("{{name}}", quoted(name));
+        + text.replace("{{name}}", Quoted.name(name));
   }
 
   /** The usual one: a single US storey in feet and inches. */
@@ -103,13 +99,6 @@ public final class Starter {
       s.append(DOORS.formatted(level(i)));
     }
     return s.toString();
-  }
-
-  /** Plain when it is only letters, digits and blanks and begins with a letter. */
-  private static String quoted(String name) {
-    return name.matches("[A-Za-z][A-Za-z0-9 ]*") && Forms.yesNo(name).isEmpty()
-        ? name
-        : "'" + name.replace("'", "''") + "'";
   }
 
   private static String template() {

@@ -13,6 +13,7 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** One method a verb; every method begins at files and ends at records. */
 public final class Pipeline {
@@ -111,10 +112,19 @@ public final class Pipeline {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
 
-  /** A house file to begin with; {@code schema} is what its editor line names. */
   /** A first house file. */
   public String start(StartWishes wishes) {
     return stages.startFile(wishes);
+  }
+
+  /**
+   * A first house file out of a building model (IFC), to finish by hand.
+   *
+   * @param name of the house; else the model's own
+   * @throws InputTrouble when the model is missing or wrong
+   */
+  public String start(StartWishes wishes, Path model, Optional<String> name) {
+    return stages.importFile(model, wishes, name);
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}

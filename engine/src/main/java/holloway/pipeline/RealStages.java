@@ -16,6 +16,7 @@ import holloway.survey.Placed;
 import holloway.survey.Survey;
 import holloway.survey.SurveyException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** The stages of this program, one after another. */
 final class RealStages implements Stages {
@@ -84,5 +85,11 @@ final class RealStages implements Stages {
     } catch (IllegalArgumentException e) {
       throw new InputTrouble("--name: " + e.getMessage());
     }
+  }
+
+  @Override
+  public String importFile(Path model, StartWishes wishes, Optional<String> name) {
+    progress.now("reading the model");
+    return Imports.text(model, wishes, name);
   }
 }

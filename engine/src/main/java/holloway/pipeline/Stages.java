@@ -11,6 +11,7 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The stages as the verbs need them. Inputs that are wrong are an {@link InputTrouble}. */
@@ -29,6 +30,13 @@ interface Stages {
 
   /** A house file to begin with; {@code schema} is what its editor line names. */
   String startFile(StartWishes wishes);
+
+  /**
+   * A house file to finish by hand, out of a building model.
+   *
+   * @param name of the house; else the model's own
+   */
+  String importFile(Path model, StartWishes wishes, Optional<String> name);
 
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}

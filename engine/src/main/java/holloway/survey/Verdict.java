@@ -45,7 +45,10 @@ final class Verdict {
       Residual only = suspects.get(0);
       return "Likeliest culprit%s: %s %s, give or take %s."
           .formatted(
-              test, fault(only, "probably "), only.observation().text(), length(only.errorSpread()));
+              test,
+              fault(only, "probably "),
+              only.observation().text(),
+              length(only.errorSpread()));
     }
     return "One of these %d is wrong%s, and the numbers cannot tell which: %s. Measure them again, or tape across by another way, which would tell."
         .formatted(suspects.size(), test, together(suspects));
@@ -55,9 +58,7 @@ final class Verdict {
   private String together(List<Residual> suspects) {
     Map<String, List<String>> byFault = new LinkedHashMap<>();
     for (Residual r : suspects) {
-      byFault
-          .computeIfAbsent(fault(r, ""), key -> new ArrayList<>())
-          .add(r.observation().text());
+      byFault.computeIfAbsent(fault(r, ""), key -> new ArrayList<>()).add(r.observation().text());
     }
     return byFault.entrySet().stream()
         .map(e -> e.getKey() + " " + String.join(", or in ", e.getValue()))
@@ -69,8 +70,7 @@ final class Verdict {
     boolean more = r.error() > 0;
     return switch (r.observation().label().sort()) {
       case TAPED -> "the tape %sread %s too %s in".formatted(how, by, more ? "much" : "little");
-      case THICKNESS ->
-          "%s%s %s than written in".formatted(how, by, more ? "thinner" : "thicker");
+      case THICKNESS -> "%s%s %s than written in".formatted(how, by, more ? "thinner" : "thicker");
       case IN_LINE -> "%s%s out of place in".formatted(how, by);
     };
   }

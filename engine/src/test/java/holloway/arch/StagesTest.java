@@ -40,9 +40,11 @@ class StagesTest {
     FINDING("units geometry"),
     LIMITS("units geometry finding"),
     CATALOG("units geometry finding limits"),
+    STEP(""),
     HOUSE(GROUND),
     REQUEST(GROUND + "house"),
     HOUSEFILE(INPUT),
+    IMPORTING(INPUT + "step housefile"),
     SURVEY(INPUT),
     FRAMING(INPUT + "survey"),
     HOLLOW(INPUT + "survey framing"),
@@ -57,10 +59,13 @@ class StagesTest {
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
     CERTIFY(GROUND + "routing plan"),
     PIPELINE(
-        JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify"),
+        JUDGED
+            + "drawing step housefile importing routing solve check takeoff schedule scene report"
+            + " certify"),
     CLI(
         JUDGED
-            + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
+            + "drawing housefile importing routing solve check takeoff schedule scene report certify"
+            + " pipeline");
 
     private final Set<String> mayUse;
 

@@ -79,6 +79,14 @@ public final class ToyStages implements Stages {
     return "# " + wishes.schema() + "\nhouse: My house\n";
   }
 
+  @Override
+  public String importFile(Path model, StartWishes wishes, java.util.Optional<String> name) {
+    if (!Files.exists(model)) {
+      throw new InputTrouble("toy.ifc:2:1: here stands ')'");
+    }
+    return "house: " + name.orElse("Model") + "\n# to finish: all\n";
+  }
+
   private final class ToySite implements Site {
     @Override
     public java.util.Set<String> ways() {
