@@ -55,12 +55,14 @@ class StagesTest {
     SCHEDULE(JUDGED),
     SCENE(JUDGED),
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
-    CERTIFY(GROUND + "routing plan"),
+    CERTIFY(GROUND + "hollow routing plan"),
     PIPELINE(
-        JUDGED + "drawing housefile routing solve check takeoff schedule scene report certify"),
+        JUDGED
+            + "drawing housefile routing solve check takeoff schedule scene report certify"),
     CLI(
         JUDGED
-            + "drawing housefile routing solve check takeoff schedule scene report certify pipeline");
+            + "drawing housefile routing solve check takeoff schedule scene report certify"
+            + " pipeline");
 
     private final Set<String> mayUse;
 
