@@ -85,7 +85,7 @@ final class HolePrice {
   private long[] work(List<RouteGraph.Step> steps, long second) {
     OptionalLong[] one = new OptionalLong[most + 1];
     for (int n = 0; n <= most; n++) {
-      one[n] = bit(steps, n);
+      one[n] = n > 0 && one[n - 1].isEmpty() ? one[n - 1] : bit(steps, n);
     }
     long[] out = new long[most];
     for (int n = 1; n <= most; n++) {

@@ -78,7 +78,8 @@ final class PlanVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     if (certificate && !json && folder.isEmpty()) {
-      throw new CommandTrouble("--certificate is part of the JSON; ask for --json or --out DIR too");
+      throw new CommandTrouble(
+          "--certificate is part of the JSON; ask for --json or --out DIR too");
     }
     Answers.Planned answer =
         around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate));

@@ -203,7 +203,7 @@ final class RealSite implements Stages.Site {
                 });
   }
 
-  private static Budget budget(Thoroughness thoroughness) {
+  static Budget budget(Thoroughness thoroughness) {
     return switch (thoroughness) {
       case QUICK -> Budget.QUICK;
       case USUAL -> Budget.USUAL;

@@ -56,13 +56,15 @@ class StagesTest {
     SCENE(JUDGED),
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
     CERTIFY(GROUND + "hollow routing plan"),
+    NETWORK(INPUT + "hollow routing solve"),
     PIPELINE(
         JUDGED
-            + "drawing housefile routing solve check takeoff schedule scene report certify"),
+            + "drawing housefile routing solve check takeoff schedule scene report certify"
+            + " network"),
     CLI(
         JUDGED
             + "drawing housefile routing solve check takeoff schedule scene report certify"
-            + " pipeline");
+            + " network pipeline");
 
     private final Set<String> mayUse;
 
