@@ -85,7 +85,8 @@ class RealHouseTest {
     assertTrue(good.out().contains("The checker accepts its certificate"), good.out());
 
     String bound = "\"bound\": " + root.at("/certificate/bound");
-    Files.writeString(file, plan.out().replaceAll(bound + ",\n(\\s*)\"grain", bound + "9,\n$1\"grain"));
+    Files.writeString(
+        file, plan.out().replaceAll(bound + ",\n(\\s*)\"grain", bound + "9,\n$1\"grain"));
     Said bad = say("check", house, file.toString());
     assertEquals(6, bad.code());
     assertTrue(bad.out().contains("refused: the bound is not proven: it claims"), bad.out());

@@ -34,8 +34,16 @@ class NetworkFileTest {
   void aTreeThroughAPlaceNobodyAskedFor() throws IOException {
     Designed d =
         design(
-            "star.stp", "E 1 2 4", "E 2 3 4", "E 1 3 5", "E 1 4 2", "E 2 4 2", "E 3 4 2", "T 1",
-            "T 2", "T 3");
+            "star.stp",
+            "E 1 2 4",
+            "E 2 3 4",
+            "E 1 3 5",
+            "E 1 4 2",
+            "E 2 4 2",
+            "E 3 4 2",
+            "T 1",
+            "T 2",
+            "T 3");
     assertEquals(new Designed(6, 6, 0), d);
     assertTrue(d.proven());
   }
@@ -43,8 +51,7 @@ class NetworkFileTest {
   /** The short way is against the arc. */
   @Test
   void anArcIsWalkedOneWay() throws IOException {
-    Designed d =
-        design("round.dow", "", "3 3 1", "2 1 1 9 1", "1 3 5 9 10", "3 2 5 9 10", "1 2 3");
+    Designed d = design("round.dow", "", "3 3 1", "2 1 1 9 1", "1 3 5 9 10", "3 2 5 9 10", "1 2 3");
     assertEquals(new Designed(2 * (3 * 5 + 10), 50, 0), d);
   }
 
