@@ -63,11 +63,11 @@ class NetworkFileTest {
     assertEquals(3 + 1, d.cost());
   }
 
-  /** Five units, an arc for three and a dear one for the rest: 3 + 2 x 4 and both fixed costs. */
+  /** Five units, an arc for three and a dear one for the rest: 3 + 2 x 9 and both fixed costs. */
   @Test
   void flowIsDividedWhereAnArcIsFull() throws IOException {
-    Designed d = design("full.dow", "", "2 2 1", "1 2 1 3 10", "1 2 4 9 10", "1 2 5");
-    assertEquals(3 + 2 * 4 + 20, d.cost());
+    Designed d = design("full.dow", "", "2 2 1", "1 2 1 3 10", "1 2 9 9 10", "1 2 5");
+    assertEquals(3 + 2 * 9 + 20, d.cost());
     assertTrue(d.bound() <= d.cost());
   }
 
