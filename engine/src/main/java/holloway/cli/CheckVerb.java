@@ -72,8 +72,8 @@ final class CheckVerb implements Callable<Integer> {
     Answers.Refereed a = around.pipeline().referee(house, planFile);
     around.print(
         json
-            ? Documents.referee(a.plan(), a.refusals(), a.findings())
-            : RefereeText.of(a.plan(), a.refusals(), a.findings(), around.ink()));
+            ? Documents.referee(a.plan(), a.refusals(), a.findings(), a.certified())
+            : RefereeText.of(a.plan(), a.refusals(), a.findings(), a.certified(), around.ink()));
     if (!a.refusals().isEmpty()) {
       return ExitCode.REFUSED;
     }

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -58,6 +59,7 @@ public final class Holloway {
     }
     line.addSubcommand("schema", new SchemaVerb(around));
     line.addSubcommand("start", new StartVerb(around));
+    line.addSubcommand("network", new NetworkVerb(around));
     line.setOut(new PrintWriter(around.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(around.err(), true, StandardCharsets.UTF_8));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
@@ -124,7 +126,11 @@ public final class Holloway {
     public void run() {
       throw new CommandTrouble(
           "which verb? One of "
-              + String.join(", ", spec.subcommands().keySet())
+              + spec.subcommands().values().stream()
+                  .map(CommandLine::getCommandSpec)
+                  .filter(v -> !v.usageMessage().hidden())
+                  .map(CommandSpec::name)
+                  .collect(Collectors.joining(", "))
               + "; holloway --help tells more");
     }
   }

@@ -62,6 +62,11 @@ final class PlanVerb implements Callable<Integer> {
   @Option(names = "--steps", description = "a line for every leg and hole of every run")
   boolean steps;
 
+  @Option(
+      names = "--certificate",
+      description = "put the proof of the bound into the JSON, for check to recompute")
+  boolean certificate;
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -72,15 +77,20 @@ final class PlanVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (certificate && !json && folder.isEmpty()) {
+      throw new CommandTrouble(
+          "--certificate is part of the JSON; ask for --json or --out DIR too");
+    }
     Answers.Planned answer =
-        around.pipeline().plan(house, new PlanSettings(profile, effort, units));
+        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));
       return ExitCode.REFUSED;
     }
     String document =
-        Documents.plan(answer.plan(), answer.cards(), answer.placed(), answer.request());
+        Documents.plan(
+            answer.plan(), answer.cards(), answer.placed(), answer.request(), answer.certificate());
     String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
     around.print(shown);

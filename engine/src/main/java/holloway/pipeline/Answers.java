@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
@@ -7,6 +8,7 @@ import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the verbs answer with. */
 public final class Answers {
@@ -14,8 +16,9 @@ public final class Answers {
 
   /**
    * @param system the units of the cards
-   * @param refusals empty when the referee agrees
+   * @param refusals empty when the referee agrees, and the checker with the proof if it was asked
    * @param cards by hole id
+   * @param certificate of the plan's bound, when it was asked for and there is one
    */
   public record Planned(
       Placed placed,
@@ -23,7 +26,8 @@ public final class Answers {
       Plan plan,
       Map<String, HoleCard> cards,
       UnitSystem system,
-      List<String> refusals) {}
+      List<String> refusals,
+      Optional<Certificate> certificate) {}
 
   /**
    * One way of working.
@@ -38,5 +42,11 @@ public final class Answers {
 
   public record Understood(Placed placed, Request request, List<Plan.FindingLine> findings) {}
 
-  public record Refereed(Plan plan, List<String> refusals, List<Plan.FindingLine> findings) {}
+  /**
+   * A plan looked at again.
+   *
+   * @param certified the plan came with a certificate, and what is wrong with it is a refusal
+   */
+  public record Refereed(
+      Plan plan, List<String> refusals, List<Plan.FindingLine> findings, boolean certified) {}
 }

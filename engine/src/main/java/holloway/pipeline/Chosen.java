@@ -50,8 +50,7 @@ final class Chosen {
    */
   static Plan withBound(Plan second, Plan first) {
     Plan.Totals t = second.totals();
-    boolean sameRuns = second.runs().size() == first.runs().size();
-    long bound = Math.min(t.objective(), sameRuns ? first.totals().bound() : 0);
+    long bound = Math.min(t.objective(), sameRuns(second, first) ? first.totals().bound() : 0);
     double gap = t.objective() == 0 ? 0 : (t.objective() - bound) / (double) t.objective();
     return second.withRuns(
         second.runs(),
@@ -68,5 +67,13 @@ final class Chosen {
             t.money(),
             t.currency(),
             t.zones()));
+  }
+
+  /** A bound over other runs says nothing of a plan. */
+  static boolean sameRuns(Plan second, Plan first) {
+    return second.runs().stream()
+        .map(Plan.PlannedRun::id)
+        .toList()
+        .equals(first.runs().stream().map(Plan.PlannedRun::id).toList());
   }
 }

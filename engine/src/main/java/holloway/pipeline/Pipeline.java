@@ -2,6 +2,7 @@ package holloway.pipeline;
 
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
+import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
@@ -33,7 +34,8 @@ public final class Pipeline {
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
     progress.now("finding the joint plan");
-    Plan bare = o.site.plan(o.request, settings.thoroughness());
+    Stages.Proven proven = o.site.proven(o.request, settings.thoroughness());
+    Plan bare = proven.plan();
     Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
     Plan taken = TakeOff.of(noted, o.request, o.placed);
     List<Finding> all = new ArrayList<>(o.findings);
@@ -41,10 +43,21 @@ public final class Pipeline {
     all.addAll(o.site.rules(taken, o.request));
     Plan whole = taken.withFindings(SurveyWords.lines(all));
     progress.now("asking the referee");
-    List<String> refusals = o.site.refusals(PlanJson.read(PlanJson.write(whole)), o.request);
+    List<String> refusals =
+        new ArrayList<>(o.site.refusals(PlanJson.read(PlanJson.write(whole)), o.request));
+    Optional<Certificate> certificate = proven.certificate().filter(c -> settings.certify());
+    refusals.addAll(unproven(o, whole, certificate));
     UnitSystem units = settings.units().orElse(UnitWords.usual(o.placed.house()));
     return new Answers.Planned(
-        o.placed, o.request, whole, o.site.cards(whole, units), units, refusals);
+        o.placed, o.request, whole, o.site.cards(whole, units), units, refusals, certificate);
+  }
+
+  private List<String> unproven(Opened o, Plan plan, Optional<Certificate> certificate) {
+    if (certificate.isEmpty()) {
+      return List.of();
+    }
+    progress.now("recomputing the bound");
+    return o.site.unproven(plan, certificate.get(), o.request);
   }
 
   /** The best plan of each way of working, ways that change nothing folded together. */
@@ -91,20 +104,24 @@ public final class Pipeline {
         placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
   }
 
-  /** Verifies a plan file against the house, without the solver. */
+  /** Verifies a plan file, and its certificate if it holds one, without the solver. */
   public Answers.Refereed referee(Path houseFile, Path planFile) {
     Plan plan;
+    Optional<Certificate> certificate;
     try {
       plan = PlanJson.read(planFile);
+      certificate = PlanJson.readCertificate(planFile);
     } catch (PlanJsonException e) {
       throw new InputTrouble(e.getMessage());
     }
     Opened o = open(houseFile, PlanSettings.USUAL);
     progress.now("asking the referee");
-    List<String> refusals = o.site.refusals(plan, o.request);
+    List<String> refusals = new ArrayList<>(o.site.refusals(plan, o.request));
+    refusals.addAll(unproven(o, plan, certificate));
     // The rules look things up in the house; they are for plans that are true of it.
     List<Finding> findings = refusals.isEmpty() ? o.site.rules(plan, o.request) : List.of();
-    return new Answers.Refereed(plan, refusals, SurveyWords.lines(findings));
+    return new Answers.Refereed(
+        plan, List.copyOf(refusals), SurveyWords.lines(findings), certificate.isPresent());
   }
 
   /** The JSON Schema of a kind of file: house, found, wishes or plan. */

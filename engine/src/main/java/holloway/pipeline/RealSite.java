@@ -7,6 +7,7 @@ import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Way;
+import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
@@ -22,6 +23,7 @@ import holloway.solve.Solved;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -60,15 +62,29 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
+    return proven(request, thoroughness).plan();
+  }
+
+  @Override
+  public Stages.Proven proven(Request request, Thoroughness thoroughness) {
     Solved first = solve(routed, request, thoroughness);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
-      return named(first.plan(), request).withUnrouted(unrouted(first, routed, request));
+      Plan plan = named(first.plan(), request).withUnrouted(unrouted(first, routed, request));
+      return new Stages.Proven(plan, Optional.of(first.bound()));
     }
     Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
     Solved second = solve(settled, request, thoroughness);
     Plan plan = Chosen.withBound(second.plan(), first.plan());
-    return named(plan, request).withUnrouted(unrouted(second, settled, request));
+    boolean same = Chosen.sameRuns(second.plan(), first.plan());
+    return new Stages.Proven(
+        named(plan, request).withUnrouted(unrouted(second, settled, request)),
+        same ? Optional.of(first.bound()) : Optional.empty());
+  }
+
+  @Override
+  public List<String> unproven(Plan plan, Certificate certificate, Request request) {
+    return Proofs.faults(routed.graph(), plan, certificate, order(request));
   }
 
   private Solved solve(Routing.Routed on, Request request, Thoroughness thoroughness) {
@@ -187,7 +203,7 @@ final class RealSite implements Stages.Site {
                 });
   }
 
-  private static Budget budget(Thoroughness thoroughness) {
+  static Budget budget(Thoroughness thoroughness) {
     return switch (thoroughness) {
       case QUICK -> Budget.QUICK;
       case USUAL -> Budget.USUAL;

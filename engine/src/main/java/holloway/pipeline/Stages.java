@@ -3,6 +3,7 @@ package holloway.pipeline;
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
 import holloway.house.House;
+import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
@@ -41,6 +42,9 @@ interface Stages {
   /** A house and what is wanted in it, without problems. */
   record Reading(House house, Request request) {}
 
+  /** A plan and, where there is one, the proof of its bound. */
+  record Proven(Plan plan, Optional<Certificate> certificate) {}
+
   /** One house with its members, hollows and routing graph. */
   interface Site {
     /** The ways of working, by their words, that this house has at all. */
@@ -50,6 +54,19 @@ interface Stages {
 
     /** The joint plan, without findings, materials or cut lengths; unrouted runs are in it. */
     Plan plan(Request request, Thoroughness thoroughness);
+
+    /**
+     * As {@link #plan}, with what proves its bound; without where the bound is of other runs than
+     * the plan's.
+     */
+    default Proven proven(Request request, Thoroughness thoroughness) {
+      return new Proven(plan(request, thoroughness), Optional.empty());
+    }
+
+    /** What is wrong with the proof of a plan's bound, recomputed from this house's own graph. */
+    default List<String> unproven(Plan plan, Certificate certificate, Request request) {
+      return List.of("the bound is not proven: nothing here can recompute it");
+    }
 
     /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
     List<Plan> routes(Request request, String runId, int most);

@@ -31,10 +31,7 @@ record JsonCursor(JsonNode node, String path) {
   }
 
   int count(String key) {
-    long v = whole(key);
-    return v >= 0 && v <= Integer.MAX_VALUE
-        ? (int) v
-        : field(key).<Integer>wrong("a whole number from 0");
+    return field(key).asCount();
   }
 
   double number(String key) {
@@ -85,6 +82,13 @@ record JsonCursor(JsonNode node, String path) {
         : this.<Long>wrong("a whole number");
   }
 
+  int asCount() {
+    long v = asWhole();
+    return v >= 0 && v <= Integer.MAX_VALUE
+        ? (int) v
+        : this.<Integer>wrong("a whole number from 0");
+  }
+
   Point3 asPoint() {
     if (!node.isArray() || node.size() != 3) {
       return wrong("a point [x, y, z] in millimetres");
@@ -98,7 +102,7 @@ record JsonCursor(JsonNode node, String path) {
     return Math.abs(mm) <= MOST_MM ? Math.round(mm * 1e6) : this.<Long>wrong("millimetres");
   }
 
-  private <T> List<T> items(Function<JsonCursor, T> each) {
+  <T> List<T> items(Function<JsonCursor, T> each) {
     if (!node.isArray()) {
       return wrong("a list");
     }

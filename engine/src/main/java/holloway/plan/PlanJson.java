@@ -13,6 +13,8 @@ import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The plan as JSON: kebab-case keys in a fixed order, world points as [x, y, z] in millimetres to
@@ -22,6 +24,8 @@ import java.nio.file.Path;
 public final class PlanJson {
   /** The format number written, and the only one read. */
   public static final int FORMAT = 1;
+
+  private static final String CERTIFICATE = "certificate";
 
   private static final ObjectMapper STRICT =
       new ObjectMapper()
@@ -45,9 +49,28 @@ public final class PlanJson {
    * @throws PlanJsonException naming the field that is missing or wrong
    */
   public static Plan read(String text) {
+    return new PlanReader().plan(tree(text));
+  }
+
+  /** The certificate's own key beside a plan's others. */
+  public static void addCertificate(ObjectNode plan, Certificate certificate) {
+    plan.set(CERTIFICATE, CertificateJson.write(certificate));
+  }
+
+  /**
+   * The certificate that lies in a plan's text, if one does.
+   *
+   * @throws PlanJsonException naming the field that is missing or wrong
+   */
+  public static Optional<Certificate> readCertificate(String text) {
+    return new JsonCursor(tree(text), "")
+        .requireObject()
+        .optional(CERTIFICATE, CertificateJson::read);
+  }
+
+  private static JsonNode tree(String text) {
     try {
-      JsonNode root = STRICT.readTree(text);
-      return new PlanReader().plan(root);
+      return STRICT.readTree(text);
     } catch (JsonProcessingException e) {
       String where =
           e.getLocation() == null
@@ -60,9 +83,18 @@ public final class PlanJson {
 
   /** As {@link #read(String)}; the file's name leads every complaint. */
   public static Plan read(Path file) {
+    return read(file, PlanJson::read);
+  }
+
+  /** As {@link #readCertificate(String)}; the file's name leads every complaint. */
+  public static Optional<Certificate> readCertificate(Path file) {
+    return read(file, PlanJson::readCertificate);
+  }
+
+  private static <T> T read(Path file, Function<String, T> reader) {
     String name = String.valueOf(file.getFileName());
     try {
-      return read(Files.readString(file, StandardCharsets.UTF_8));
+      return reader.apply(Files.readString(file, StandardCharsets.UTF_8));
     } catch (PlanJsonException e) {
       throw new PlanJsonException(name + ": " + e.getMessage());
     } catch (MalformedInputException e) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.plan.Certificate;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
@@ -16,6 +17,7 @@ import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The answers as JSON documents. */
 public final class Documents {
@@ -45,10 +47,21 @@ public final class Documents {
   /** As {@link #plan(Plan, Map)} with {@code outlets}: where each sits, in words and as a point. */
   public static String plan(
       Plan plan, Map<String, HoleCard> cards, Placed placed, Request request) {
+    return plan(plan, cards, placed, request, Optional.empty());
+  }
+
+  /** With the certificate of the bound as the last key, if there is one. */
+  public static String plan(
+      Plan plan,
+      Map<String, HoleCard> cards,
+      Placed placed,
+      Request request,
+      Optional<Certificate> certificate) {
     ObjectNode root = tree(plan, cards);
     OutletWords words = new OutletWords(placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
     OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
+    certificate.ifPresent(c -> PlanJson.addCertificate(root, c));
     return JsonText.of(root);
   }
 
@@ -124,10 +137,11 @@ public final class Documents {
     return JsonText.of(root);
   }
 
-  /** The referee's answer. */
-  public static String referee(Plan plan, List<String> refusals, List<Plan.FindingLine> findings) {
+  /** The referee's answer; {@code certified}: the bound was recomputed from a certificate. */
+  public static String referee(
+      Plan plan, List<String> refusals, List<Plan.FindingLine> findings, boolean certified) {
     ObjectNode root = NODES.objectNode().put("format", PlanJson.FORMAT).put("house", plan.house());
-    root.put("accepted", refusals.isEmpty());
+    root.put("accepted", refusals.isEmpty()).put("certified", certified);
     root.set("refusals", words(refusals));
     root.set("findings", PlanJson.toTree(plan.withFindings(findings)).get("findings"));
     return JsonText.of(root);

@@ -8,7 +8,11 @@ public final class RefereeText {
   private RefereeText() {}
 
   public static String of(
-      Plan plan, List<String> refusals, List<Plan.FindingLine> findings, Ink ink) {
+      Plan plan,
+      List<String> refusals,
+      List<Plan.FindingLine> findings,
+      boolean certified,
+      Ink ink) {
     Page page = new Page(ink);
     if (refusals.isEmpty()) {
       page.line(
@@ -16,6 +20,10 @@ public final class RefereeText {
               .formatted(
                   UnitWords.count(plan.runs().size(), "run"),
                   UnitWords.count(plan.holes().size(), "hole")));
+      page.line(
+          certified
+              ? "The checker accepts its certificate: the bound was recomputed and holds."
+              : "It holds no certificate, so its bound was not recomputed (plan --certificate).");
     } else {
       refusals.forEach(r -> page.line("refused: " + r));
     }

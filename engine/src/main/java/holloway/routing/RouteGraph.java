@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.OptionalLong;
 
 /**
- * A plain undirected multigraph whose nodes are places where a hand has the cable, and whose edges
- * are either laid by hand or one fish between two hands. Ids of nodes, edges, holes and works are
- * indices into the lists. Prices are objective units (1/10 000 minute); lengths nanometres.
+ * A plain multigraph, undirected in every house, whose nodes are places where a hand has the cable,
+ * and whose edges are either laid by hand or one fish between two hands. Ids of nodes, edges, holes
+ * and works are indices into the lists. Prices are objective units (1/10 000 minute); lengths
+ * nanometres.
  *
  * <p>A plan pays, for each run, the price of each edge it uses; and once, however many runs use
  * them: every work of a node some run passes or ends at, every work of an edge in use, and for
@@ -39,6 +40,7 @@ public record RouteGraph(
    * @param works works needed besides those of nodes and holes (a zone's set-up)
    * @param ways bit set of {@link holloway.hollow.Way}s this edge uses
    * @param pieces steps from a to b, ends joined; reversed when walked from b to a
+   * @param oneWay walked from a to b only; never so in a house, but in networks of other kinds
    */
   public record Edge(
       int id,
@@ -50,7 +52,23 @@ public record RouteGraph(
       int[] holes,
       int[] works,
       int ways,
-      List<Piece> pieces) {
+      List<Piece> pieces,
+      boolean oneWay) {
+    /** An edge that is walked both ways. */
+    public Edge(
+        int id,
+        int a,
+        int b,
+        long price,
+        long length,
+        long visible,
+        int[] holes,
+        int[] works,
+        int ways,
+        List<Piece> pieces) {
+      this(id, a, b, price, length, visible, holes, works, ways, pieces, false);
+    }
+
     public int other(int node) {
       return node == a ? b : a;
     }

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 
 /**
  * Runs that are alike (same two ends, cable and pin) as one commodity. Groups that end at the
- * busiest end, the root, are turned so that they start there.
+ * busiest end, the root, are turned so that they start there, unless an edge is one-way.
  */
 final class Groups {
   /**
@@ -33,10 +33,12 @@ final class Groups {
 
   Groups(Task task, int[] runs) {
     int root = busiest(task, runs);
+    boolean mayTurn = !task.net.oneWay;
     Map<Key, IntList> members = new LinkedHashMap<>();
     for (int run : runs) {
       Demand d = task.demands[run];
-      boolean turn = d.to() == root && d.from() != root || d.from() > d.to() && d.from() != root;
+      boolean turn =
+          mayTurn && (d.to() == root && d.from() != root || d.from() > d.to() && d.from() != root);
       Key key =
           turn
               ? new Key(d.to(), d.from(), d.kind(), d.pin())

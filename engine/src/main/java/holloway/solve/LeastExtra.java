@@ -49,7 +49,8 @@ final class LeastExtra {
   private long[] work(Key key) {
     long[] one = new long[most + 1];
     for (int n = 1; n <= most; n++) {
-      one[n] = single(key.steps(), n);
+      // Where n do not fit, no more do.
+      one[n] = n > 1 && one[n - 1] >= Network.SHUT ? Network.SHUT : single(key.steps(), n);
     }
     long[] out = new long[most];
     for (int n = 1; n <= most; n++) {

@@ -37,6 +37,10 @@ final class Network {
   final long[] workPrice;
   final boolean[] workShut;
   final boolean[] edgeShut;
+
+  /** Some edge is walked one way only, so runs must not be turned round. */
+  final boolean oneWay;
+
   final int[][] holeEdges;
   final int[][] workEdges;
 
@@ -58,6 +62,7 @@ final class Network {
     workShut = banned.works();
     edgeShut = banned.edges();
     head = new int[2 * edges];
+    oneWay = graph.edges().stream().anyMatch(RouteGraph.Edge::oneWay);
     first = new int[nodes + 1];
     arcs = adjacency();
     holeEdges = Index.edgesByHole(this);
@@ -92,7 +97,7 @@ final class Network {
       head[2 * e + 1] = edge.a();
       if (!edgeShut[e]) {
         degree[edge.a()]++;
-        degree[edge.b()]++;
+        degree[edge.b()] += edge.oneWay() ? 0 : 1;
       }
     }
     for (int v = 0; v < nodes; v++) {
@@ -101,7 +106,8 @@ final class Network {
     int[] next = Arrays.copyOf(first, nodes);
     int[] out = new int[first[nodes]];
     for (int arc = 0; arc < 2 * edges; arc++) {
-      if (!edgeShut[arc >> 1]) {
+      boolean against = (arc & 1) == 1 && graph.edges().get(arc >> 1).oneWay();
+      if (!edgeShut[arc >> 1] && !against) {
         out[next[tail(arc)]++] = arc;
       }
     }
@@ -134,7 +140,14 @@ final class Network {
     return b == 0 ? Math.abs(a) : gcd(b, a % b);
   }
 
+  /** Edges that touch a node, in either direction. */
   int[] edgesAt(int node) {
+    if (oneWay) {
+      return graph.edges().stream()
+          .filter(e -> !edgeShut[e.id()] && (e.a() == node || e.b() == node))
+          .mapToInt(RouteGraph.Edge::id)
+          .toArray();
+    }
     int[] out = Arrays.copyOfRange(arcs, first[node], first[node + 1]);
     for (int i = 0; i < out.length; i++) {
       out[i] >>= 1;

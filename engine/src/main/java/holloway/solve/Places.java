@@ -102,12 +102,17 @@ final class Places {
     if (directed || touches(e, known)) {
       int[] holes = net.edgeHoles[e];
       ownHolePlaces[arc] = new int[holes.length][][];
+      // An arc's share of a work is one for all holes on it; later holes charge it no more.
+      int[] met = known;
       for (int i = 0; i < holes.length; i++) {
         int[][] both = methods(holes[i], "hole", holes[i], known, false);
-        int[][] oneWay = methods(holes[i], "arc", arc, known, true);
+        int[][] oneWay = methods(holes[i], "arc", arc, met, true);
         ownHolePlaces[arc][i] = new int[both.length][];
         for (int m = 0; m < both.length; m++) {
           ownHolePlaces[arc][i][m] = concat(both[m], oneWay[m]);
+        }
+        for (int[] m : net.methods[holes[i]]) {
+          met = concat(met, m);
         }
         if (Arrays.deepEquals(ownHolePlaces[arc][i], holePlaces[holes[i]])) {
           ownHolePlaces[arc][i] = holePlaces[holes[i]];

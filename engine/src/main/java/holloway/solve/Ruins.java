@@ -47,7 +47,9 @@ final class Ruins {
     if (kind < 8) {
       int near = net.first[net.head[arc]];
       int degree = net.first[net.head[arc] + 1] - near;
-      int work = any(worksAt(net.arcs[near + random.nextInt(degree)]), false);
+      // Where all arcs are walked one way only, none may lead on.
+      int next = degree == 0 ? arc : net.arcs[near + random.nextInt(degree)];
+      int work = any(worksAt(next), false);
       return new Ruin(some(runs, run), -1, work, true);
     }
     return kind == 8

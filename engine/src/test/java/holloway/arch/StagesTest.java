@@ -57,15 +57,16 @@ class StagesTest {
     SCHEDULE(JUDGED),
     SCENE(JUDGED),
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
-    CERTIFY(GROUND + "routing plan"),
+    CERTIFY(GROUND + "hollow routing plan"),
+    NETWORK(INPUT + "hollow routing solve"),
     PIPELINE(
         JUDGED
             + "drawing step housefile importing routing solve check takeoff schedule scene report"
-            + " certify"),
+            + " certify network"),
     CLI(
         JUDGED
             + "drawing housefile importing routing solve check takeoff schedule scene report certify"
-            + " pipeline");
+            + " network pipeline");
 
     private final Set<String> mayUse;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.pipeline.Pipeline;
 import holloway.pipeline.Progress;
 import holloway.report.Ink;
@@ -68,6 +69,32 @@ class RealHouseTest {
     assertTrue(check.out().startsWith("The referee accepts"), check.out());
     String text = Files.readString(out.resolve("plan.txt"));
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
+  }
+
+  /** Without a certificate check says so; a true one is accepted, an inflated one is not. */
+  @Test
+  void aCertificateIsRecomputed() throws Exception {
+    String house = start();
+    assertEquals(2, say("plan", house, "--certificate").code());
+    Said plan = say("plan", house, "--effort", "quick", "--json", "--certificate");
+    JsonNode root = new ObjectMapper().readTree(plan.out());
+    assertTrue(root.at("/totals/bound").asLong() <= root.at("/certificate/bound").asLong());
+    Path file = folder.resolve("plan.json");
+    Files.writeString(file, plan.out());
+    Said good = say("check", house, file.toString());
+    assertTrue(good.out().contains("The checker accepts its certificate"), good.out());
+
+    String bound = "\"bound\": " + root.at("/certificate/bound");
+    Files.writeString(
+        file, plan.out().replaceAll(bound + ",\n(\\s*)\"grain", bound + "9,\n$1\"grain"));
+    Said bad = say("check", house, file.toString());
+    assertEquals(6, bad.code());
+    assertTrue(bad.out().contains("refused: the bound is not proven: it claims"), bad.out());
+
+    ObjectNode without = (ObjectNode) root;
+    without.remove("certificate");
+    Files.writeString(file, without.toString());
+    assertTrue(say("check", house, file.toString()).out().contains("holds no certificate"));
   }
 
   @ParameterizedTest

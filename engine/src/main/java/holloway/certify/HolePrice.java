@@ -1,0 +1,125 @@
+package holloway.certify;
+
+import holloway.catalog.Cable;
+import holloway.catalog.Fit;
+import holloway.routing.RouteGraph;
+import holloway.units.Length;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.function.Function;
+
+/** The least that a hole costs for n cables, beyond one of its works: a larger bit, two bores. */
+final class HolePrice {
+  private final Proof proof;
+  private final int most;
+
+  /** As slim as the slimmest jacket and head: where n of the runs fit, n of these do. */
+  private final Cable slim;
+
+  private final Map<List<Object>, long[]> known = new HashMap<>();
+
+  HolePrice(Proof proof) {
+    this.proof = proof;
+    most = proof.commodities.stream().mapToInt(Commodity::runs).sum();
+    slim =
+        new Cable(
+            "slimmest",
+            least(Cable::outside),
+            least(Cable::pullHead),
+            Length.ZERO,
+            false,
+            false,
+            false,
+            "reckoned");
+  }
+
+  private Length least(Function<Cable, Length> size) {
+    return proof.commodities.stream()
+        .map(c -> size.apply(c.cable()))
+        .min(Comparator.naturalOrder())
+        .orElse(Length.ZERO);
+  }
+
+  /**
+   * Whether any n cables, for each n that fits at all, have shares of at most the price and what
+   * the hole costs for n more.
+   */
+  boolean covers(int hole, long price, long[] byGroup) {
+    long[] each = perCable(byGroup);
+    long[] extra = extra(proof.graph.holes().get(hole));
+    long sum = 0;
+    for (int n = 1; n <= each.length && n <= extra.length; n++) {
+      sum = Math.addExact(sum, each[n - 1]);
+      if (sum > Math.addExact(price, extra[n - 1])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The share of each cable, rounded up, the largest first. */
+  private long[] perCable(long[] byGroup) {
+    long[] out = new long[most];
+    int at = 0;
+    for (int g = 0; g < byGroup.length; g++) {
+      int runs = proof.commodities.get(g).runs();
+      long each = Math.floorDiv(Math.addExact(byGroup[g], (long) runs - 1), runs);
+      Arrays.fill(out, at, at + runs, -each);
+      at += runs;
+    }
+    Arrays.sort(out);
+    return Arrays.stream(out).map(v -> -v).toArray();
+  }
+
+  /** Entry n - 1 for n cables; ends before the first number that does not fit. */
+  private long[] extra(RouteGraph.Hole h) {
+    long second = proof.scale.second(h);
+    return known.computeIfAbsent(List.of(h.steps(), second), k -> work(h.steps(), second));
+  }
+
+  private long[] work(List<RouteGraph.Step> steps, long second) {
+    OptionalLong[] one = new OptionalLong[most + 1];
+    for (int n = 0; n <= most; n++) {
+      one[n] = n > 0 && one[n - 1].isEmpty() ? one[n - 1] : bit(steps, n);
+    }
+    long[] out = new long[most];
+    for (int n = 1; n <= most; n++) {
+      OptionalLong least = one[n];
+      for (int left = 1; second >= 0 && left < n; left++) {
+        OptionalLong two = both(one[left], one[n - left], second);
+        least = less(two, least) ? two : least;
+      }
+      if (least.isEmpty()) {
+        return Arrays.copyOf(out, n - 1);
+      }
+      out[n - 1] = least.getAsLong();
+    }
+    return out;
+  }
+
+  private OptionalLong bit(List<RouteGraph.Step> steps, int n) {
+    if (steps.isEmpty()) {
+      return OptionalLong.of(0);
+    }
+    List<Cable> cables = Collections.nCopies(n, slim);
+    return steps.stream()
+        .filter(s -> Fit.fits(cables, s.diameterMm()))
+        .mapToLong(RouteGraph.Step::extra)
+        .min();
+  }
+
+  private static OptionalLong both(OptionalLong a, OptionalLong b, long second) {
+    return a.isEmpty() || b.isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(Math.addExact(second, Math.addExact(a.getAsLong(), b.getAsLong())));
+  }
+
+  private static boolean less(OptionalLong a, OptionalLong b) {
+    return a.isPresent() && (b.isEmpty() || a.getAsLong() < b.getAsLong());
+  }
+}

@@ -1,0 +1,77 @@
+package holloway.certify;
+
+import holloway.plan.Certificate;
+import holloway.routing.RouteGraph;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Whether no more of a work is shared out than plans pay for it: its price, or nothing where it
+ * counts as paid. One work of each method of a hole may also tell what the hole costs with n
+ * cables; then no n cables may have shares of more than that.
+ */
+final class Shared {
+  /** What may be shared out once: a work, or with directions a work at one arc. */
+  private record Row(int work, int at) {}
+
+  private final Proof proof;
+  private final HolePrice holePrice;
+
+  Shared(Proof proof) {
+    this.proof = proof;
+    holePrice = new HolePrice(proof);
+  }
+
+  void require(List<Certificate.Share> shares, Set<Integer> paid) {
+    Map<Row, long[]> rows = new HashMap<>();
+    for (Certificate.Share s : shares) {
+      boolean arc = s.place().equals("arc") || s.place().equals("into");
+      long[] byGroup =
+          rows.computeIfAbsent(
+              new Row(s.work(), arc ? s.at() : -1), r -> new long[proof.commodities.size()]);
+      byGroup[s.group()] = Math.addExact(byGroup[s.group()], s.units());
+    }
+    Map<Integer, Set<Integer>> tellers = new TreeMap<>();
+    rows.forEach(
+        (row, byGroup) -> {
+          long price = paid.contains(row.work()) ? 0 : proof.scale.works[row.work()];
+          if (sum(byGroup) > price) {
+            requireTeller(row.work(), price, byGroup);
+            int hole = proof.meetings.hole[row.work()];
+            tellers.computeIfAbsent(hole, h -> new TreeSet<>()).add(row.work());
+          }
+        });
+    tellers.forEach((hole, works) -> requireOneEach(proof.graph.holes().get(hole), works));
+  }
+
+  private void requireTeller(int work, long price, long[] byGroup) {
+    int hole = proof.meetings.hole[work];
+    if (proof.directed || hole < 0 || !holePrice.covers(hole, price, byGroup)) {
+      throw new Unproven(
+          "it shares out %d units of %s, which costs %d"
+              .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));
+    }
+  }
+
+  /** Two tellers in one method would count the larger bit twice. */
+  private static void requireOneEach(RouteGraph.Hole h, Set<Integer> works) {
+    for (RouteGraph.Method m : h.methods()) {
+      if (Arrays.stream(m.works()).distinct().filter(works::contains).count() > 1) {
+        throw new Unproven("two works of one method tell what more cables cost in " + h.site());
+      }
+    }
+  }
+
+  private static long sum(long[] units) {
+    long sum = 0;
+    for (long u : units) {
+      sum = Math.addExact(sum, u);
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,60 @@
+package holloway.certify;
+
+import holloway.plan.Certificate;
+import holloway.routing.RouteGraph;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The shares of one part, as they are looked up on the way: by place, then work, then group. */
+final class Tariff {
+  /** By the word for the kind of place, then its id; null where nobody pays anything. */
+  private final Map<String, Map<Integer, long[]>[]> places = new HashMap<>();
+
+  private final int groups;
+
+  Tariff(RouteGraph graph, int groups, boolean directed, List<Certificate.Share> shares) {
+    this.groups = groups;
+    places.put("node", slots(graph.nodes().size()));
+    places.put("edge", slots(graph.edges().size()));
+    places.put("hole", slots(graph.holes().size()));
+    if (directed) {
+      places.put("arc", slots(2 * graph.edges().size()));
+      places.put("into", slots(2 * graph.edges().size()));
+    }
+    for (Certificate.Share s : shares) {
+      add(s, graph.works().size());
+    }
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private static Map<Integer, long[]>[] slots(int count) {
+    return new Map[count];
+  }
+
+  private void add(Certificate.Share s, int works) {
+    Map<Integer, long[]>[] kind = places.get(s.place());
+    boolean known =
+        kind != null && s.at() >= 0 && s.at() < kind.length && s.work() >= 0 && s.work() < works;
+    if (!known || s.group() < 0 || s.group() >= groups) {
+      throw new Unproven(
+          "it gives group %d a share of work %d at %s %d, and the house has no such thing"
+              .formatted(s.group(), s.work(), s.place(), s.at()));
+    }
+    if (s.units() < 0) {
+      throw new Unproven(
+          "the share of work %d at %s %d is below nothing".formatted(s.work(), s.place(), s.at()));
+    }
+    if (kind[s.at()] == null) {
+      kind[s.at()] = new HashMap<>();
+    }
+    long[] byGroup = kind[s.at()].computeIfAbsent(s.work(), w -> new long[groups]);
+    byGroup[s.group()] = Math.addExact(byGroup[s.group()], s.units());
+  }
+
+  /** What is shared out at a place by work, or null. */
+  Map<Integer, long[]> at(String kind, int id) {
+    Map<Integer, long[]>[] slots = places.get(kind);
+    return slots == null ? null : slots[id];
+  }
+}

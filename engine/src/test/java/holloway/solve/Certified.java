@@ -1,0 +1,34 @@
+package holloway.solve;
+
+import holloway.certify.Checker;
+import holloway.certify.Question;
+import holloway.certify.Verdict;
+import holloway.plan.Certificate;
+import holloway.plan.Plan;
+import holloway.routing.RouteGraph;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Asks the checker about a plan's certificate, for tests. */
+final class Certified {
+  private Certified() {}
+
+  static Verdict check(RouteGraph graph, Order order, Solved s) {
+    return check(graph, order, s.plan(), s.bound());
+  }
+
+  static Verdict check(RouteGraph graph, Order order, Plan plan, Certificate c) {
+    return Checker.check(graph, question(order, plan), c);
+  }
+
+  static Question question(Order order, Plan plan) {
+    Set<String> routed = plan.runs().stream().map(Plan.PlannedRun::id).collect(Collectors.toSet());
+    List<Question.Run> runs =
+        order.runs().stream()
+            .filter(r -> routed.contains(r.id()))
+            .map(r -> new Question.Run(r.id(), r.from(), r.to(), r.cable()))
+            .toList();
+    return new Question(runs, order.profile().word(), order.bans(), order.pins());
+  }
+}
