@@ -95,7 +95,9 @@ final class BorePrice {
       if (a.id().equals(hole.stand())) {
         boolean near = along(a.hollow(), Mm.of(a.at()), site) <= FishLimits.ARM_MM;
         boolean boards = a.kind() == AccessPlace.Kind.LIFTED_BOARDS;
-        return !near ? "cut-out" : boards ? "room" : "patch";
+        boolean box =
+            a.kind() == AccessPlace.Kind.DATA_BOX || a.kind() == AccessPlace.Kind.REGISTER;
+        return !near || box ? "cut-out" : boards ? "room" : "patch";
       }
     }
     return hole.stand().startsWith("chase/") ? "chase" : "cut-out";
@@ -109,7 +111,9 @@ final class BorePrice {
       return Double.POSITIVE_INFINITY;
     }
     Solid clear = new Solid(h.get().frame(), h.get().clear());
-    int axis = h.get().kind() == HollowKind.JOIST_BAY ? 0 : 2;
+    boolean lying =
+        h.get().kind() == HollowKind.JOIST_BAY || h.get().kind() == HollowKind.SOFFIT;
+    int axis = lying ? 0 : 2;
     return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);
   }
 }

@@ -110,7 +110,13 @@ final class EndRule implements Rule {
     double y = from(room.outline().yRange(), spot.northSouth(), Side.SOUTH);
     double z = room.ceilingZ() / 1e6;
     Mm at = new Mm(x, y, z);
-    return new Reach(new Span(at, at), z - NEAR_MM, z + VOID_MM);
+    double hung =
+        placed.house().soffits().stream()
+            .filter(s -> s.room().equals(spot.room()))
+            .mapToDouble(s -> s.drop().value().toMm())
+            .max()
+            .orElse(0);
+    return new Reach(new Span(at, at), z - hung - NEAR_MM, z + VOID_MM);
   }
 
   private static double from(Interval range, Along along, Side low) {

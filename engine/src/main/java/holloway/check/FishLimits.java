@@ -20,6 +20,9 @@ final class FishLimits {
     return switch (hollow.kind()) {
       case CHASE -> shut(hollow, 12);
       case CONDUIT -> OptionalDouble.of(30);
+      case FURRED_BAY -> OptionalDouble.of(2.5);
+      case DAB_VOID -> OptionalDouble.of(1);
+      case OLD_CABLE -> OptionalDouble.of(15);
       case JOIST_BAY, SOFFIT -> flat(hollow);
       case STUD_BAY, RETURN_AIR -> upright(hollow);
       default -> OptionalDouble.empty();

@@ -121,7 +121,7 @@ final class FishRule implements Rule {
    * more than the hollow is wide.
    */
   private void judgeStraight(Walk.At leg, Hollow hollow, Evidence evidence, Charge charge) {
-    if (hollow.kind() == HollowKind.CONDUIT) {
+    if (hollow.kind() == HollowKind.CONDUIT || hollow.kind() == HollowKind.OLD_CABLE) {
       judgeConduit(leg, hollow, evidence, charge);
       return;
     }
@@ -156,7 +156,7 @@ final class FishRule implements Rule {
 
   private static int longAxis(Hollow hollow, Solid clear) {
     return switch (hollow.kind()) {
-      case STUD_BAY, CHASE -> 2;
+      case STUD_BAY, CHASE, FURRED_BAY, DAB_VOID -> 2;
       case JOIST_BAY -> 0;
       default ->
           clear.extent(0) >= clear.extent(1) && clear.extent(0) >= clear.extent(2)

@@ -46,6 +46,8 @@ final class LegPrice {
               ? "lay.metre.cellar"
               : inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
       case CHANNEL -> "lay.metre.plain"; // cutting it is a work, see ChannelRule
+      case SKIRTING -> "lay.metre.skirting";
+      case LOWERED_CEILING -> "lay.metre.lowered";
       default -> "lay.metre.outside";
     };
   }
@@ -84,6 +86,7 @@ final class LegPrice {
     return switch (hollow.kind()) {
       case CHASE -> "fish.metre.chase";
       case CONDUIT -> "fish.metre.conduit";
+      case OLD_CABLE -> "fish.metre.old-cable";
       default ->
           switch (hollow.fill()) {
             case EMPTY -> "fish.metre.empty";

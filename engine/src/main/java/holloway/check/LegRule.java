@@ -36,7 +36,8 @@ final class LegRule implements Rule {
             at.step().hollow().orElse("nothing"),
             hollow.get().kind().word());
       }
-      if (hollow.get().kind() == HollowKind.CONDUIT) {
+      if (hollow.get().kind() == HollowKind.CONDUIT
+          || hollow.get().kind() == HollowKind.OLD_CABLE) {
         judgeTube(at, hollow.get(), evidence, charge);
         continue;
       }

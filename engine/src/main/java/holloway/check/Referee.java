@@ -19,6 +19,8 @@ public final class Referee {
           new FishRule(),
           new EndRule(),
           new ChannelRule(),
+          new OpenedRule(),
+          new TubeRule(),
           new StandRule(),
           new TotalsRule(),
           new PriceRule());

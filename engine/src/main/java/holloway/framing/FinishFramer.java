@@ -19,8 +19,10 @@ final class FinishFramer {
 
   static void frame(Placed placed, List<Deck> decks, List<Member> members) {
     for (Wall w : placed.walls()) {
-      skin(placed, w, 0, new Interval(0, w.core().lo()), w.lining0(), members);
-      skin(placed, w, 1, new Interval(w.core().hi(), w.thickness()), w.lining1(), members);
+      Interval low = new Interval(0, w.core().lo());
+      Interval high = new Interval(w.core().hi(), w.thickness());
+      skin(placed, w, 0, BoardVoid.board(w, 0, low), w.lining0(), members);
+      skin(placed, w, 1, BoardVoid.board(w, 1, high), w.lining1(), members);
     }
     for (PlacedRoom r : placed.rooms()) {
       ceiling(placed, r, members);

@@ -22,6 +22,7 @@ public final class Framing {
     List<Deck> decks = new DeckFramer(placed, lines, members).decks();
     List<Attic> attics = new RoofFramer(placed, members).attics();
     FinishFramer.frame(placed, decks, members);
+    LoweredFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));
     return new Framed(placed, members, decks, attics);

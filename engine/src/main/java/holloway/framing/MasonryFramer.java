@@ -24,6 +24,7 @@ final class MasonryFramer {
       String id = wall.id() + "/masonry-" + WallFramer.tag(b.x0()) + "-" + WallFramer.tag(b.z0());
       out.add(new Member(id, MemberKind.MASONRY, wall.frame(), b, wall.id(), false));
     }
+    BoardVoid.of(wall).forEach(v -> out.addAll(v.members()));
     return out;
   }
 }

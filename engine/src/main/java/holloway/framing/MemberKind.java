@@ -22,6 +22,7 @@ public enum MemberKind {
   TOP_CHORD,
   CEILING_JOIST,
   RAFTER,
+  BATTEN,
   LINING,
   CLADDING,
   MASONRY,

@@ -16,6 +16,8 @@ public record AccessPlace(
   public enum Kind {
     WALL_PATCH,
     CEILING_PATCH,
-    LIFTED_BOARDS
+    LIFTED_BOARDS,
+    DATA_BOX,
+    REGISTER
   }
 }

@@ -10,8 +10,8 @@ import holloway.survey.OnWall;
 import java.util.Optional;
 
 /**
- * Existing tubes between two boxes. Where a tube runs is unknown: only its two ends and its length
- * count.
+ * Existing tubes, and loose old cables, between two boxes. Where one runs is unknown: only its two
+ * ends and its length count. A cable that may be stapled is none.
  */
 final class ConduitSpaces {
   private ConduitSpaces() {}
@@ -23,6 +23,14 @@ final class ConduitSpaces {
       if (a.isEmpty() || b.isEmpty()) {
         draft.refuse(
             "conduit " + c.name(), new Point3(0, 0, 0), "an end lies on no wall", "house file");
+        continue;
+      }
+      if (c.kind() == Conduit.Kind.FAST_CABLE) {
+        draft.refuse(
+            "old cable " + c.name(),
+            a.get(),
+            "it is stapled, or nobody knows: it draws nothing in (stapled: no, once it slides)",
+            "from experience");
         continue;
       }
       Point3 p = a.get();
@@ -39,7 +47,7 @@ final class ConduitSpaces {
       draft.hollow(
           new Hollow(
               "conduit/" + c.name(),
-              HollowKind.CONDUIT,
+              c.kind() == Conduit.Kind.TUBE ? HollowKind.CONDUIT : HollowKind.OLD_CABLE,
               Frame.WORLD,
               box,
               Optional.empty(),

@@ -1,7 +1,10 @@
 package holloway.hollow;
 
 import holloway.framing.Framed;
+import holloway.framing.Lowered;
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
+import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,10 +26,12 @@ final class Draft {
   final List<AccessPlace> accesses = new ArrayList<>();
   final List<Refused> refused = new ArrayList<>();
   private final Set<String> siteIds = new HashSet<>();
+  private final List<Lowered> lowered;
   private final Map<Long, List<Point3>> upright = new HashMap<>();
 
   Draft(Framed framed) {
     this.framed = framed;
+    this.lowered = Lowered.of(framed.placed());
     this.solids = new Solids(framed.members());
     this.bores = new Bores(solids, new Lawful(framed));
   }
@@ -64,6 +69,15 @@ final class Draft {
     bores
         .best("?", kind, free, a, b)
         .ifPresent(s -> keep(s.named(prefix + Tags.of(s.a().x()) + "-" + Tags.of(s.a().y()))));
+  }
+
+  /** True when something hangs between a point of a room's ceiling and the room. */
+  boolean covered(PlacedRoom r, Point2 p) {
+    return lowered.stream().anyMatch(l -> l.soffit().room().equals(r.name()) && l.covers(p));
+  }
+
+  List<Lowered> lowered() {
+    return lowered;
   }
 
   /** True when a crossing of this id is kept already. */

@@ -2,7 +2,11 @@ package holloway.hollow;
 
 import java.util.Locale;
 
-/** A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. */
+/**
+ * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is closed
+ * with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a board that
+ * is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board. OLD_CABLE is the way of a loose cable that draws a new one in.
+ */
 public enum HollowKind {
   STUD_BAY,
   JOIST_BAY,
@@ -10,6 +14,11 @@ public enum HollowKind {
   CRAWLSPACE,
   CHASE,
   SOFFIT,
+  LOWERED_CEILING,
+  SKIRTING,
+  FURRED_BAY,
+  DAB_VOID,
+  OLD_CABLE,
   ROOM_SURFACE,
   OUTSIDE_FACE,
   CONDUIT,
@@ -24,6 +33,8 @@ public enum HollowKind {
         || this == ROOM_SURFACE
         || this == OUTSIDE_FACE
         || this == CHANNEL
+        || this == LOWERED_CEILING
+        || this == SKIRTING
         || this == TRENCH;
   }
 
@@ -32,6 +43,7 @@ public enum HollowKind {
       case ROOM_SURFACE -> "open room surface";
       case OUTSIDE_FACE -> "outside face";
       case RETURN_AIR -> "return-air space";
+      case DAB_VOID -> "void behind dabbed board";
       default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
     };
   }

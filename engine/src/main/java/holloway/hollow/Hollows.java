@@ -25,6 +25,9 @@ public final class Hollows {
     List<ChaseSpaces.Shaft> shafts = new ChaseSpaces(framed, draft.refused).shafts();
     shafts.forEach(s -> s.segments().forEach(g -> draft.hollow(g.hollow())));
     ConduitSpaces.find(draft);
+    BoardVoids.find(draft);
+    LoweredSpaces.find(draft);
+    SkirtingSpaces.find(draft);
     ChannelSpaces.find(draft, interests);
     new PlateSites(draft).find();
     new StudSites(draft).find();
@@ -35,7 +38,10 @@ public final class Hollows {
     new SurfaceSites(draft).find(interests);
     new RoomToRoomSites(draft).find();
     new OuterSites(draft).find(interests);
+    new LoweredSites(draft, interests).find();
+    new SkirtingSites(draft, interests).find();
     WallPatches.find(draft);
+    ThingAccesses.find(draft);
     return new HollowHouse(
         framed,
         List.copyOf(draft.hollows.values()),

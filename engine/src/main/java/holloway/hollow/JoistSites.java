@@ -1,6 +1,7 @@
 package holloway.hollow;
 
 import holloway.framing.Deck;
+import holloway.framing.Lowered;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
@@ -52,12 +53,19 @@ final class JoistSites {
           joists(d, one, other, below);
           blocking(d, one, other);
         }
-        below.forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
+        below.stream()
+            .filter(r -> !isLowered(r))
+            .forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
         if (d.spec().boards()) {
           on.forEach(r -> places(d, one, r, AccessPlace.Kind.LIFTED_BOARDS));
         }
       }
     }
+  }
+
+  /** Nobody patches a ceiling through another one that hangs below it. */
+  private boolean isLowered(PlacedRoom r) {
+    return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
   }
 
   /**

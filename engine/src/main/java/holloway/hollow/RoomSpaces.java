@@ -1,6 +1,7 @@
 package holloway.hollow;
 
 import holloway.framing.Framed;
+import holloway.framing.Lowered;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
@@ -28,7 +29,8 @@ final class RoomSpaces {
     for (PlacedRoom r : framed.placed().rooms()) {
       Interval x = r.outline().xRange();
       Interval y = r.outline().yRange();
-      Box box = new Box(x.lo(), x.hi(), y.lo(), y.hi(), r.floorZ(), r.ceilingZ());
+      long top = Lowered.visibleCeiling(framed.placed(), r);
+      Box box = new Box(x.lo(), x.hi(), y.lo(), y.hi(), r.floorZ(), top);
       out.add(
           new Hollow(
               surface(r.name()),

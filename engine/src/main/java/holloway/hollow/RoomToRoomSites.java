@@ -1,5 +1,6 @@
 package holloway.hollow;
 
+import holloway.framing.Lowered;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
@@ -80,7 +81,7 @@ final class RoomToRoomSites {
   private void throughFloor(PlacedRoom low, PlacedRoom high) {
     int a = draft.framed.placed().getLevel(low.room().level()).order();
     int b = draft.framed.placed().getLevel(high.room().level()).order();
-    if (b == a + 1 && low.room().ceiling() != Lining.OPEN) {
+    if (b == a + 1 && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
       var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
       Spaces.largest(shared)
           .ifPresent(
@@ -89,11 +90,17 @@ final class RoomToRoomSites {
                       low.name() + "/to-" + high.name() + "/",
                       SiteKind.CEILING_AND_FLOOR,
                       nearCorners(p).stream()
+                          .filter(c -> !draft.covered(low, c))
                           .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
                           .toList(),
                       RoomSpaces.surface(low.name()),
                       RoomSpaces.surface(high.name())));
     }
+  }
+
+  /** A bore through the floor over a lowered ceiling would come out in its void. */
+  private boolean lowered(PlacedRoom r) {
+    return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
   }
 
   /** The corners, then places beside them, as far as they lie within. */

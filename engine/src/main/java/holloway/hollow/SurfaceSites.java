@@ -1,6 +1,5 @@
 package holloway.hollow;
 
-import holloway.framing.Attic;
 import holloway.framing.Deck;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
@@ -9,7 +8,6 @@ import holloway.survey.OnWall;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Ways from a room's surface into the void over it and under it. */
 final class SurfaceSites {
@@ -101,72 +99,18 @@ final class SurfaceSites {
       for (long aside : ASIDE) {
         near.add(p.x() == x.mid() ? p.plus(aside, 0) : p.plus(0, aside));
       }
-      upIntoAttic(r, near);
-      upOpen(r, near);
+      near.removeIf(q -> draft.covered(r, q));
+      if (!near.isEmpty()) {
+        CeilingBores.of(draft, r).intoAttic(near);
+        CeilingBores.of(draft, r).intoOpenFloor(near);
+      }
     }
   }
 
   private void up(PlacedRoom r, List<Point2> points) {
-    upIntoAttic(r, points);
-    upOpen(r, points);
-    for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
-      long bottom = bay.frame().origin().z() + bay.clear().z0();
-      List<Point3[]> axes = new ArrayList<>();
-      for (Point2 p : points) {
-        if (Math.abs(bottom - r.ceilingZ()) < 80_000_000 && PlateSites.inside(bay, p, 20_000_000)) {
-          axes.add(new Point3[] {p.at(r.ceilingZ()), p.at(bottom)});
-        }
-      }
-      draft.keepBest(
-          r.name() + "/ceiling/", SiteKind.CEILING, axes, RoomSpaces.surface(r.name()), bay.id());
-    }
-  }
-
-  private void upIntoAttic(PlacedRoom r, List<Point2> points) {
-    for (Attic a : draft.framed.attics()) {
-      Optional<Hollow> attic = draft.find("attic/" + a.id());
-      List<Point3[]> axes = new ArrayList<>();
-      for (Point2 p : points) {
-        boolean under =
-            Math.abs(a.plateZ() - r.ceilingZ()) < 120_000_000 && r.outline().contains(p);
-        if (under
-            && attic.isPresent()
-            && attic.get().area().orElseThrow().contains(p)
-            && draft.solids.free(p.at(a.plateZ()), p.at(a.chordTopZ() + 60_000_000), 16_000_000)) {
-          axes.add(new Point3[] {p.at(r.ceilingZ()), p.at(a.plateZ())});
-        }
-      }
-      attic.ifPresent(
-          h ->
-              draft.keepBest(
-                  r.name() + "/ceiling/",
-                  SiteKind.CEILING,
-                  axes,
-                  RoomSpaces.surface(r.name()),
-                  h.id()));
-    }
-  }
-
-  /** Under open joists there is nothing to bore: the wall surface leads into the joists. */
-  private void upOpen(PlacedRoom r, List<Point2> points) {
-    Optional<Hollow> open = draft.find("under/" + r.name());
-    if (open.isPresent() && open.get().area().orElseThrow().contains(points.get(0))) {
-      Point3 at = points.get(0).at(r.ceilingZ());
-      String id = r.name() + "/open-ceiling/" + Tags.of(at.x()) + "-" + Tags.of(at.y());
-      draft.keep(
-          new Site(
-              id,
-              SiteKind.OPENING,
-              at.withZ(at.z() - 20_000_000),
-              at,
-              RoomSpaces.surface(r.name()),
-              open.get().id(),
-              List.of(),
-              List.of(),
-              51,
-              51,
-              true,
-              false));
+    List<Point2> bare = points.stream().filter(p -> !draft.covered(r, p)).toList();
+    if (!bare.isEmpty()) {
+      CeilingBores.of(draft, r).up(bare);
     }
   }
 

@@ -3,8 +3,12 @@ package holloway.house;
 import holloway.units.Length;
 
 /**
- * An existing empty tube between two boxes that a hand can get at; {@code bends} counts quarter
- * turns, {@code length} along the tube.
+ * What already joins two boxes that a hand can get at: an empty tube, or an old cable that might
+ * draw a new one in after it.
+ *
+ * @param insideDiameter of the tube, or of the narrowest hole that the old cable is seen to pass
+ * @param bends quarter turns of a tube
+ * @param length along the tube or the old cable
  */
 public record Conduit(
     String name,
@@ -13,4 +17,12 @@ public record Conduit(
     Length insideDiameter,
     int bends,
     Fact<Length> length,
-    Where where) {}
+    Kind kind,
+    Where where) {
+  /** LOOSE_CABLE: known not to be stapled. FAST_CABLE: stapled, or nobody knows. */
+  public enum Kind {
+    TUBE,
+    LOOSE_CABLE,
+    FAST_CABLE
+  }
+}

@@ -21,6 +21,8 @@ public record House(
     List<Chase> chases,
     List<Obstacle> obstacles,
     List<Conduit> conduits,
+    List<Soffit> soffits,
+    List<Skirting> skirtings,
     List<Thing> things,
     List<Tape> tapes,
     List<Found> found,
@@ -37,10 +39,55 @@ public record House(
     chases = List.copyOf(chases);
     obstacles = List.copyOf(obstacles);
     conduits = List.copyOf(conduits);
+    soffits = List.copyOf(soffits);
+    skirtings = List.copyOf(skirtings);
     things = List.copyOf(things);
     tapes = List.copyOf(tapes);
     found = List.copyOf(found);
     inputs = List.copyOf(inputs);
+  }
+
+  /** A house of which no lowered ceiling and no loose skirting is stated. */
+  public House(
+      String name,
+      RulePlace place,
+      Fact<Integer> built,
+      boolean balloon,
+      WallSpec outerWalls,
+      WallSpec innerWalls,
+      List<Level> levels,
+      List<Room> rooms,
+      List<WallSpec> walls,
+      List<Opening> openings,
+      List<Roof> roofs,
+      List<Chase> chases,
+      List<Obstacle> obstacles,
+      List<Conduit> conduits,
+      List<Thing> things,
+      List<Tape> tapes,
+      List<Found> found,
+      List<InputFile> inputs) {
+    this(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        chases,
+        obstacles,
+        conduits,
+        List.of(),
+        List.of(),
+        things,
+        tapes,
+        found,
+        inputs);
   }
 
   public Level getLevel(String name) {

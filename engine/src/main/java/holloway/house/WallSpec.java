@@ -24,12 +24,13 @@ public record WallSpec(
     List<Fact<Length>> blocksAt,
     Where where) {
   /**
-   * How a wall is built. SOLID: masonry with plaster or dabs on it, no bays. FURRED: masonry with
-   * battens and board inside.
+   * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens and
+   * board inside. DABBED: masonry with board stuck on dabs inside.
    */
   public enum Kind {
     FRAMED,
     MASONRY,
-    FURRED
+    FURRED,
+    DABBED
   }
 }

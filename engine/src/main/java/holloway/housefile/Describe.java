@@ -26,6 +26,8 @@ final class Describe {
       return "a map with keys of: " + String.join(", ", m.table().names());
     } else if (shape instanceof Shape.Named n) {
       return "a map from names to: " + of(n.item());
+    } else if (shape instanceof Shape.OneMapOf m) {
+      return "a map that starts with one of: " + String.join(", ", m.firstKeys());
     } else if (shape instanceof Shape.Either e) {
       return of(e.one()) + ", or " + of(e.other());
     }

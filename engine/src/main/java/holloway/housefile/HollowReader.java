@@ -33,6 +33,10 @@ final class HollowReader {
         Entry e = new Entry(m, OuterTables.CONDUIT, desk);
         e.text("conduit").ifPresent(n -> Unique.claim(e, "conduit", n, names, "hollow"));
         conduit(e).ifPresent(conduits::add);
+      } else if (item instanceof Marked.Mapping m && m.values().containsKey("old-cable")) {
+        Entry e = new Entry(m, CheapWayTables.OLD_CABLE, desk);
+        e.text("old-cable").ifPresent(n -> Unique.claim(e, "old-cable", n, names, "hollow"));
+        oldCable(e).ifPresent(conduits::add);
       }
     }
     chases.sort(Comparator.comparing(Chase::name));
@@ -126,6 +130,30 @@ final class HollowReader {
                     inside.get().value(),
                     e.whole("bends").orElse(2),
                     length.get(),
+                    Conduit.Kind.TUBE,
+                    e.where()));
+  }
+
+  private static Optional<Conduit> oldCable(Entry e) {
+    Optional<WallSpot> from = end(e, "from");
+    Optional<WallSpot> to = end(e, "to");
+    Optional<Fact<Length>> hole = e.length("hole");
+    Optional<Fact<Length>> length = e.length("length");
+    if (from.isEmpty() || to.isEmpty() || hole.isEmpty() || length.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean loose = e.yesNo("stapled").map(stapled -> !stapled).orElse(false);
+    return e.text("old-cable")
+        .map(
+            name ->
+                new Conduit(
+                    name,
+                    from.get(),
+                    to.get(),
+                    hole.get().value(),
+                    0,
+                    length.get(),
+                    loose ? Conduit.Kind.LOOSE_CABLE : Conduit.Kind.FAST_CABLE,
                     e.where()));
   }
 

@@ -88,6 +88,7 @@ public final class HouseFile {
   private House house(Entry e, Defaults defaults, List<Found> found) {
     WallReader walls = new WallReader(defaults);
     HollowReader hollows = new HollowReader(e);
+    CheapWayReader cheap = new CheapWayReader(e);
     SeenReader seen = new SeenReader(defaults);
     Era era = e.desk().era();
     return new House(
@@ -105,6 +106,8 @@ public final class HouseFile {
         hollows.chases(),
         seen.obstacles(e),
         hollows.conduits(),
+        cheap.soffits(),
+        cheap.skirtings(),
         seen.things(e),
         seen.tapes(e),
         found,

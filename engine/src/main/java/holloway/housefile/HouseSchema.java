@@ -143,6 +143,9 @@ public final class HouseSchema {
       if (list.most() < Integer.MAX_VALUE) {
         out.put("maxItems", list.most());
       }
+    } else if (shape instanceof Shape.OneMapOf maps) {
+      ArrayNode any = out.putArray("anyOf");
+      maps.tables().forEach(t -> any.add(shape(new Shape.MapOf(t))));
     } else if (shape instanceof Shape.Either either) {
       out.putArray("anyOf").add(shape(either.one())).add(shape(either.other()));
     }

@@ -21,6 +21,7 @@ import holloway.house.Obstacle;
 import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.house.Thing;
+import java.util.List;
 
 /** Keys of roofs, known hollows, obstacles, things seen and extra tapes. */
 final class OuterTables {
@@ -122,5 +123,13 @@ final class OuterTables {
           must("to", FACE, "a room and side, east or north of the first"),
           must("distance", LENGTH, "from the one to the other"));
 
-  static final Shape HOLLOW = new Shape.Either(new Shape.MapOf(CHASE), new Shape.MapOf(CONDUIT));
+  static final Shape HOLLOW =
+      new Shape.OneMapOf(
+          List.of(
+              CHASE,
+              CONDUIT,
+              CheapWayTables.OLD_CABLE,
+              CheapWayTables.SOFFIT,
+              CheapWayTables.DROPPED_CEILING,
+              CheapWayTables.SKIRTING));
 }

@@ -4,6 +4,7 @@ import holloway.units.Length;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the value of a key looks like; the reader obeys it and the schema is written from it. */
 sealed interface Shape {
@@ -36,6 +37,21 @@ sealed interface Shape {
 
   /** One thing or another. */
   record Either(Shape one, Shape other) implements Shape {}
+
+  /** One of several maps, told apart by the first key of each. */
+  record OneMapOf(List<Table> tables) implements Shape {
+    Optional<Table> find(Marked value) {
+      return value instanceof Marked.Mapping map
+          ? tables.stream()
+              .filter(t -> map.values().containsKey(t.keys().get(0).name()))
+              .findFirst()
+          : Optional.empty();
+    }
+
+    List<String> firstKeys() {
+      return tables.stream().map(t -> t.keys().get(0).name()).toList();
+    }
+  }
 
   Shape YES_NO = new YesNo();
   Shape FACE = new Text(Form.FACE);

@@ -28,6 +28,9 @@ final class ShapeCheck {
       checkList(value, list, what);
     } else if (shape instanceof Shape.Either either) {
       checkEither(value, either, what);
+    } else if (shape instanceof Shape.OneMapOf maps) {
+      maps.find(value)
+          .ifPresentOrElse(t -> checkMap(value, t, what), () -> mismatch(value, maps, what));
     } else if (!(value instanceof Marked.Scalar s)) {
       mismatch(value, shape, what);
     } else {

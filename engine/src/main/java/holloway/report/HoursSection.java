@@ -69,7 +69,7 @@ final class HoursSection {
     return switch (kind) {
       case "cut-out" -> "outlet cut-outs";
       case "patch" -> "patches";
-      case "access" -> "opening accesses";
+      case "access" -> "opening what comes off";
       case "channel" -> "channels in masonry";
       default -> "other works";
     };

@@ -37,7 +37,7 @@ final class HouseWords {
     if (place.startsWith("a ladder")) {
       return "on " + place;
     }
-    boolean opened = place.matches("(the cut-out|a patch|lifted boards).*");
+    boolean opened = place.matches("(the cut-out|a patch|lifted boards|the low-voltage box|the register).*");
     return (opened ? "at " : "in ") + place;
   }
 
@@ -73,6 +73,7 @@ final class HouseWords {
     return switch (kind) {
       case "open room surface" -> surface(id);
       case "stud bay" -> inside(s, "inside the ");
+      case "furred bay", "void behind dabbed board" -> inside(s, "behind the board of the ");
       case "channel" -> inside(s, "a channel cut in the ");
       case "return-air space" -> inside(s, "the return-air space in the ");
       case "joist bay" -> between(s);
@@ -80,6 +81,8 @@ final class HouseWords {
       case "crawlspace" -> "the crawlspace";
       case "chase" -> "the " + part(id, 1);
       case "outside face" -> "along the outside";
+      case "skirting" -> "behind the skirting in the " + part(id, 0);
+      case "soffit", "lowered ceiling" -> "over the " + part(id, 1);
       default -> "the " + kind + (id.contains("/") ? " " + part(id, 1) : "");
     };
   }
@@ -141,6 +144,16 @@ final class HouseWords {
     if (patch >= 0) {
       String where = id.substring(patch + 12).replaceFirst("^mid$", "half-way up");
       return "a patch " + where + " in the " + wall(id, at).orElse("wall");
+    }
+    if (id.contains("/soffit-patch-")) {
+      return "a patch in the underside of the " + part(id, 1);
+    }
+    if (id.contains("/data-box-") || id.contains("/register-")) {
+      String what = id.contains("/data-box-") ? "low-voltage box" : "register";
+      return "the " + what + " in the " + wall(id, at).orElse("wall");
+    }
+    if (id.contains("/skirting-corner/")) {
+      return "round the corner";
     }
     if (id.contains("/ceiling-patch")) {
       return "a patch in the ceiling" + below(at).map(r -> " of the " + r.name()).orElse("");

@@ -126,6 +126,9 @@ final class PlainWords {
       return "its cut-out";
     }
     String kind = id.substring(id.lastIndexOf('/') + 1);
+    if (kind.startsWith("data-box") || kind.startsWith("register")) {
+      return kind.startsWith("register") ? "a register" : "a low-voltage box";
+    }
     if (!kind.contains("patch") && !kind.contains("boards")) {
       return "existing opening";
     }
@@ -141,7 +144,7 @@ final class PlainWords {
       case "wall-patch-low" -> "a patch low in the wall";
       case "wall-patch-high" -> "a patch high in the wall";
       case "wall-patch-mid", "wall-patch" -> "a patch in the wall";
-      default -> kind.contains("boards") ? "lifted boards" : "a patch in the ceiling";
+      default -> kind.contains("soffit") ? "a patch in the soffit" : kind.contains("boards") ? "lifted boards" : "a patch in the ceiling";
     };
   }
 }

@@ -88,7 +88,8 @@ final class ChannelLinks {
             channel.id(), channel.kind(), path, false, prices.lay("plain", length, false)));
     Integer node =
         draft.nodes.stream()
-            .filter(n -> n.name().equals(id))
+            .filter(n -> n.name().equals(id) || n.name().equals(id + "/face"))
+            .filter(n -> n.at().equals(face))
             .map(RouteGraph.Node::id)
             .findFirst()
             .orElse(null);

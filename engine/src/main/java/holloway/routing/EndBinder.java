@@ -1,8 +1,6 @@
 package holloway.routing;
 
-import holloway.framing.Attic;
 import holloway.geometry.Box;
-import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
@@ -11,8 +9,8 @@ import holloway.hollow.Refused;
 import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
+import holloway.survey.Makeup;
 import holloway.survey.OnWall;
-import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +26,17 @@ final class EndBinder {
   private static final long SHIFT = 90_000_000;
 
   private static final long IN_BAY = 25_000_000;
+
+  /** Depth of a shallow box; where board and void are less it is sunk into the masonry behind. */
+  private static final long LEAST_BOX = 35_000_000;
+
   private static final long OFF_FACE = 12_000_000;
 
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
   private final Accesses accesses;
-  private final Solids solids;
+  private final CeilingEnds ceilings;
   final List<Refused> refused = new ArrayList<>();
 
   /** Entries of hand hollows that come from ends, by hollow id. */
@@ -45,7 +47,7 @@ final class EndBinder {
     this.draft = draft;
     this.prices = prices;
     this.accesses = accesses;
-    this.solids = solids;
+    this.ceilings = new CeilingEnds(house, draft, prices, accesses, solids, refused, this::entry);
   }
 
   void bind(Ends ends) {
@@ -57,7 +59,7 @@ final class EndBinder {
                 String id = k == 0 ? name : name + "@" + (k + 1);
                 Ends.EndSpot s = spots.get(k);
                 if (s.ceiling().isPresent()) {
-                  ceiling(id, s).ifPresent(nodes::add);
+                  ceilings.bind(id, s).ifPresent(nodes::add);
                 } else if (s.outside()) {
                   nodes.add(outside(id, s.onWall().orElseThrow()));
                 } else {
@@ -76,7 +78,7 @@ final class EndBinder {
     OnWall s = spot.onWall().orElseThrow();
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
-    Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : Optional.empty();
+    Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
     if (bay.isEmpty() || cabinet) {
       int node =
           cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, s));
@@ -110,9 +112,16 @@ final class EndBinder {
     long at = Math.max(b.x0() + IN_BAY, Math.min(b.x1() - IN_BAY, local.x()));
     Point3 p = bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
     Lining lining = s.side() == 0 ? s.wall().lining0() : s.wall().lining1();
+    boolean shallow =
+        !s.wall().isFramed() && b.y().length() + Makeup.BOARD < LEAST_BOX;
     int work =
         draft.work(
-            id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(lining, false, false), 0, 0, "");
+            id + "/cut-out",
+            WorkKind.CUT_OUT,
+            prices.cutOut(shallow ? Lining.PLASTER : lining, false, false),
+            0,
+            0,
+            "");
     if (FishLimits.most(bay.kind(), bay.fill()) == 0) {
       String fill = bay.fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
       refused.add(
@@ -173,6 +182,16 @@ final class EndBinder {
     return Optional.ofNullable(best);
   }
 
+  /** On masonry: the void between it and the board on that side, where there is one. */
+  private Optional<Hollow> boardVoid(OnWall s) {
+    return house.hollows().stream()
+        .filter(h -> h.kind() == HollowKind.FURRED_BAY || h.kind() == HollowKind.DAB_VOID)
+        .filter(h -> h.owner().equals(s.wall().id()))
+        .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
+        .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
+        .findFirst();
+  }
+
   private int outside(String id, OnWall s) {
     long t = s.wall().outside() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
@@ -182,89 +201,5 @@ final class EndBinder {
     int node = draft.node(id, face, work);
     entry("outside/face", new Entry(node, face, true));
     return node;
-  }
-
-  /**
-   * A ceiling outlet lies in the attic or in the joist bay over it, moved a little if a chord or
-   * joist is in the way.
-   */
-  private Optional<Integer> ceiling(String id, Ends.EndSpot spot) {
-    PlacedRoom room = house.framed().placed().getRoom(spot.room());
-    int work =
-        draft.work(
-            id + "/cut-out",
-            WorkKind.CUT_OUT,
-            prices.cutOut(room.room().ceiling(), true, false),
-            0,
-            0,
-            "");
-    for (Point2 p : near(spot.ceiling().orElseThrow())) {
-      Optional<Integer> node =
-          room.outline().contains(p) ? over(id, room, p, work) : Optional.empty();
-      if (node.isPresent()) {
-        return node;
-      }
-    }
-    refused.add(
-        new Refused(
-            id,
-            spot.ceiling().orElseThrow().at(room.ceilingZ()),
-            "nothing over this ceiling that a hand or a fish gets to",
-            "framing"));
-    return Optional.of(draft.node(id, spot.ceiling().orElseThrow().at(room.ceilingZ()), work));
-  }
-
-  /** The spot and places up to 120 mm aside, nearest first: a ceiling outlet may move that much. */
-  private static List<Point2> near(Point2 p) {
-    List<Point2> out = new ArrayList<>();
-    for (long off : new long[] {0, 40_000_000, 80_000_000, 120_000_000}) {
-      out.add(p.plus(off, 0));
-      out.add(p.plus(-off, 0));
-      out.add(p.plus(0, off));
-      out.add(p.plus(0, -off));
-    }
-    return out;
-  }
-
-  private Optional<Integer> over(String id, PlacedRoom room, Point2 p, int work) {
-    for (Attic a : house.framed().attics()) {
-      Optional<Hollow> h = house.findHollow("attic/" + a.id());
-      boolean near =
-          Math.abs(a.plateZ() - room.ceilingZ()) < 120_000_000 && a.outline().contains(p);
-      if (near
-          && h.isPresent()
-          && h.get().area().orElseThrow().contains(p)
-          && solids.free(
-              p.at(a.plateZ() + 1_000_000), p.at(a.chordTopZ() + 60_000_000), 30_000_000)) {
-        int node = draft.node(id, p.at(a.plateZ()), work);
-        entry(h.get().id(), new Entry(node, p.at(a.plateZ()), true));
-        return Optional.of(node);
-      }
-    }
-    for (Hollow h : house.hollows()) {
-      long bottom = h.frame().origin().z() + h.clear().z0();
-      boolean under = h.id().equals("under/" + room.name());
-      boolean bay =
-          h.kind() == HollowKind.JOIST_BAY && Math.abs(bottom - room.ceilingZ()) < 80_000_000;
-      if (under && h.area().orElseThrow().contains(p)) {
-        int node = draft.node(id, p.at(room.ceilingZ()), work);
-        entry(h.id(), new Entry(node, p.at(room.ceilingZ()), true));
-        return Optional.of(node);
-      }
-      Point3 q = h.frame().toLocal(p.at(h.frame().origin().z()));
-      if (bay
-          && q.x() > h.clear().x0() + 40_000_000
-          && q.x() < h.clear().x1() - 40_000_000
-          && q.y() > h.clear().y0() + 40_000_000
-          && q.y() < h.clear().y1() - 40_000_000) {
-        Point3 at = h.frame().toWorld(q.x(), q.y(), h.clear().z0());
-        int node = draft.node(id, at, work);
-        accesses.add(
-            new Accesses.Access(
-                node, h.id(), at, "cut-out", "the cut-out of " + id, new int[] {work}));
-        return Optional.of(node);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -34,6 +34,7 @@ final class FaceNets {
   /** Round the walls of a room, under its ceiling and over its floor. */
   void room(Hollow h, List<Entry> entries) {
     PlacedRoom r = placed.getRoom(h.owner());
+    long top = h.clear().z1();
     List<Point2> line = SurfaceLines.inRoom(r);
     boolean plain = r.room().plain();
     RingNet.Terms terms =
@@ -43,12 +44,12 @@ final class FaceNets {
             plain ? "plain" : "surface",
             !plain,
             plain ? 0 : Way.SURFACE.bit(),
-            new Interval(r.floorZ() + OFF_FACE, r.ceilingZ() - OFF_FACE));
+            new Interval(r.floorZ() + OFF_FACE, top - OFF_FACE));
     List<RingNet.Gap> gaps =
         SurfaceLines.gaps(
-            placed, r.room().level(), line, r.floorZ(), r.ceilingZ(), Optional.of(r.name()));
+            placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
     new RingNet(draft, prices, solids, terms, line)
-        .connect(entries, new long[] {r.floorZ() + 60_000_000, r.ceilingZ() - 40_000_000}, gaps);
+        .connect(entries, new long[] {r.floorZ() + 60_000_000, top - 40_000_000}, gaps);
   }
 
   /** Round the house, at the height of its ground floor. */

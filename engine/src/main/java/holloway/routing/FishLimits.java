@@ -20,12 +20,15 @@ final class FishLimits {
             case UNFACED_BATT, LOOSE, UNKNOWN -> 2_500_000_000L;
             case DENSE_PACKED, FOAM -> 0;
           };
-      case JOIST_BAY ->
+      case JOIST_BAY, SOFFIT ->
           fill == Fill.EMPTY
               ? 7_500_000_000L
               : fill == Fill.FOAM || fill == Fill.DENSE_PACKED ? 0 : 3_000_000_000L;
       case CHASE -> 12_000_000_000L;
       case CONDUIT -> 30_000_000_000L;
+      case FURRED_BAY -> 2_500_000_000L;
+      case DAB_VOID -> 1_000_000_000L;
+      case OLD_CABLE -> 15_000_000_000L;
       default -> 0;
     };
   }

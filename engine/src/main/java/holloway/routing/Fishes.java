@@ -150,13 +150,18 @@ final class Fishes {
   /** The path of a leg, empty when it is too long for a fish or something is in the way. */
   private List<Point3> path(Hollow h, Point3 from, Point3 to) {
     List<Point3> path =
-        h.kind() == HollowKind.CONDUIT
+        isDrawn(h)
             ? Conduits.path(house.framed(), h, from, to)
             : Paths.inside(h, from, to);
     boolean ok =
         GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill())
-            && (h.kind() == HollowKind.CONDUIT || Paths.clear(solids, path));
+            && (isDrawn(h) || Paths.clear(solids, path));
     return ok ? path : List.of();
+  }
+
+  /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
+  private static boolean isDrawn(Hollow h) {
+    return h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE;
   }
 
   /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */

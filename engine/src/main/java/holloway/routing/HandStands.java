@@ -20,7 +20,12 @@ final class HandStands {
   private static final long LADDER = 2_400_000_000L;
 
   /** A stand as a method sees it: key of its factor, words after "from", id, works. */
-  record Hand(String stand, String words, String id, int[] works) {}
+  record Hand(String stand, String words, String id, int[] works) {
+    /** The same where something has to be opened first. */
+    Hand with(String newWords, int[] newWorks) {
+      return new Hand(stand, newWords, id, newWorks);
+    }
+  }
 
   private final Map<String, Stand> stands = new HashMap<>();
   private final GraphDraft draft;
@@ -51,7 +56,8 @@ final class HandStands {
         boolean avoided = !under && wishes.avoid().contains(h.owner());
         yield avoided
             ? Optional.empty()
-            : Optional.of(hand(h, under ? "cellar" : "room", h.stand().orElseThrow()));
+            : Optional.of(
+                opened(h, hand(h, under ? "cellar" : "room", h.stand().orElseThrow())));
       }
     };
   }
@@ -59,6 +65,24 @@ final class HandStands {
   private Hand hand(Hollow h, String key, String standId) {
     Stand s = stands.get(standId);
     return new Hand(key, s.words(), standId, works(s));
+  }
+
+  /** What has to come off before a hand gets in: skirting, ceiling tiles, a panel. */
+  private Hand opened(Hollow h, Hand hand) {
+    return switch (h.kind()) {
+      case SKIRTING -> {
+        String room = "skirting/" + h.owner() + "/set-up";
+        long length = h.clear().x().length();
+        int setUp = draft.work(room, WorkKind.ACCESS, prices.skirtingRoom(), 0, 0, "");
+        int off = draft.work(h.id() + "/off", WorkKind.ACCESS, prices.skirting(length), 0, 0, "");
+        yield hand.with(hand.words() + ", skirting off", new int[] {setUp, off});
+      }
+      case LOWERED_CEILING -> {
+        int tiles = draft.work(h.id() + "/opened", WorkKind.ACCESS, prices.tiles(), 0, 0, "");
+        yield hand.with(hand.words() + ", over its lowered ceiling", new int[] {tiles});
+      }
+      default -> hand;
+    };
   }
 
   private int[] works(Stand s) {

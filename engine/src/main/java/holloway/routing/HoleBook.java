@@ -77,7 +77,7 @@ final class HoleBook {
 
   /** An existing tube takes cables like a bore of its inside diameter; {@link #NONE} for others. */
   int tube(Hollow h) {
-    if (h.kind() != HollowKind.CONDUIT) {
+    if (h.kind() != HollowKind.CONDUIT && h.kind() != HollowKind.OLD_CABLE) {
       return NONE;
     }
     return bySite.computeIfAbsent(h.id(), k -> tubeOf(h));
@@ -96,7 +96,7 @@ final class HoleBook {
         new RouteGraph.Hole(
             id,
             h.id(),
-            "conduit",
+            h.kind().word(),
             at,
             at,
             h.id(),
@@ -247,6 +247,10 @@ final class HoleBook {
     Box c = h.clear();
     if (h.kind() == HollowKind.JOIST_BAY) {
       long d = Math.abs(a.x() - b.x());
+      return d <= ARM ? d : -1;
+    }
+    if (h.kind() == HollowKind.SOFFIT) {
+      long d = a.distanceTo(b);
       return d <= ARM ? d : -1;
     }
     boolean endOfBay = b.z() <= c.z0() + 20_000_000 || b.z() >= c.z1() - 20_000_000;

@@ -1,9 +1,9 @@
 package holloway.routing;
 
 import holloway.geometry.Box;
+import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
-import holloway.hollow.HollowKind;
 import holloway.hollow.Solids;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,7 +29,11 @@ final class Paths {
     Point3 a = h.frame().toLocal(from);
     Point3 b = h.frame().toLocal(to);
     List<Point3> local =
-        h.kind() == HollowKind.JOIST_BAY ? along(h.clear(), a, b) : upright(h.clear(), a, b);
+        switch (h.kind()) {
+          case JOIST_BAY -> along(h.clear(), a, b);
+          case SOFFIT -> boxed(h.clear(), a, b);
+          default -> upright(h.clear(), a, b);
+        };
     List<Point3> out = new ArrayList<>();
     out.add(from);
     for (int i = 1; i + 1 < local.size(); i++) {
@@ -43,6 +47,30 @@ final class Paths {
     long z = (c.z0() + c.z1()) / 2;
     long v = (c.y0() + c.y1()) / 2;
     return List.of(a, a.withZ(z), new Point3(a.x(), v, z), new Point3(b.x(), v, z), b.withZ(z), b);
+  }
+
+  /** Through the middle of a lying box. */
+  private static List<Point3> boxed(Box c, Point3 a, Point3 b) {
+    List<Point3> out = new ArrayList<>(toMiddle(c, a));
+    out.addAll(reversed(toMiddle(c, b)));
+    return out;
+  }
+
+  /**
+   * From a place in a lying box to the line along its middle: first away from the side that it lies
+   * on.
+   */
+  static List<Point3> toMiddle(Box c, Point3 p) {
+    long y = c.y().mid();
+    long z = c.z().mid();
+    boolean inSide = p.y() <= c.y0() + TRIM || p.y() >= c.y1() - TRIM;
+    if (p.x() <= c.x0() + TRIM || p.x() >= c.x1() - TRIM) {
+      long x = new Interval(c.x0() + OFF_STUD, Math.max(c.x0() + OFF_STUD, c.x1() - OFF_STUD)).clamp(p.x());
+      Point3 off = new Point3(x, p.y(), p.z());
+      return List.of(p, off, off.withZ(z), new Point3(x, y, z));
+    }
+    Point3 first = inSide ? new Point3(p.x(), y, p.z()) : p.withZ(z);
+    return List.of(p, first, new Point3(p.x(), y, z));
   }
 
   private static List<Point3> upright(Box c, Point3 a, Point3 b) {

@@ -77,9 +77,15 @@ final class Prices {
   }
 
   long open(AccessPlace a) {
-    if (a.kind() == AccessPlace.Kind.LIFTED_BOARDS) {
-      return effort.units("lift.boards");
-    }
+    return switch (a.kind()) {
+      case LIFTED_BOARDS -> effort.units("lift.boards");
+      case DATA_BOX -> effort.units("open.box");
+      case REGISTER -> effort.units("open.register");
+      case WALL_PATCH, CEILING_PATCH -> patch(a);
+    };
+  }
+
+  private long patch(AccessPlace a) {
     return switch (a.lining()) {
       case TILE -> effort.units("patch.tile");
       case PLASTER, LATH_AND_PLASTER -> effort.units("patch.plaster");
@@ -91,12 +97,28 @@ final class Prices {
     };
   }
 
+  /** Tiles or the panel on the way out and in again, once for each lowered ceiling. */
+  long tiles() {
+    return effort.units("open.tiles");
+  }
+
+  /** Getting set up to take skirting off in a room. */
+  long skirtingRoom() {
+    return effort.units("skirting.room");
+  }
+
+  /** A stretch of skirting off and on again. */
+  long skirting(long nm) {
+    return units(effort.get("skirting.metre") * nm / 1e9);
+  }
+
   /** Fishing one leg, without the set-up of its fish. */
   long fishLeg(HollowKind kind, Fill fill, long nm) {
     String key =
         switch (kind) {
           case CHASE -> "chase";
           case CONDUIT -> "conduit";
+          case OLD_CABLE -> "old-cable";
           default ->
               switch (fill) {
                 case EMPTY -> "empty";

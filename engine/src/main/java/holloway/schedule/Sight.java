@@ -68,9 +68,9 @@ final class Sight {
     End end = new End(at, out, hollow.get(), bored(site, sideA));
     List<Dimension> found =
         switch (hollow.get().kind()) {
-          case STUD_BAY, RETURN_AIR, CHANNEL -> behindWall(end, room);
+          case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
           case JOIST_BAY -> betweenJoists(end);
-          case CHASE, CONDUIT, SOFFIT, TRENCH -> List.of();
+          case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH -> List.of();
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();

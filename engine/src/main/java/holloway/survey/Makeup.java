@@ -35,6 +35,9 @@ public final class Makeup {
   /** Battens between masonry and board of a furred wall; common practice, no published source. */
   public static final long BATTEN = 25 * MM;
 
+  /** Void behind board on dabs: 10 to 25 mm (behind-the-board J23); common practice. */
+  public static final long DAB = 15 * MM;
+
   /** Subfloor panel, 23/32 in (IRC table R503.2.1.1, trade-facts D16). */
   public static final long SUBFLOOR = 18_300_000L;
 

@@ -206,6 +206,7 @@ final class StripMakes {
       case FRAMED -> Makeup.lining(room.walls());
       case MASONRY -> room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER;
       case FURRED -> Makeup.BATTEN + Makeup.BOARD;
+      case DABBED -> Makeup.DAB + Makeup.BOARD;
     };
   }
 

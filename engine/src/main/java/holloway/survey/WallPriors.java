@@ -72,7 +72,12 @@ final class WallPriors {
 
   private static long thickness(Make make, Room a, Room b) {
     if (make.kind() != WallSpec.Kind.FRAMED) {
-      long battens = make.kind() == WallSpec.Kind.FURRED ? 2 * Makeup.BATTEN : 0;
+      long battens =
+          switch (make.kind()) {
+            case FURRED -> 2 * Makeup.BATTEN;
+            case DABBED -> 2 * Makeup.DAB;
+            default -> 0;
+          };
       return Makeup.MASONRY_INNER + battens + 2 * Makeup.PLASTER;
     }
     return make.studs().value().depth().nm() + Makeup.lining(a.walls()) + Makeup.lining(b.walls());

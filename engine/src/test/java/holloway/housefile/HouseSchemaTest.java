@@ -123,6 +123,8 @@ class HouseSchemaTest {
       collect(l.item(), tables);
     } else if (shape instanceof Shape.Named n) {
       collect(n.item(), tables);
+    } else if (shape instanceof Shape.OneMapOf m) {
+      m.tables().forEach(t -> collect(new Shape.MapOf(t), tables));
     } else if (shape instanceof Shape.Either e) {
       collect(e.one(), tables);
       collect(e.other(), tables);

@@ -34,7 +34,9 @@ class EffortDefaultTest {
                       + " fish.metre.empty fish.metre.faced fish.metre.loose fish.metre.chase"
                       + " fish.metre.conduit lay.metre.attic lay.metre.crawlspace lay.metre.cellar"
                       + " lay.metre.surface lay.metre.plain lay.metre.outside lay.metre.ladder"
-                      + " channel.metre crew.one-factor upper-floor-factor")
+                      + " channel.metre crew.one-factor upper-floor-factor open.box open.register"
+                      + " open.tiles skirting.room skirting.metre fish.metre.old-cable"
+                      + " lay.metre.skirting lay.metre.lowered")
                   .split(" ")));
 
   @Test
@@ -76,6 +78,7 @@ class EffortDefaultTest {
     assertRising(t, "fish.metre.faced", "fish.metre.loose");
     assertRising(t, "patch.wall-board", "patch.ceiling-board", "patch.plaster", "patch.tile");
     assertRising(t, "lay.metre.outside", "lay.metre.ladder");
+    assertRising(t, "open.box", "open.register", "lift.boards", "patch.wall-board");
   }
 
   /** Ten metres through the attic, two plies of top plate, 2.4 m down a bay, a cut-out in board. */

@@ -1,0 +1,131 @@
+package holloway.routing;
+
+import holloway.framing.Attic;
+import holloway.framing.Deck;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import holloway.hollow.Solids;
+import holloway.hollow.Way;
+import holloway.request.Wishes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Laying by hand: every hand hollow gets the net of lines that its kind asks for. */
+final class HandNets {
+  private final HollowHouse house;
+  private final GraphDraft draft;
+  private final Prices prices;
+  private final Solids solids;
+  private final Accesses accesses;
+  private final HandStands stands;
+  private final Wishes wishes;
+  private final FaceNets faces;
+
+  HandNets(
+      HollowHouse house,
+      GraphDraft draft,
+      Prices prices,
+      Solids solids,
+      Accesses accesses,
+      HandStands stands,
+      Wishes wishes,
+      FaceNets faces) {
+    this.house = house;
+    this.draft = draft;
+    this.prices = prices;
+    this.solids = solids;
+    this.accesses = accesses;
+    this.stands = stands;
+    this.wishes = wishes;
+    this.faces = faces;
+  }
+
+  /**
+   * @param ends entries that come from wanted ends, by hollow id
+   * @param handNodes node of a crossing's end in a hand hollow, by site id and hollow id
+   */
+  void connect(Map<String, List<Entry>> ends, Map<String, Integer> handNodes) {
+    Map<String, List<Entry>> entries = new TreeMap<>(ends);
+    for (Site s : house.sites()) {
+      for (String hollow : List.of(s.hollowA(), s.hollowB())) {
+        Integer node = handNodes.get(s.id() + "@" + hollow);
+        if (node != null) {
+          List<Entry> list = new ArrayList<>(entries.getOrDefault(hollow, List.of()));
+          list.add(new Entry(node, draft.nodes.get(node).at(), isHub(s)));
+          entries.put(hollow, list);
+        }
+      }
+    }
+    entries.forEach((hollow, list) -> net(house.findHollow(hollow).orElseThrow(), list));
+  }
+
+  /**
+   * A bay without an outlet in it is one among many; everything else gets laying lines of its own.
+   */
+  private boolean isHub(Site s) {
+    return switch (s.kind()) {
+      case TOP_PLATE, BOTTOM_PLATE ->
+          accesses.in(s.hollowA()).stream().anyMatch(a -> a.stand().equals("cut-out"));
+      default -> true;
+    };
+  }
+
+  private void net(Hollow h, List<Entry> entries) {
+    Optional<HandStands.Hand> stand =
+        stands.at(h, draft.nodes.get(entries.get(0).node()).at(), wishes);
+    if (h.kind() == HollowKind.OUTSIDE_FACE) {
+      faces.outside(h, entries);
+    } else if (h.kind() == HollowKind.SKIRTING) {
+      stand.ifPresent(st -> new LineNet(draft, prices, h, "skirting").connect(entries, st.works()));
+    } else if (h.kind() == HollowKind.LOWERED_CEILING && h.area().isEmpty()) {
+      stand.ifPresent(st -> new LineNet(draft, prices, h, "lowered").connect(entries, st.works()));
+    } else if (h.kind() == HollowKind.ATTIC
+        || h.kind() == HollowKind.LOWERED_CEILING
+        || h.kind() == HollowKind.CRAWLSPACE
+        || h.id().startsWith("under/")) {
+      stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st)).connect(entries));
+    } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {
+      faces.room(h, entries);
+    }
+  }
+
+  private LayNet.Terms layTerms(Hollow h, HandStands.Hand st) {
+    if (h.kind() == HollowKind.ATTIC) {
+      Attic a =
+          house.framed().attics().stream()
+              .filter(x -> ("attic/" + x.id()).equals(h.id()))
+              .findFirst()
+              .orElseThrow();
+      return new LayNet.Terms(
+          h,
+          "attic",
+          a.chordTopZ() + 25_000_000,
+          a.plateZ() + 60_000_000,
+          st.works(),
+          Way.ATTIC.bit());
+    }
+    if (h.kind() == HollowKind.LOWERED_CEILING) {
+      long mid = h.frame().origin().z() + h.clear().z().mid();
+      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0);
+    }
+    Deck d =
+        house.framed().decks().stream()
+            .filter(x -> x.id().equals(h.owner()))
+            .findFirst()
+            .orElseThrow();
+    long floor = d.frame().origin().z();
+    String key = h.kind() == HollowKind.CRAWLSPACE ? "crawlspace" : "cellar";
+    return new LayNet.Terms(
+        h,
+        key,
+        floor + d.joistZ().lo() - 25_000_000,
+        floor + d.joistZ().mid(),
+        st.works(),
+        Way.UNDER_FLOOR.bit());
+  }
+}

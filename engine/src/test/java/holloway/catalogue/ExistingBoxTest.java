@@ -1,0 +1,89 @@
+package holloway.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.pipeline.Minutes;
+import holloway.pipeline.WrittenHouse;
+import holloway.plan.Plan;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Three studs to bore: a box that is there already saves the patch in the bay between. */
+class ExistingBoxTest {
+  private static final String BARE =
+      """
+      house: Box Toy
+      place: us
+      built: 1994
+      inner-walls: { studs: 2x4, every: 16 in }
+      outer-walls: { studs: 2x4, every: 16 in }
+      levels: { ground: { floor: slab, ceiling-height: 8 ft } }
+      rooms:
+        south room: { level: ground, size: 20 ft x 12 ft }
+        north room: { level: ground, size: 20 ft x 12 ft, north-of: south room, align: west }
+      walls:
+        - { between: [south room, north room], name: middle, studs-from: west 16 in }
+      cabinet: { in: south room, wall: north, from: west 4 ft, height: 16 in }
+      outlets:
+        - { name: desk, in: north room, wall: south, from: west 8 ft 8 in, height: 16 in, cables: [cat6] }
+      """;
+
+  private static String with(String kind) {
+    return BARE
+        + "things: [{ "
+        + kind
+        + ", in: south room, wall: north, from: west 6 ft, height: 16 in }]\n";
+  }
+
+  private static Plan plan(String text) {
+    return WrittenHouse.of(text).plan("surface", "outside");
+  }
+
+  /** A patch, two bores through it and one from the desk's cut-out. */
+  private static final double PATCHED =
+      20 + 55 + 2 * 11.1 + 17.4 + 0.47 + 2 * 0.221 + 5.442 + 0.2791;
+
+  @Test
+  void aLowVoltageBoxIsOpened() {
+    Minutes.total(plan(BARE), PATCHED);
+    // Plate off 4; three studs bored blind through boxes at (4 + 3) x 2.2 + 2.
+    Minutes.total(plan(with("data-box")), 20 + 4 + 3 * 17.4 + 0.47 + 3 * 0.2791 + 5.442);
+  }
+
+  @Test
+  void aRegisterIsOpened() {
+    Minutes.total(plan(with("register")), 20 + 6 + 3 * 17.4 + 0.47 + 3 * 0.2791 + 5.442);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"socket", "switch", "light", "panel"})
+  void aBoxWithPowerInItIsNever(String kind) {
+    WrittenHouse house = WrittenHouse.of(with(kind));
+    assertEquals(
+        List.of(),
+        house.hollows().accesses().stream().filter(a -> !a.id().contains("patch")).toList());
+    Minutes.total(house.plan("surface", "outside"), PATCHED);
+  }
+
+  @Test
+  void aReturnGrilleOpensOnAirAndIsNoWay() {
+    Plan p = plan(with("return-grille"));
+    assertTrue(p.works().stream().noneMatch(w -> w.id().contains("return")), p.works()::toString);
+    assertTrue(
+        p.runs().stream()
+            .flatMap(r -> r.steps().stream())
+            .noneMatch(s -> s.id().equals("middle/bay-1660")));
+  }
+
+  @Test
+  void theRefereeKnowsThePriceAndTheBox() {
+    WrittenHouse house = WrittenHouse.of(with("data-box"));
+    Plan p = house.plan("surface", "outside");
+    String box = "middle/bay-1660/data-box-1840-z410";
+    assertTrue(Spoiled.refused(Spoiled.halved(p, box), house).contains("it is 4.00"));
+    assertTrue(Spoiled.refused(p, WrittenHouse.of(with("socket"))).contains("opens nothing"));
+  }
+}

@@ -1,0 +1,72 @@
+package holloway.housefile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.house.Conduit;
+import holloway.house.Side;
+import holloway.house.Soffit;
+import holloway.units.Length;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Lowered ceilings, skirting and old cables: what is read, and what is said of a slip. */
+class CheapWaysTest {
+  private static final String SHAFT =
+      "  - { chase: shaft, beside: office west, from: upper, to: attic, size: 10 in x 22 in }\n";
+  private static final String MORE =
+      SHAFT
+          + "  - { soffit: duct box, along: kitchen north, size: 12 in x 10 in, cover: panel }\n"
+          + "  - { dropped-ceiling: tiles, in: office, drop: 10 in, cover: tiles }\n"
+          + "  - { skirting: kitchen, sides: [north, east] }\n"
+          + "  - { old-cable: lead, from: { in: kitchen, wall: north, from: west 1 ft, height: 1 ft },"
+          + " to: { in: office, wall: north, from: west 1 ft, height: 1 ft }, length: 20 ft,"
+          + " hole: 1/2 in, stapled: no }\n";
+
+  @TempDir Path dir;
+
+  private Written more() {
+    return new Written(dir).with(SHAFT, MORE);
+  }
+
+  @Test
+  void allFourAreRead() throws IOException {
+    var house = more().sound().house();
+    assertEquals(
+        List.of("duct box", "tiles"), house.soffits().stream().map(Soffit::name).toList());
+    assertEquals(Soffit.Cover.PANEL, house.soffits().get(0).cover());
+    assertEquals(Length.inches(10, 1), house.soffits().get(1).drop().value());
+    assertEquals(List.of(Side.NORTH, Side.EAST), house.skirtings().get(0).sides());
+    assertTrue(house.skirtings().get(0).height().isAssumed());
+    assertEquals(Conduit.Kind.LOOSE_CABLE, house.conduits().get(0).kind());
+  }
+
+  @Test
+  void whatIsNotSaidIsTakenForTheWorse() throws IOException {
+    var house =
+        more().with(", stapled: no", "").with(", cover: panel", "").sound().house();
+    assertEquals(Conduit.Kind.FAST_CABLE, house.conduits().get(0).kind());
+    assertEquals(Soffit.Cover.BOARD, house.soffits().get(0).cover());
+    var all = more().with(", sides: [north, east]", "").sound().house();
+    assertEquals(Arrays.asList(Side.values()), all.skirtings().get(0).sides());
+  }
+
+  @Test
+  void slips() throws IOException {
+    assertEquals("tiles", more().with("cover: tiles", "cover: tile").problemAt("tile }").nearest());
+    more().with("drop: 10 in", "drop: 10 ft").problemAt("10 ft, cover", "1.500 m");
+    more().with("in: office, drop", "in: ofice, drop").problemAt("ofice, drop", "office");
+    more().with("12 in x 10 in, cover", "1 in x 10 in, cover").problemAt("1 in x 10 in", "50 mm");
+    more().with("sides: [north, east]", "sides: [north, up]").problemAt("up]", "one of: north");
+    more()
+        .with("  - { skirting: kitchen,", "  - { skirting: kitchen }\n  - { skirting: kitchen,")
+        .problems()
+        .forEach(p -> assertTrue(p.toString().contains("already there"), p::toString));
+    more().with("hole: 1/2 in, ", "").problemAt("{ old-cable", "lacks 'hole:'");
+    more().with("{ soffit: duct box,", "{ sofit: duct box,").problemAt("{ sofit", "soffit");
+  }
+}
