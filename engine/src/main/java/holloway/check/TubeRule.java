@@ -15,8 +15,7 @@ final class TubeRule implements Rule {
           evidence.plan().runs().stream()
               .filter(r -> r.steps().stream().anyMatch(s -> s.id().equals(id)))
               .toList();
-      List<Cable> cables =
-          runs.stream().flatMap(r -> Cable.find(r.cable()).stream()).toList();
+      List<Cable> cables = runs.stream().flatMap(r -> Cable.find(r.cable()).stream()).toList();
       if (!runs.isEmpty() && c.kind() == Conduit.Kind.FAST_CABLE) {
         charge.plan(id, "an old cable that may be stapled draws nothing in");
       }

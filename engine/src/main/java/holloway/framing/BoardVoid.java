@@ -17,7 +17,8 @@ import java.util.List;
  * @param frame battens or beads, boxes in the wall's frame
  * @param bays what they leave open
  */
-public record BoardVoid(Wall wall, Wall.WallFace face, Interval t, List<Box> frame, List<Box> bays) {
+public record BoardVoid(
+    Wall wall, Wall.WallFace face, Interval t, List<Box> frame, List<Box> bays) {
   /** Width of a batten or bead at top, foot and ends; common practice, no published source. */
   private static final long EDGE = 40_000_000;
 
@@ -98,12 +99,10 @@ public record BoardVoid(Wall wall, Wall.WallFace face, Interval t, List<Box> fra
   /** The battens or beads as solids. */
   List<Member> members() {
     List<Member> out = new ArrayList<>();
-    MemberKind kind =
-        wall.kind() == WallSpec.Kind.FURRED ? MemberKind.BATTEN : MemberKind.MASONRY;
+    MemberKind kind = wall.kind() == WallSpec.Kind.FURRED ? MemberKind.BATTEN : MemberKind.MASONRY;
     for (int i = 0; i < frame.size(); i++) {
       String id = wall.id() + "/behind-board-" + face.side() + "-" + face.s().lo() / 1_000_000;
-      out.add(
-          new Member(id + "-" + (i + 1), kind, wall.frame(), frame.get(i), wall.id(), true));
+      out.add(new Member(id + "-" + (i + 1), kind, wall.frame(), frame.get(i), wall.id(), true));
     }
     return out;
   }

@@ -27,7 +27,11 @@ final class LoweredFramer {
       Box b = l.shell();
       Box sheet =
           new Box(
-              p.xRange().lo(), p.xRange().hi(), p.yRange().lo(), p.yRange().hi(), b.z0(),
+              p.xRange().lo(),
+              p.xRange().hi(),
+              p.yRange().lo(),
+              p.yRange().hi(),
+              b.z0(),
               l.clear().z0());
       members.add(sheet(l, "under-" + n++, Frame.WORLD, sheet));
     }
@@ -57,7 +61,6 @@ final class LoweredFramer {
   }
 
   private static Member sheet(Lowered l, String part, Frame frame, Box box) {
-    return new Member(
-        l.id() + "/" + part, MemberKind.LINING, frame, box, l.soffit().room(), false);
+    return new Member(l.id() + "/" + part, MemberKind.LINING, frame, box, l.soffit().room(), false);
   }
 }

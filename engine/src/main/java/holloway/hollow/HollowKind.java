@@ -3,9 +3,10 @@ package holloway.hollow;
 import java.util.Locale;
 
 /**
- * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is closed
- * with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a board that
- * is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board. OLD_CABLE is the way of a loose cable that draws a new one in.
+ * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is
+ * closed with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a
+ * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board.
+ * OLD_CABLE is the way of a loose cable that draws a new one in.
  */
 public enum HollowKind {
   STUD_BAY,

@@ -7,8 +7,8 @@ import holloway.house.Soffit;
 import java.util.Optional;
 
 /**
- * Voids over lowered ceilings and in boxes under ceilings. Where tiles or a panel come out, cable is
- * laid by hand from the room; behind board it is fished.
+ * Voids over lowered ceilings and in boxes under ceilings. Where tiles or a panel come out, cable
+ * is laid by hand from the room; behind board it is fished.
  */
 final class LoweredSpaces {
   private LoweredSpaces() {}

@@ -54,7 +54,8 @@ final class SkirtingSpaces {
     long t0 = f.side() == 0 ? -DEPTH : w.thickness();
     long z1 = f.floorZ() + k.height().value().nm();
     Box box = new Box(s.lo(), s.hi(), t0, t0 + DEPTH, f.floorZ(), z1);
-    String id = k.room() + "/skirting/" + f.roomSide().word() + "-" + w.id() + "-" + Tags.of(s.lo());
+    String id =
+        k.room() + "/skirting/" + f.roomSide().word() + "-" + w.id() + "-" + Tags.of(s.lo());
     return new Hollow(
         id,
         HollowKind.SKIRTING,

@@ -24,8 +24,8 @@ public record WallSpec(
     List<Fact<Length>> blocksAt,
     Where where) {
   /**
-   * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens and
-   * board inside. DABBED: masonry with board stuck on dabs inside.
+   * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens
+   * and board inside. DABBED: masonry with board stuck on dabs inside.
    */
   public enum Kind {
     FRAMED,

@@ -37,7 +37,8 @@ final class HouseWords {
     if (place.startsWith("a ladder")) {
       return "on " + place;
     }
-    boolean opened = place.matches("(the cut-out|a patch|lifted boards|the low-voltage box|the register).*");
+    boolean opened =
+        place.matches("(the cut-out|a patch|lifted boards|the low-voltage box|the register).*");
     return (opened ? "at " : "in ") + place;
   }
 
@@ -137,6 +138,9 @@ final class HouseWords {
   String crossing(Plan.PlanStep s) {
     String id = s.id();
     Point3 at = s.path().get(0);
+    if (id.startsWith("conduit/")) {
+      return "the box at the end of the " + part(id, 1);
+    }
     if (id.endsWith("/cut-out")) {
       return "the cut-out of " + plain(id.substring(0, id.length() - 8));
     }

@@ -144,7 +144,10 @@ final class PlainWords {
       case "wall-patch-low" -> "a patch low in the wall";
       case "wall-patch-high" -> "a patch high in the wall";
       case "wall-patch-mid", "wall-patch" -> "a patch in the wall";
-      default -> kind.contains("soffit") ? "a patch in the soffit" : kind.contains("boards") ? "lifted boards" : "a patch in the ceiling";
+      default ->
+          kind.contains("soffit")
+              ? "a patch in the soffit"
+              : kind.contains("boards") ? "lifted boards" : "a patch in the ceiling";
     };
   }
 }

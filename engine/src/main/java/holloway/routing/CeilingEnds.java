@@ -101,8 +101,7 @@ final class CeilingEnds {
         int node = draft.node(id, at, work);
         if (h.blind()) {
           String words = "the cut-out of " + id;
-          accesses.add(
-              new Accesses.Access(node, h.id(), at, "cut-out", words, new int[] {work}));
+          accesses.add(new Accesses.Access(node, h.id(), at, "cut-out", words, new int[] {work}));
         } else {
           entry.accept(h.id(), new Entry(node, at, true));
         }

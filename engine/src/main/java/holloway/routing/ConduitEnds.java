@@ -55,7 +55,14 @@ final class ConduitEnds {
     int front = draft.node(id + "/face", face);
     accesses.add(
         new Accesses.Access(
-            inside, hollow, mouth, "cut-out", "the box of " + (c.kind() == Conduit.Kind.TUBE ? "the conduit " : "the old cable ") + c.name(), new int[0]));
+            inside,
+            hollow,
+            mouth,
+            "cut-out",
+            "the box of "
+                + (c.kind() == Conduit.Kind.TUBE ? "the conduit " : "the old cable ")
+                + c.name(),
+            new int[0]));
     draft.edge(
         front,
         inside,

@@ -112,8 +112,7 @@ final class EndBinder {
     long at = Math.max(b.x0() + IN_BAY, Math.min(b.x1() - IN_BAY, local.x()));
     Point3 p = bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
     Lining lining = s.side() == 0 ? s.wall().lining0() : s.wall().lining1();
-    boolean shallow =
-        !s.wall().isFramed() && b.y().length() + Makeup.BOARD < LEAST_BOX;
+    boolean shallow = !s.wall().isFramed() && b.y().length() + Makeup.BOARD < LEAST_BOX;
     int work =
         draft.work(
             id + "/cut-out",

@@ -46,8 +46,7 @@ final class FaceNets {
             plain ? 0 : Way.SURFACE.bit(),
             new Interval(r.floorZ() + OFF_FACE, top - OFF_FACE));
     List<RingNet.Gap> gaps =
-        SurfaceLines.gaps(
-            placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
+        SurfaceLines.gaps(placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
     new RingNet(draft, prices, solids, terms, line)
         .connect(entries, new long[] {r.floorZ() + 60_000_000, top - 40_000_000}, gaps);
   }

@@ -150,9 +150,7 @@ final class Fishes {
   /** The path of a leg, empty when it is too long for a fish or something is in the way. */
   private List<Point3> path(Hollow h, Point3 from, Point3 to) {
     List<Point3> path =
-        isDrawn(h)
-            ? Conduits.path(house.framed(), h, from, to)
-            : Paths.inside(h, from, to);
+        isDrawn(h) ? Conduits.path(house.framed(), h, from, to) : Paths.inside(h, from, to);
     boolean ok =
         GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill())
             && (isDrawn(h) || Paths.clear(solids, path));

@@ -56,8 +56,7 @@ final class HandStands {
         boolean avoided = !under && wishes.avoid().contains(h.owner());
         yield avoided
             ? Optional.empty()
-            : Optional.of(
-                opened(h, hand(h, under ? "cellar" : "room", h.stand().orElseThrow())));
+            : Optional.of(opened(h, hand(h, under ? "cellar" : "room", h.stand().orElseThrow())));
       }
     };
   }

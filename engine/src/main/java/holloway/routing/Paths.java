@@ -65,7 +65,9 @@ final class Paths {
     long z = c.z().mid();
     boolean inSide = p.y() <= c.y0() + TRIM || p.y() >= c.y1() - TRIM;
     if (p.x() <= c.x0() + TRIM || p.x() >= c.x1() - TRIM) {
-      long x = new Interval(c.x0() + OFF_STUD, Math.max(c.x0() + OFF_STUD, c.x1() - OFF_STUD)).clamp(p.x());
+      long x =
+          new Interval(c.x0() + OFF_STUD, Math.max(c.x0() + OFF_STUD, c.x1() - OFF_STUD))
+              .clamp(p.x());
       Point3 off = new Point3(x, p.y(), p.z());
       return List.of(p, off, off.withZ(z), new Point3(x, y, z));
     }

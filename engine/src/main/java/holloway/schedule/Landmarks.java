@@ -142,6 +142,10 @@ final class Landmarks {
   }
 
   private String words(Member m, Axis a) {
+    if (m.id().startsWith("soffit/")) {
+      String board = a.z() < -0.9 ? "underside" : Lines.word(a) + " board";
+      return "the " + board + " of the " + m.id().split("/")[1];
+    }
     return switch (m.kind()) {
       case LINING, MASONRY ->
           Math.abs(a.z()) > 0.9

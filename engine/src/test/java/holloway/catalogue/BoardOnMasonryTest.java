@@ -67,8 +67,10 @@ class BoardOnMasonryTest {
   @Test
   void fromBehindTheSkirtingUpTheVoid() {
     String along =
-        house("dabbed", "450 mm").replace("name: screen, in: south room, wall: north, from: west 2 m",
-            "name: screen, in: south room, wall: north, from: west 4 m");
+        house("dabbed", "450 mm")
+            .replace(
+                "name: screen, in: south room, wall: north, from: west 2 m",
+                "name: screen, in: south room, wall: north, from: west 4 m");
     assertEquals(List.of("screen/cat6-1"), unrouted(along));
     Plan p = plan(along + "hollows: [{ skirting: south room, sides: [north] }]\n");
     // Two boxes; skirting 15 + 5 m at 7; two boards at 7; up 388 mm and 7.5 in, within an arm's

@@ -9,7 +9,9 @@ import holloway.plan.Plan;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** On a slab with nothing above, the only hidden way over a hall is what hangs below its ceiling. */
+/**
+ * On a slab with nothing above, the only hidden way over a hall is what hangs below its ceiling.
+ */
 class LoweredCeilingTest {
   private static final String BARE =
       """

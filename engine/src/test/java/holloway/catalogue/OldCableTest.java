@@ -56,8 +56,7 @@ class OldCableTest {
       assertEquals(2, p.totals().holes());
       // Through both walls at 9 each, 10.8168 m in the open.
       Minutes.total(p, 10 + 2 * 9 + 2 * 10.8168);
-      String why =
-          WrittenHouse.of(text).findRefused("old cable tv lead").orElseThrow().why();
+      String why = WrittenHouse.of(text).findRefused("old cable tv lead").orElseThrow().why();
       assertTrue(why.contains("stapled"), why);
     }
   }
@@ -79,8 +78,7 @@ class OldCableTest {
     String stapled = Spoiled.refused(one, WrittenHouse.of(STAPLED));
     assertTrue(stapled.contains("draws nothing in"), stapled);
     Plan two = plan(LOOSE.replace("[cat6]", "[cat6, cat6]").replace("13 mm", "16 mm"));
-    String narrow =
-        Spoiled.refused(two, WrittenHouse.of(LOOSE.replace("[cat6]", "[cat6, cat6]")));
+    String narrow = Spoiled.refused(two, WrittenHouse.of(LOOSE.replace("[cat6]", "[cat6, cat6]")));
     assertTrue(narrow.contains("2 cables do not pass where it is 13 mm wide"), narrow);
   }
 }

@@ -36,8 +36,7 @@ class CheapWaysTest {
   @Test
   void allFourAreRead() throws IOException {
     var house = more().sound().house();
-    assertEquals(
-        List.of("duct box", "tiles"), house.soffits().stream().map(Soffit::name).toList());
+    assertEquals(List.of("duct box", "tiles"), house.soffits().stream().map(Soffit::name).toList());
     assertEquals(Soffit.Cover.PANEL, house.soffits().get(0).cover());
     assertEquals(Length.inches(10, 1), house.soffits().get(1).drop().value());
     assertEquals(List.of(Side.NORTH, Side.EAST), house.skirtings().get(0).sides());
@@ -47,8 +46,7 @@ class CheapWaysTest {
 
   @Test
   void whatIsNotSaidIsTakenForTheWorse() throws IOException {
-    var house =
-        more().with(", stapled: no", "").with(", cover: panel", "").sound().house();
+    var house = more().with(", stapled: no", "").with(", cover: panel", "").sound().house();
     assertEquals(Conduit.Kind.FAST_CABLE, house.conduits().get(0).kind());
     assertEquals(Soffit.Cover.BOARD, house.soffits().get(0).cover());
     var all = more().with(", sides: [north, east]", "").sound().house();
