@@ -54,7 +54,8 @@ class CheapWayWordsTest {
 
   @Test
   void aPanelledBox() throws IOException {
-    String said = plan("  - { soffit: duct box, along: hall north, size: 12 in x 10 in, cover: panel }\n");
+    String said =
+        plan("  - { soffit: duct box, along: hall north, size: 12 in x 10 in, cover: panel }\n");
     assertTrue(said.contains("> over the duct box "), said);
     assertTrue(said.contains("from the south board of the duct box"), said);
     assertTrue(said.contains("from the hall, over its lowered ceiling"), said);
@@ -87,13 +88,18 @@ class CheapWayWordsTest {
   void skirting() throws IOException {
     String said =
         plan(
-            HOUSE.replace("in: lounge, wall: west, from: south 11 ft", "in: store, wall: east, from: south 11 ft"),
+            HOUSE.replace(
+                "in: lounge, wall: west, from: south 11 ft",
+                "in: store, wall: east, from: south 11 ft"),
             "  - { skirting: store, sides: [east] }\n");
     assertTrue(said.contains("open in the store"), said);
     String hidden =
         plan(
-            HOUSE.replace("plain: yes", "plain: no")
-                .replace("in: lounge, wall: west, from: south 11 ft", "in: store, wall: east, from: south 11 ft"),
+            HOUSE
+                .replace("plain: yes", "plain: no")
+                .replace(
+                    "in: lounge, wall: west, from: south 11 ft",
+                    "in: store, wall: east, from: south 11 ft"),
             "  - { skirting: store, sides: [east] }\n");
     assertTrue(hidden.contains("behind the skirting in the store"), hidden);
     assertTrue(hidden.contains("from the store, skirting off"), hidden);
