@@ -1,8 +1,10 @@
 package holloway.solve;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Raises the bound of a part by projected subgradient steps on the shares: a group that uses a work
@@ -41,10 +43,15 @@ final class Ascent {
   /** Some steps; stops early once the target is reached or the part turns out impossible. */
   void run(int most) {
     long before = part.value;
+    takeBack();
+    steps = 0;
+    for (int[] use : uses) {
+      Arrays.fill(use, 0);
+    }
     for (int i = 0; i < most && !part.impossible && part.value < target; i++) {
       once();
     }
-    part.stalled = before != Long.MIN_VALUE && part.value - before < (target - part.value) / 25;
+    part.stalled = before != Long.MIN_VALUE && part.value - before < (target - part.value) / 8;
     part.candidates = candidates();
     part.often = often();
   }
@@ -63,15 +70,21 @@ final class Ascent {
 
   private void once() {
     int[][] used = new int[groups.size()][];
+    Path[] found = new Path[groups.size()];
+    IntStream.range(0, used.length)
+        .parallel()
+        .forEach(
+            g -> {
+              found[g] = paths.find(g, shares.units[g]);
+              used[g] = found[g] == null ? null : paths.paid(found[g], shares.units[g]);
+            });
     long value = 0;
     for (int g = 0; g < used.length; g++) {
-      Path p = paths.find(g, shares.units[g]);
-      if (p == null) {
+      if (found[g] == null) {
         part.impossible = true;
         return;
       }
-      value = Math.addExact(value, p.price());
-      used[g] = paths.paid(p, shares.units[g]);
+      value = Math.addExact(value, found[g].price());
       for (int place : used[g]) {
         uses[g][place]++;
       }

@@ -24,6 +24,9 @@ final class BoundPart {
   /** How often each work was used in the last steps, 0 to 1; null before the first. */
   double[] often;
 
+  /** One of the sets of zones the proof began with, not split yet. */
+  final boolean whole;
+
   Shares best;
   long value = Long.MIN_VALUE;
   boolean impossible;
@@ -31,12 +34,14 @@ final class BoundPart {
   double boldness = 1.0;
   private final Network net;
 
-  private BoundPart(Network net, int[] prepaid, int[] shut, long fixed, Shares best) {
+  private BoundPart(
+      Network net, int[] prepaid, int[] shut, long fixed, Shares best, boolean whole) {
     this.net = net;
     this.prepaid = prepaid;
     this.shut = shut;
     this.fixed = fixed;
     this.best = best;
+    this.whole = whole;
   }
 
   /** Plans of the whole order that use no other zones than some. */
@@ -45,7 +50,7 @@ final class BoundPart {
     for (int w : prepaid) {
       sum = Math.addExact(sum, net.workPrice[w]);
     }
-    return new BoundPart(net, prepaid, shut, sum, start);
+    return new BoundPart(net, prepaid, shut, sum, start, true);
   }
 
   /** The plans of this part that open the work. */
@@ -60,7 +65,7 @@ final class BoundPart {
   }
 
   private BoundPart child(int[] newPrepaid, int[] newShut, long newFixed, Shares start) {
-    BoundPart out = new BoundPart(net, newPrepaid, newShut, newFixed, start);
+    BoundPart out = new BoundPart(net, newPrepaid, newShut, newFixed, start, false);
     out.boldness = Math.max(0.3, boldness);
     return out;
   }

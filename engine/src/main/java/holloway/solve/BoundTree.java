@@ -21,6 +21,9 @@ final class BoundTree {
   private final List<BoundPart> parts;
   private final long grain;
   private long looks;
+  private BoundPart worked;
+  private GroupPaths paths;
+  private Ascent ascent;
 
   /**
    * @param target price of a known plan; a part that reaches it is done
@@ -94,10 +97,42 @@ final class BoundTree {
     return out;
   }
 
+  /** Goes on where it left off if the part is the one it was at before. */
   private void work(BoundPart part) {
-    GroupPaths paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
-    new Ascent(part, groups, paths, target - part.fixed).run(BATCH);
-    looks += paths.looks();
+    if (part != worked) {
+      worked = part;
+      paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
+      begin(part);
+      ascent = new Ascent(part, groups, paths, target - part.fixed);
+    }
+    long before = paths.looks();
+    ascent.run(BATCH);
+    looks += paths.looks() - before;
+  }
+
+  /** A part that has proved nothing yet starts from whichever first guess proves more. */
+  private void begin(BoundPart part) {
+    if (part.value == Long.MIN_VALUE && part.whole && !task.net.oneWay) {
+      long guess = worth(part.best);
+      Shares raised = new DualAscent(task, groups, places, paths, part.best.none()).run();
+      if (guess < Network.SHUT && worth(raised) > guess) {
+        part.best = raised;
+      }
+    }
+  }
+
+  /** What shares prove, or {@link Network#SHUT} if some group has no path. */
+  private long worth(Shares shares) {
+    GroupPaths fresh = new GroupPaths(task, groups, places, worked.shutWorks(), fits);
+    long sum = 0;
+    for (int g = 0; g < groups.size(); g++) {
+      Path p = fresh.find(g, shares.units[g]);
+      if (p == null) {
+        return Network.SHUT;
+      }
+      sum += p.price();
+    }
+    return sum;
   }
 
   /** Keeps the two halves only if both prove more than the whole did. */

@@ -12,7 +12,7 @@ package holloway.solve;
  */
 public record Budget(int orders, int ruins, int boundSteps, long looks) {
   public static final Budget QUICK = new Budget(2, 60, 400, 100_000_000L);
-  public static final Budget USUAL = new Budget(4, 400, 2000, 600_000_000L);
+  public static final Budget USUAL = new Budget(4, 400, 4000, 1_500_000_000L);
   public static final Budget THOROUGH = new Budget(8, 4000, 20_000, 8_000_000_000L);
 
   public Budget {

@@ -2,6 +2,9 @@ package holloway.solve;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The shortest path of one group when it pays its travel and its shares, with some zones shut: the
@@ -12,7 +15,8 @@ final class GroupPaths {
   private final Network net;
   private final List<Groups.Group> groups;
   private final Places places;
-  private final ShortestPaths search;
+  private final Queue<Desk> desks = new ConcurrentLinkedQueue<>();
+  private final AtomicLong looks = new AtomicLong();
   private final boolean[][] methodOpen;
 
   /** By hole: open already, or made by a method that is not shut. */
@@ -24,9 +28,14 @@ final class GroupPaths {
   private final long[][] holePrice;
   private final long[][] arcPrice;
   private final IntList[] stale;
-  private final int[] mark;
-  private int stamp;
-  private final long[] start;
+
+  /** What one thread needs for itself; groups are looked at side by side. */
+  private final class Desk {
+    final ShortestPaths search = new ShortestPaths(net);
+    final int[] mark = new int[net.edges];
+    final long[] start = new long[net.nodes];
+    int stamp;
+  }
 
   /**
    * @param shutWorks zones not to be had, besides what the order bans
@@ -39,13 +48,10 @@ final class GroupPaths {
     this.net = task.net;
     this.places = places;
     this.fits = fits;
-    search = new ShortestPaths(net);
     holePrice = new long[groups.size()][];
     arcPrice = new long[groups.size()][];
     stale = new IntList[groups.size()];
     Arrays.setAll(stale, g -> new IntList());
-    mark = new int[net.edges];
-    start = new long[net.nodes];
     methodOpen = new boolean[net.methods.length][];
     mayBeMade = new boolean[net.methods.length];
     for (int h = 0; h < methodOpen.length; h++) {
@@ -76,7 +82,7 @@ final class GroupPaths {
   }
 
   long looks() {
-    return search.looks();
+    return looks.get();
   }
 
   /** Forgets all prices, to save memory while another set of zones is worked on. */
@@ -92,22 +98,36 @@ final class GroupPaths {
 
   /** The path with its exact price, or null if the group has none. */
   Path find(int group, long[] units) {
+    Desk free = desks.poll();
+    Desk desk = free == null ? new Desk() : free;
+    try {
+      return find(group, units, desk);
+    } finally {
+      desks.add(desk);
+    }
+  }
+
+  private Path find(int group, long[] units, Desk desk) {
     Groups.Group g = groups.get(group);
     if (arcPrice[group] == null) {
-      priceAll(group, units);
+      priceAll(group, units, desk);
     } else {
-      priceStale(group, units);
+      priceStale(group, units, desk);
     }
     stale[group].clear();
     for (int s : task.ends[g.from()]) {
-      start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
+      desk.start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
     }
+    long before = desk.search.looks();
     ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice[group], null);
-    return search.find(task.ends[g.from()], start, task.ends[g.to()], lengths, g.pin());
+    Path found =
+        desk.search.find(task.ends[g.from()], desk.start, task.ends[g.to()], lengths, g.pin());
+    looks.addAndGet(desk.search.looks() - before);
+    return found;
   }
 
   /** As if the group had no shares, then what is near its shares: most places have none. */
-  private void priceAll(int group, long[] units) {
+  private void priceAll(int group, long[] units, Desk desk) {
     holePrice[group] = new long[net.methods.length];
     arcPrice[group] = new long[2 * net.edges];
     for (int h = 0; h < net.methods.length; h++) {
@@ -123,7 +143,7 @@ final class GroupPaths {
         stale[group].add(p);
       }
     }
-    priceStale(group, units);
+    priceStale(group, units, desk);
   }
 
   private long bare(int arc, int group) {
@@ -138,8 +158,8 @@ final class GroupPaths {
     return sum;
   }
 
-  private void priceStale(int group, long[] units) {
-    stamp++;
+  private void priceStale(int group, long[] units, Desk desk) {
+    desk.stamp++;
     for (int i = 0; i < stale[group].size(); i++) {
       Places.Place p = places.places.get(stale[group].get(i));
       if (p.kind().equals("hole")) {
@@ -148,12 +168,42 @@ final class GroupPaths {
     }
     for (int i = 0; i < stale[group].size(); i++) {
       for (int e : places.edgesNear(stale[group].get(i))) {
-        if (mark[e] != stamp) {
-          mark[e] = stamp;
+        if (desk.mark[e] != desk.stamp) {
+          desk.mark[e] = desk.stamp;
           priceEdge(group, e, units);
         }
       }
     }
+  }
+
+  /** What walking an arc costs the group at these units, reckoned anew. */
+  long lengthOf(int arc, int group, long[] units) {
+    int e = arc >> 1;
+    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
+      return Network.SHUT;
+    }
+    long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
+    int[] holes = net.edgeHoles[e];
+    for (int i = 0; i < holes.length && sum < Network.SHUT; i++) {
+      boolean passes = fits[groups.get(group).kind()][holes[i]] && mayBeMade[holes[i]];
+      sum += passes ? holeOf(holes[i], places.methodsOf(arc, i), units) : Network.SHUT;
+    }
+    return Math.min(Network.SHUT, sum);
+  }
+
+  /** Travel of all runs of the group. */
+  long travelOf(int arc, int group) {
+    return groups.get(group).runs().length * net.price[arc >> 1];
+  }
+
+  /** What a hole costs at these units by its cheapest method that is not shut. */
+  long holeOf(int hole, int[][] methods, long[] units) {
+    return Math.min(Network.SHUT, cheapest(hole, methods, units));
+  }
+
+  /** What starting at a node costs. */
+  long startOf(int node, long[] units) {
+    return nodeOpen[node] ? sum(places.startPlaces[node], units) : Network.SHUT;
   }
 
   private void priceHole(int group, int h, long[] units) {
@@ -213,10 +263,7 @@ final class GroupPaths {
       addAll(out, places.arcPlaces[arc]);
       int[] holes = net.edgeHoles[arc >> 1];
       for (int i = 0; i < holes.length; i++) {
-        int[][] methods =
-            places.ownHolePlaces[arc] == null
-                ? places.holePlaces[holes[i]]
-                : places.ownHolePlaces[arc][i];
+        int[][] methods = places.methodsOf(arc, i);
         int m = best(holes[i], methods, units);
         if (m >= 0) {
           addAll(out, methods[m]);

@@ -169,6 +169,13 @@ final class Places {
     return places.size() - 1;
   }
 
+  /** Places by method of the i-th hole of the arc's edge. */
+  int[][] methodsOf(int arc, int i) {
+    return ownHolePlaces[arc] == null
+        ? holePlaces[net.edgeHoles[arc >> 1][i]]
+        : ownHolePlaces[arc][i];
+  }
+
   /** Places of each row, ascending; call when all places are known. */
   int[][] rowMembers() {
     if (rowMembers == null) {

@@ -97,6 +97,15 @@ final class Shares {
     return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same);
   }
 
+  /** The same rows with nothing shared out. */
+  Shares none() {
+    Shares out = copy();
+    for (long[] u : out.units) {
+      Arrays.fill(u, 0);
+    }
+    return out;
+  }
+
   /** Brings a row back within its limit with as little change as is cheap to find. */
   void project(int row) {
     int[] members = places.rowMembers()[row];

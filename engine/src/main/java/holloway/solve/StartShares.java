@@ -57,10 +57,7 @@ final class StartShares {
       add(out, places.arcPlaces[arc]);
       int[] holes = task.net.edgeHoles[arc >> 1];
       for (int i = 0; i < holes.length; i++) {
-        int[][] methods =
-            places.ownHolePlaces[arc] == null
-                ? places.holePlaces[holes[i]]
-                : places.ownHolePlaces[arc][i];
+        int[][] methods = places.methodsOf(arc, i);
         if (methods.length > 0) {
           add(out, methods[plan.method()[holes[i]]]);
         }
