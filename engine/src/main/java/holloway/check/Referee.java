@@ -19,6 +19,7 @@ public final class Referee {
           new FishRule(),
           new EndRule(),
           new ChannelRule(),
+          new GrooveRule(),
           new OpenedRule(),
           new TubeRule(),
           new StandRule(),

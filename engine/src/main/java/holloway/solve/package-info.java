@@ -48,9 +48,9 @@
  *
  * A first division comes from dual ascent or from the plan, whichever proves more. Shares are then
  * raised by projected subgradient steps, the groups' paths looked for side by side, which changes
- * nothing in the result; every step's value is exact in long integers,
- * so the best one is the proof and nothing needs to be rounded afterwards. Profiles differ only in
- * the prices: fewest-holes adds 10^10 to a work for each hole it counts for, shortest adds an
- * edge's length in nanometres to its price, which is 10^6 for each millimetre.
+ * nothing in the result; every step's value is exact in long integers, so the best one is the proof
+ * and nothing needs to be rounded afterwards. Profiles differ only in the prices: fewest-holes adds
+ * 10^10 to a work for each hole it counts for, shortest adds an edge's length in nanometres to its
+ * price, which is 10^6 for each millimetre.
  */
 package holloway.solve;

@@ -119,6 +119,22 @@ final class StonePlan {
         });
   }
 
+  /** A second cable to the desk whose way down the wall lies so far aside of the first one's. */
+  static Plan withSecondDeskRun(long asideNm) {
+    Plan shifted =
+        withDeskPath(
+            path -> path.stream().map(p -> new Point3(p.x(), p.y() + asideNm, p.z())).toList());
+    List<Plan.PlannedRun> runs = new ArrayList<>(good().runs());
+    for (Plan.PlannedRun r : shifted.runs()) {
+      if (r.id().equals("desk/cat6-1")) {
+        runs.add(
+            new Plan.PlannedRun(
+                "desk/cat6-2", r.from(), r.to(), r.cable(), r.routeM(), r.cableM(), r.steps()));
+      }
+    }
+    return good().withRuns(runs, good().totals());
+  }
+
   /** The same leg, told to lie in another hollow. */
   static Plan.PlanStep in(String hollow, Plan.PlanStep s) {
     return leg(s, hollow, s.path(), s.m(), s.minutes().orElseThrow());

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * own checksum is left out, which differs with the file's bytes. {@code -Dholloway.seeds=N} tries
  * all samples and the random houses 1 to N.
  */
-class KeyOrderTest {
+class PlanKeyOrderTest {
   private static final PlanSettings QUICK =
       new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
 
