@@ -1,0 +1,93 @@
+package holloway.fuzz;
+
+import holloway.support.RandomHouseText;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+
+/** House files changed by chance; the same one for the same seed and number. */
+public final class Mutants {
+  private static final int RANDOM_HOUSES = 24;
+
+  private final long seed;
+  private final List<Source> sources = new ArrayList<>();
+  private final String found;
+
+  /** A sound house file as text and as tree. */
+  private record Source(String name, String text, Map<String, Object> tree) {}
+
+  /**
+   * One changed house file.
+   *
+   * @param found the file of what was found that lies beside it, if any
+   */
+  public record Mutant(String from, String how, byte[] house, Optional<byte[]> found) {}
+
+  public Mutants(long seed) throws IOException {
+    this.seed = seed;
+    String everything = resource("/holloway/everything.yaml");
+    found = resource("/holloway/everything.found.yaml");
+    for (Path sample : samples()) {
+      add(sample.getFileName().toString(), Files.readString(sample));
+    }
+    // Small houses are most of the sources: they are quick, so that many can be looked at.
+    for (int i = 0; i < RANDOM_HOUSES; i++) {
+      add("everything.yaml", everything);
+      RandomHouseText.Shape shape =
+          new RandomHouseText.Shape(1 + i % 3, 3 + i % 4, 1 + i % 3, i % 5 == 1, 700 + i);
+      add("random house " + shape.seed(), RandomHouseText.of(shape));
+    }
+  }
+
+  private void add(String name, String text) {
+    sources.add(new Source(name, text, TreeText.read(text)));
+  }
+
+  private static String resource(String name) throws IOException {
+    try (InputStream in = Mutants.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  static List<Path> samples() throws IOException {
+    Path here = Path.of("samples").toAbsolutePath();
+    Path there = Files.isDirectory(here) ? here : Path.of("../samples");
+    try (Stream<Path> files = Files.list(there)) {
+      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
+  public Mutant get(int number) {
+    Random r = new Random((seed * 1_000_003 + number) * 6_364_136_223_846_793_005L + 1);
+    Source s = sources.get(r.nextInt(sources.size()));
+    int kind = r.nextInt(10);
+    String how = kind < 2 ? "byte" : kind < 5 ? "token" : "structure";
+    byte[] house = changed(s, how, r);
+    boolean beside = s.name.equals("everything.yaml") && r.nextInt(4) == 0;
+    Optional<byte[]> other =
+        beside
+            ? Optional.of(changed(new Source("found", found, TreeText.read(found)), how, r))
+            : Optional.empty();
+    return new Mutant(s.name, how, beside ? bytes(s.text) : house, other);
+  }
+
+  private static byte[] changed(Source s, String how, Random r) {
+    return switch (how) {
+      case "byte" -> ByteMutator.mutate(bytes(s.text), r);
+      case "token" -> bytes(TokenMutator.mutate(s.text, r));
+      default -> bytes(TreeMutator.mutate(s.tree, r));
+    };
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}
