@@ -74,8 +74,11 @@ sealed interface Shape {
   /** Studs, joists or trusses: 100 mm to 2 m apart. */
   Shape SPACING = new Len(Length.mm(100), Length.mm(2_000));
 
+  /** Longer lists are not written by hand. */
+  int MOST_ITEMS = 500;
+
   static Shape listOf(Shape item) {
-    return new ListOf(item, 0, Integer.MAX_VALUE);
+    return new ListOf(item, 0, MOST_ITEMS);
   }
 
   static Shape pairOf(Shape item) {

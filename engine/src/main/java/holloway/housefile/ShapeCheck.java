@@ -120,6 +120,9 @@ final class ShapeCheck {
     int n = s.items().size();
     if (n < list.least() || n > list.most()) {
       String text = what + " has " + n + " items";
+      if (n > list.most() && list.most() > 2) {
+        text += "; at most " + list.most() + " are read";
+      }
       desk.problems().add(value.where(), value.show(), Describe.of(list), "", text);
     }
     s.items().forEach(item -> check(item, list.item(), "an item of " + what));

@@ -1,6 +1,7 @@
 package holloway.pipeline;
 
 import holloway.finding.Outcome;
+import holloway.framing.Framed;
 import holloway.framing.Framing;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Hollows;
@@ -20,6 +21,9 @@ import java.util.Optional;
 
 /** The stages of this program, one after another. */
 final class RealStages implements Stages {
+  /** A house of 600 m2 has about a quarter of that; more would not fit a gigabyte. */
+  static final int MOST_MEMBERS = 12_000;
+
   private final Progress progress;
 
   RealStages(Progress progress) {
@@ -64,7 +68,14 @@ final class RealStages implements Stages {
   public Site derive(Placed placed, Request request) {
     Ends ends = ends(placed, request);
     progress.now("listing hollows and the ways out of them");
-    HollowHouse hollows = Hollows.of(Framing.of(placed), ends.interests());
+    Framed framed = Framing.of(placed);
+    if (framed.members().size() > MOST_MEMBERS) {
+      throw new InputTrouble(
+          "this house would hold %d studs, joists and other members; up to %d are planned for. Is a"
+                  .formatted(framed.members().size(), MOST_MEMBERS)
+              + " size, or a spacing of studs or joists, wrong?");
+    }
+    HollowHouse hollows = Hollows.of(framed, ends.interests());
     progress.now("laying the wanted runs over the house");
     return new RealSite(hollows, Routing.of(hollows, ends, request), ends, progress);
   }

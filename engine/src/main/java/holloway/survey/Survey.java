@@ -32,6 +32,7 @@ public final class Survey {
     Notes notes = new Notes(gaps, texts);
     closures.lone().forEach(notes::standsOut);
     List<PlacedRoom> rooms = plan.rooms(storeys);
+    Extent.check(rooms, problems);
     new Overlaps(gaps, texts, problems).check(rooms);
     problems.throwIfAny();
 
