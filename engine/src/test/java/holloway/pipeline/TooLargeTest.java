@@ -57,20 +57,31 @@ class TooLargeTest {
   @Test
   void twoThousandSquareMetresAndNotOneMore() throws Exception {
     new Pipeline(Progress.SILENT).understand(written(HOUSE));
-    assertRefused(with("hall: { level: ground, size: 50 m", "hall: { level: ground, size: 50.1 m"), 7, "2002 m2");
+    assertRefused(
+        with("hall: { level: ground, size: 50 m", "hall: { level: ground, size: 50.1 m"),
+        7,
+        "2002 m2");
     String outline = "outline: [[0 m, 0 m], [80 m, 0 m], [80 m, 20 m], [0 m, 20 m]]";
     assertRefused(with("size: 50 m x 20 m }", outline + " }"), 7, "2600 m2");
   }
 
   @Test
   void tooManyRoomsLevelsAndCables() throws Exception {
-    String rooms = lines(150, "  r#: { level: ground, size: 1 m x 1 m, north-of: den, align: west }\n");
+    String rooms =
+        lines(150, "  r#: { level: ground, size: 1 m x 1 m, north-of: den, align: west }\n");
     assertRefused(with("cabinet:", rooms + "cabinet:"), 7, "more rooms");
     String levels = lines(10, "  l#: { floor: slab }\n");
-    String used = lines(10, "  r#: { level: l#, size: 1 m x 1 m, above: den, align: south-west }\n");
+    String used =
+        lines(10, "  r#: { level: l#, size: 1 m x 1 m, above: den, align: south-west }\n");
     String tall = with("rooms:\n", levels + "rooms:\n").replace("cabinet:", used + "cabinet:");
     assertRefused(tall, 5, "more levels");
-    assertRefused(HOUSE + lines(8, "  - { name: d#, in: den, wall: north, from: west 5 ft, height: 16 in, cables: [cat6], spare: 24 }\n"), 11, "more cables");
+    assertRefused(
+        HOUSE
+            + lines(
+                8,
+                "  - { name: d#, in: den, wall: north, from: west 5 ft, height: 16 in, cables: [cat6], spare: 24 }\n"),
+        11,
+        "more cables");
   }
 
   @Test
@@ -82,7 +93,8 @@ class TooLargeTest {
   @Test
   void roomsTooFarApart() throws Exception {
     assertRefused(with("east-of: hall, align: south", "at: [101 m, 0 m]"), 8, "151 m");
-    new Pipeline(Progress.SILENT).understand(written(with("east-of: hall, align: south", "at: [100 m, 0 m]")));
+    new Pipeline(Progress.SILENT)
+        .understand(written(with("east-of: hall, align: south", "at: [100 m, 0 m]")));
   }
 
   /** Every room fits, but nobody can have meant joists and studs 100 mm apart through all of it. */

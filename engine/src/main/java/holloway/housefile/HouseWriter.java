@@ -1,0 +1,187 @@
+package holloway.housefile;
+
+import holloway.house.Fact;
+import holloway.house.Fill;
+import holloway.house.FloorSpec;
+import holloway.house.House;
+import holloway.house.Level;
+import holloway.house.Origin;
+import holloway.house.Room;
+import holloway.house.Room.Placing;
+import holloway.house.Timber;
+import holloway.house.WallRef;
+import holloway.house.WallSpec;
+import holloway.request.Request;
+import holloway.units.Length;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Writes a house and what is wanted of it as a house file that reads as the same house: the same
+ * values, spreads and origins, on other lines. Wishes of a wishes file become part of it; what was
+ * found and an effort table of one's own are files of their own.
+ */
+public final class HouseWriter {
+  private final House house;
+
+  private HouseWriter(House house) {
+    this.house = house;
+  }
+
+  /**
+   * @param effortFile the name that the effort table will have beside this file, if one is written
+   */
+  public static String house(House house, Request request, Optional<String> effortFile) {
+    HouseWriter w = new HouseWriter(house);
+    Words file = new Words();
+    w.head(file);
+    Map<String, Object> levels = new LinkedHashMap<>();
+    house.levels().forEach(l -> levels.put(l.name(), level(l)));
+    Map<String, Object> rooms = new LinkedHashMap<>();
+    house.rooms().forEach(r -> rooms.put(r.name(), room(r)));
+    file.put("levels", levels).put("rooms", rooms);
+    file.put("walls", house.walls().stream().map(HouseWriter::wall).toList());
+    new OuterWriter(house).into(file);
+    new WantedWriter(request).into(file);
+    file.maybe("effort", effortFile, n -> n);
+    return TreePrinter.print(file.map());
+  }
+
+  /** The companion file of what the work uncovered; empty if nothing was. */
+  public static Optional<String> found(House house) {
+    return house.found().isEmpty()
+        ? Optional.empty()
+        : Optional.of(TreePrinter.print(FoundWriter.write(house.found())));
+  }
+
+  /** The effort table if the person has one of their own. */
+  public static Optional<String> effort(Request request) {
+    return request.effort().overridden()
+        ? Optional.of(TreePrinter.print(WantedWriter.effort(request.effort())))
+        : Optional.empty();
+  }
+
+  private void head(Words file) {
+    file.put("house", house.name()).word("place", house.place());
+    file.fact("built", Optional.of(house.built()), String::valueOf);
+    file.put("framing", house.balloon() ? "balloon" : "platform");
+    file.put("outer-walls", make(new Words(), house.outerWalls()).map());
+    file.put("inner-walls", make(new Words(), house.innerWalls()).map());
+  }
+
+  private static Map<String, Object> level(Level l) {
+    return new Words()
+        .maybe("above", l.above(), n -> n)
+        .put("floor", floor(l.floor()))
+        .length("ceiling-height", l.ceilingHeight())
+        .length("rise", l.rise())
+        .map();
+  }
+
+  private static Object floor(FloorSpec f) {
+    if (f.kind() == FloorSpec.Kind.SLAB) {
+      return "slab";
+    }
+    boolean eastWest = f.run() == holloway.house.Direction.EAST_WEST;
+    return new Words()
+        .timber("joists", f.joists())
+        .maybe("kind", f.joists().map(Fact::value).map(Timber::kind), Shape::word)
+        .length("every", f.every())
+        .word("run", f.run())
+        .maybe("from", f.origin(), o -> (eastWest ? "south " : "west ") + Words.of(o))
+        .maybe("over", f.crawlspace(), HouseWriter::crawlspace)
+        .yesNo("boards", f.boards())
+        .word("fill", f.fill())
+        .map();
+  }
+
+  private static Object crawlspace(FloorSpec.Crawlspace c) {
+    Words w = new Words().length("clearance", c.clearance());
+    w.maybe("access", c.access(), HouseWriter::wayIn);
+    return w.map().isEmpty() ? "crawlspace" : Map.of("crawlspace", w.map());
+  }
+
+  private static Object wayIn(FloorSpec.WayIn a) {
+    if (a.floorHatch().isPresent()) {
+      return Map.of("floor-hatch", OuterWriter.hatch(a.floorHatch().get(), a.width(), a.height()));
+    }
+    Words door = new Words();
+    a.outsideDoor()
+        .ifPresent(d -> door.put("side", Words.of(d.face())).put("from", Words.of(d.along())));
+    return Map.of(
+        "outside-door",
+        door.put("width", Words.of(a.width())).put("height", Words.of(a.height())).map());
+  }
+
+  private static Map<String, Object> room(Room r) {
+    Words w = new Words().put("level", r.level());
+    w.maybe("size", r.size(), s -> Words.size(s.eastWest(), s.northSouth()));
+    if (!r.outline().isEmpty()) {
+      w.put(
+          "outline",
+          r.outline().stream().map(c -> List.of(Words.of(c.x()), Words.of(c.y()))).toList());
+    }
+    placing(r.placing(), w);
+    return w.maybe("floor", r.floor(), HouseWriter::floor)
+        .length("elevation", r.elevation())
+        .length("ceiling-height", r.ceilingHeight())
+        .word("finish", r.walls())
+        .word("ceiling", r.ceiling())
+        .yesNo("plain", r.plain())
+        .yesNo("garage", r.garage())
+        .map();
+  }
+
+  private static void placing(Placing placing, Words w) {
+    if (placing instanceof Placing.At at) {
+      w.put("at", List.of(Words.of(at.x()), Words.of(at.y())));
+    } else if (placing instanceof Placing.Beside b) {
+      w.put(b.side().word() + "-of", b.neighbour()).word("align", b.align());
+      w.put("shift", Words.of(b.shift()));
+    } else if (placing instanceof Placing.Stacked s) {
+      boolean taped = s.shiftEast().origin() == Origin.MEASURED;
+      w.put(s.above() ? "above" : "below", s.neighbour());
+      w.put("align", s.alignNorthSouth().word() + "-" + s.alignEastWest().word());
+      w.put("shift-east", Words.of(s.shiftEast())).put("shift-north", Words.of(s.shiftNorth()));
+      w.put("tied", taped ? "measured" : "assumed");
+    }
+  }
+
+  private static Words make(Words w, WallSpec s) {
+    w.maybe("kind", s.kind(), Shape::word).timber("studs", s.studs()).length("every", s.every());
+    w.length("thickness", s.thickness());
+    w.fact("bearing", s.bearing(), b -> b ? "yes" : "no").fact("fill", s.fill(), HouseWriter::word);
+    w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");
+    w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
+    if (!s.blocksAt().isEmpty()) {
+      w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
+    }
+    return w;
+  }
+
+  private static String word(Fill fill) {
+    return Shape.word(fill);
+  }
+
+  private static String text(Fact<Length> f) {
+    return Words.of(f);
+  }
+
+  private static Map<String, Object> wall(WallSpec s) {
+    Words w = new Words();
+    s.ref().ifPresent(r -> ref(r, w));
+    w.maybe("name", s.name(), n -> n);
+    w.maybe("studs-from", s.studsFrom(), a -> Words.of(a));
+    w.maybe("separation", s.garageSeparation(), g -> g ? "garage" : "none");
+    return make(w, s).map();
+  }
+
+  static void ref(WallRef ref, Words w) {
+    ref.between()
+        .ifPresent(
+            b -> w.put("between", List.of(b.one(), b.other())).put("number", b.ordinal() + ""));
+    ref.face().ifPresent(f -> w.put("side", Words.of(f)));
+  }
+}

@@ -1,0 +1,173 @@
+package holloway.housefile;
+
+import holloway.house.CeilingSpot;
+import holloway.house.Chase;
+import holloway.house.Conduit;
+import holloway.house.Fill;
+import holloway.house.House;
+import holloway.house.Obstacle;
+import holloway.house.Opening;
+import holloway.house.Origin;
+import holloway.house.Roof;
+import holloway.house.Tape;
+import holloway.house.Thing;
+import holloway.house.WallSpot;
+import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes openings, roofs, stated hollows, obstacles, things and tapes. */
+final class OuterWriter {
+  /** What a pitch in degrees is kept over. */
+  private static final int DEGREES_RUN = 10_000;
+
+  private final House house;
+
+  OuterWriter(House house) {
+    this.house = house;
+  }
+
+  void into(Words file) {
+    file.put("openings", house.openings().stream().map(OuterWriter::opening).toList());
+    file.put("roof", house.roofs().stream().map(OuterWriter::roof).toList());
+    List<Object> hollows = new ArrayList<>();
+    house.chases().forEach(c -> hollows.add(chase(c)));
+    house.conduits().forEach(c -> hollows.add(conduit(c)));
+    file.put("hollows", hollows);
+    file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
+    file.put("things", house.things().stream().map(OuterWriter::thing).toList());
+    file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
+  }
+
+  private static Map<String, Object> opening(Opening o) {
+    Words w = new Words().word("kind", o.kind());
+    HouseWriter.ref(o.wall(), w);
+    return w.put("from", Words.of(o.along()))
+        .length("width", o.width())
+        .length("sill", o.sill())
+        .length("head", o.head())
+        .map();
+  }
+
+  static Map<String, Object> hatch(CeilingSpot at, Length eastWest, Length northSouth) {
+    return new Words()
+        .put("in", at.room())
+        .put("at", Words.of(at))
+        .put("size", Words.size(eastWest, northSouth))
+        .map();
+  }
+
+  private static Map<String, Object> roof(Roof r) {
+    Words w = new Words();
+    Object over = r.level().<Object>map(l -> l).orElse(r.rooms());
+    w.put("over", over);
+    String usual = "roof over " + r.level().orElse(String.join(", ", r.rooms()));
+    if (!r.name().equals(usual)) {
+      w.put("name", r.name());
+    }
+    w.word("shape", r.shape());
+    if (r.shape() == Roof.Shape.SHED) {
+      w.maybe("low-side", r.lowSide(), s -> s.word());
+    } else {
+      w.word("ridge", r.ridge());
+    }
+    w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
+    w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
+    w.length("every", r.every()).length("heel", r.heel());
+    if (!r.insulation().isAssumed()) {
+      w.put("insulation", insulation(r));
+    }
+    return w.yesNo("boarded", r.boarded())
+        .put(
+            "hatches",
+            r.hatches().stream().map(h -> hatch(h.at(), h.eastWest(), h.northSouth())).toList())
+        .map();
+  }
+
+  private static String insulation(Roof r) {
+    boolean none = r.insulation().origin() == Origin.STATED && r.fill() == Fill.EMPTY;
+    return none ? "none" : Words.of(r.insulation()) + " " + Shape.word(r.fill());
+  }
+
+  /** Degrees are kept as rise over ten thousand: the thousandth of a degree that gives that. */
+  private static String pitch(int rise, int run) {
+    if (run != DEGREES_RUN) {
+      return rise + "/" + run;
+    }
+    long middle = Math.round(1000 * StrictMath.toDegrees(StrictMath.atan2(rise, run)));
+    for (long off = 0; off < 1000; off++) {
+      for (long thousandths : new long[] {middle + off, middle - off}) {
+        double angle = StrictMath.toRadians(thousandths / 1000.0);
+        if (Math.round(DEGREES_RUN * StrictMath.tan(angle)) == rise) {
+          return "%d.%03d deg".formatted(thousandths / 1000, thousandths % 1000);
+        }
+      }
+    }
+    throw new IllegalArgumentException("no angle has a rise of " + rise + " in " + run);
+  }
+
+  private static Map<String, Object> chase(Chase c) {
+    Words w = new Words().put("chase", c.name()).put("beside", Words.of(c.beside()));
+    w.maybe("along", c.along(), a -> Words.of(a)).yesNo("inside", c.inside());
+    w.put("from", c.from()).put("to", c.to());
+    w.put("size", Words.size(c.alongFace(), c.awayFromFace()));
+    w.put("contents", c.contents().stream().map(Shape::word).toList());
+    Map<String, Object> floors = new LinkedHashMap<>();
+    c.floors().forEach((level, pass) -> floors.put(level, Shape.word(pass.value())));
+    return w.put("floors", floors).yesNo("known", c.known()).map();
+  }
+
+  private static Map<String, Object> conduit(Conduit c) {
+    return new Words()
+        .put("conduit", c.name())
+        .put("from", end(c.from()))
+        .put("to", end(c.to()))
+        .put("inside-diameter", Words.of(c.insideDiameter()))
+        .put("bends", String.valueOf(c.bends()))
+        .length("length", c.length())
+        .map();
+  }
+
+  private static Map<String, Object> end(WallSpot at) {
+    return new Words().spot(at).map();
+  }
+
+  private static Map<String, Object> obstacle(Obstacle o) {
+    Words w = new Words().word("kind", o.kind());
+    o.inWall()
+        .ifPresent(
+            in ->
+                w.put("side", Words.of(in.face()))
+                    .put("from", Words.of(in.along()))
+                    .length("width", in.width())
+                    .length("bottom", in.bottom())
+                    .length("top", in.top()));
+    o.inVoid()
+        .ifPresent(
+            in ->
+                w.put(in.above() ? "above-ceiling-of" : "below-floor-of", in.at().room())
+                    .put("at", Words.of(in.at()))
+                    .put("size", Words.size(in.eastWest(), in.northSouth()))
+                    .put("height", Words.of(in.height())));
+    return w.map();
+  }
+
+  private static Map<String, Object> thing(Thing t) {
+    return new Words()
+        .word("kind", t.kind())
+        .spot(t.at())
+        .put("width", Words.of(t.width()))
+        .put("top", Words.of(t.top()))
+        .map();
+  }
+
+  private static Map<String, Object> tape(Tape t) {
+    return new Words()
+        .put("from", Words.of(t.from()))
+        .put("to", Words.of(t.to()))
+        .length("distance", t.distance())
+        .map();
+  }
+}
