@@ -40,6 +40,7 @@ class HouseWriterTest {
 
   /** The file as written by us, with its companions beside it. */
   private Path again(Path first) throws Exception {
+    Files.deleteIfExists(folder.resolve("again/house.found.yaml"));
     Reading.Sound read = sound(first);
     Optional<String> effort = HouseWriter.effort(read.request());
     if (effort.isPresent()) {
@@ -68,7 +69,8 @@ class HouseWriterTest {
   }
 
   private void assertSamePlan(Path first) throws Exception {
-    assertEquals(plan(first), plan(again(first)), first::toString);
+    String second = plan(again(first)).replace("house.yaml", first.getFileName().toString());
+    assertEquals(plan(first), second, first::toString);
   }
 
   private Path everything() throws Exception {
@@ -86,7 +88,7 @@ class HouseWriterTest {
   void everythingThatCanBeSaidIsReadAgain() throws Exception {
     Path house = everything();
     assertSame(house);
-    put("first", "effort.yaml", "bore:\n  set-up: 7.25\n".replace("bore:\n  set-up", effortKey()));
+    put("first", "effort.yaml", effortKey() + ": 7.25\n");
     Files.writeString(house, Files.readString(house) + "effort: effort.yaml\n");
     assertTrue(sound(house).request().effort().overridden());
     assertSame(house);
@@ -145,7 +147,7 @@ class HouseWriterTest {
     assertSamePlan(everything());
     for (long seed = 3; seed <= 5; seed++) {
       RandomHouseText.Shape shape = new RandomHouseText.Shape(2, 6, 4, seed == 4, seed);
-      assertSamePlan(put("first", "house.yaml", RandomHouseText.of(shape)));
+      assertSamePlan(put("first", "random" + seed + ".yaml", RandomHouseText.of(shape)));
     }
   }
 }

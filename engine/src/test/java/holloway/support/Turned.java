@@ -285,13 +285,7 @@ public enum Turned {
 
   private Conduit of(Conduit c) {
     return new Conduit(
-        c.name(),
-        of(c.from()),
-        of(c.to()),
-        c.insideDiameter(),
-        c.bends(),
-        c.length(),
-        c.where());
+        c.name(), of(c.from()), of(c.to()), c.insideDiameter(), c.bends(), c.length(), c.where());
   }
 
   private Thing of(Thing t) {
@@ -317,8 +311,7 @@ public enum Turned {
 
   private Outlet of(Outlet o) {
     List<Spot> spots = o.spots().stream().map(this::of).toList();
-    return new Outlet(
-        o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.where());
+    return new Outlet(o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.where());
   }
 
   private Spot of(Spot s) {

@@ -1,0 +1,145 @@
+package holloway.pipeline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.housefile.HouseFile;
+import holloway.housefile.HouseWriter;
+import holloway.housefile.Reading;
+import holloway.plan.Plan;
+import holloway.support.RandomHouseText;
+import holloway.support.RandomHouseText.Shape;
+import holloway.support.Turned;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A house in a mirror, turned or placed from another of its rooms is as much work. Studs that are
+ * assumed are counted from the south and west, so only the diagonal mirror takes them along; for
+ * the others every layout is stated or reads the same from both ends. Which walls run through at
+ * the corners of a framed house is assumed by compass, so the houses here have solid outer walls.
+ */
+class TurnedTest {
+  private static final PlanSettings QUICK =
+      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+
+  /** Lengths of the plan may differ by rounding, metres. */
+  private static final double ROUNDING = 0.001;
+
+  /** Solid walls and a slab: nothing in it is counted from one side but the joists' first. */
+  private static final String SOLID =
+      """
+      house: Mirror House
+      place: us
+      built: 1990
+      outer-walls: { kind: masonry, thickness: 240 mm }
+      inner-walls: { kind: masonry, thickness: 120 mm }
+      levels:
+        ground: { floor: slab, ceiling-height: 2.5 m }
+      rooms:
+        hall: { level: ground, size: 4.2 m x 3 m, plain: yes }
+        den: { level: ground, size: 3.36 m x 4 m, east-of: hall, align: south, shift: 200 mm }
+        store: { level: ground, size: 4.2 m x 2 m, north-of: hall, align: west }
+      openings:
+        - { door, between: [hall, den], from: south 500 mm, width: 800 mm, head: 2 m }
+        - { door, between: [store, hall], from: east 700 mm, width: 700 mm, head: 2 m }
+        - { window, side: den east, from: north 1 m, width: 1.1 m, sill: 800 mm, head: 2 m }
+      obstacles:
+        - { duct, above-ceiling-of: den, at: [west 1 m, south 1.2 m], size: 1 m x 300 mm, height: 150 mm }
+      things:
+        - { socket, in: den, wall: north, from: west 1 m }
+        - { furniture, in: hall, wall: south, from: east 1 m, width: 700 mm }
+      cabinet: { in: hall, wall: west, from: north 1 m, height: 1.2 m }
+      outlets:
+        - { name: desk, in: den, wall: north, from: east 600 mm, height: 400 mm, cables: [cat6, om4] }
+        - { name: shelf, in: store, wall: north, from: west 900 mm, height: 1 m, cables: [cat6] }
+        - { name: box, outside: den south, from: west 1 m, height: 500 mm, cables: [outdoor-cat6], feed: yes }
+      links:
+        - { from: desk, to: shelf, cable: cat6 }
+      """;
+
+  @TempDir Path folder;
+
+  private Path written(String name, String text) throws Exception {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static Plan plan(Path house) {
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(house, QUICK);
+    assertEquals(List.of(), planned.refusals());
+    return planned.plan();
+  }
+
+  private Path turned(Path house, Turned... ways) throws Exception {
+    Reading.Sound read = assertInstanceOf(Reading.Sound.class, HouseFile.read(house));
+    var h = read.house();
+    var r = read.request();
+    for (Turned way : ways) {
+      h = way.of(h);
+      r = way.of(r);
+    }
+    return written("turned.yaml", HouseWriter.house(h, r, Optional.empty()));
+  }
+
+  private static void assertSameWork(Plan one, Plan other, String which) {
+    Plan.Totals a = one.totals();
+    Plan.Totals b = other.totals();
+    assertEquals(a.objective(), b.objective(), 1, which + " objective");
+    assertEquals(a.holes(), b.holes(), which + " holes");
+    assertEquals(a.patches(), b.patches(), which + " patches");
+    assertEquals(a.minutes(), b.minutes(), 0.0002, which + " minutes");
+    assertEquals(a.routeM(), b.routeM(), ROUNDING * one.runs().size(), which + " metres");
+    assertEquals(a.visibleM(), b.visibleM(), ROUNDING * one.runs().size(), which + " in sight");
+    assertEquals(one.unrouted().size(), other.unrouted().size(), which + " unrouted");
+    for (int i = 0; i < one.runs().size(); i++) {
+      double there = one.runs().get(i).routeM();
+      assertEquals(there, other.runs().get(i).routeM(), ROUNDING, which + " run " + i);
+    }
+  }
+
+  @Test
+  void upAndAcrossAreTheSame() throws Exception {
+    for (Shape s :
+        List.of(
+            new Shape(1, 4, 3, false, 3),
+            new Shape(2, 7, 4, false, 5),
+            new Shape(3, 8, 5, true, 6))) {
+      Path house = written("house.yaml", RandomHouseText.of(s));
+      assertSameWork(plan(house), plan(turned(house, Turned.DIAGONALLY)), s.toString());
+    }
+  }
+
+  @Test
+  void mirrorsAndQuarterTurns() throws Exception {
+    Path house = written("house.yaml", SOLID);
+    Plan straight = plan(house);
+    assertTrue(straight.totals().holes() > 0 && straight.unrouted().isEmpty());
+    Turned ew = Turned.EAST_FOR_WEST;
+    Turned ns = Turned.NORTH_FOR_SOUTH;
+    Turned diagonal = Turned.DIAGONALLY;
+    assertSameWork(straight, plan(turned(house, ew)), "east for west");
+    assertSameWork(straight, plan(turned(house, ns)), "north for south");
+    assertSameWork(straight, plan(turned(house, diagonal)), "diagonal");
+    assertSameWork(straight, plan(turned(house, diagonal, ew)), "a quarter turn");
+    assertSameWork(straight, plan(turned(house, ew, ns)), "half a turn");
+    assertSameWork(straight, plan(turned(house, diagonal, ns)), "three quarters");
+  }
+
+  /** The room that is not placed is where the world begins. */
+  @Test
+  void placedFromAnotherRoom() throws Exception {
+    String moved =
+        SOLID
+            .replace(
+                "3 m, plain: yes }",
+                "3 m, west-of: den, align: south, shift: -200 mm, plain: yes }")
+            .replace(", east-of: hall, align: south, shift: 200 mm }", " }");
+    Plan straight = plan(written("house.yaml", SOLID));
+    assertSameWork(straight, plan(written("moved.yaml", moved)), "from the den");
+  }
+}
