@@ -9,6 +9,8 @@ import holloway.house.Obstacle;
 import holloway.house.Opening;
 import holloway.house.Origin;
 import holloway.house.Roof;
+import holloway.house.Skirting;
+import holloway.house.Soffit;
 import holloway.house.Tape;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
@@ -35,6 +37,8 @@ final class OuterWriter {
     List<Object> hollows = new ArrayList<>();
     house.chases().forEach(c -> hollows.add(chase(c)));
     house.conduits().forEach(c -> hollows.add(conduit(c)));
+    house.soffits().forEach(f -> hollows.add(soffit(f)));
+    house.skirtings().forEach(k -> hollows.add(skirting(k)));
     file.put("hollows", hollows);
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
@@ -119,7 +123,48 @@ final class OuterWriter {
     return w.put("floors", floors).yesNo("known", c.known()).map();
   }
 
+  private static Map<String, Object> soffit(Soffit f) {
+    if (f.face().isEmpty()) {
+      return new Words()
+          .put("dropped-ceiling", f.name())
+          .put("in", f.room())
+          .length("drop", f.drop())
+          .word("cover", f.cover())
+          .map();
+    }
+    return new Words()
+        .put("soffit", f.name())
+        .put("along", Words.of(f.face().get()))
+        .maybe("from", f.along(), a -> Words.of(a))
+        .length("length", f.length())
+        .put("size", Words.size(f.out().orElseThrow(), f.drop()))
+        .word("cover", f.cover())
+        .map();
+  }
+
+  private static Map<String, Object> skirting(Skirting k) {
+    return new Words()
+        .put("skirting", k.room())
+        .put("sides", k.sides().stream().map(s -> s.word()).toList())
+        .length("height", k.height())
+        .map();
+  }
+
+  private static Map<String, Object> oldCable(Conduit c) {
+    return new Words()
+        .put("old-cable", c.name())
+        .put("from", end(c.from()))
+        .put("to", end(c.to()))
+        .length("length", c.length())
+        .put("hole", Words.of(c.insideDiameter()))
+        .yesNo("stapled", c.kind() == Conduit.Kind.FAST_CABLE)
+        .map();
+  }
+
   private static Map<String, Object> conduit(Conduit c) {
+    if (c.kind() != Conduit.Kind.TUBE) {
+      return oldCable(c);
+    }
     return new Words()
         .put("conduit", c.name())
         .put("from", end(c.from()))

@@ -20,7 +20,7 @@ class FuzzTest {
 
   @Test
   void everyMutantIsAnsweredOrRefused() throws Exception {
-    FuzzRun run = new FuzzRun(new Mutants(SEED), folder, WHOLE ? 2 : 10, WHOLE ? 10 : 20);
+    FuzzRun run = new FuzzRun(new Mutants(SEED), folder, WHOLE ? 2 : 40, WHOLE ? 10 : 5);
     long begun = System.nanoTime();
     for (int i = 0; i < COUNT; i++) {
       run.take(i);

@@ -16,6 +16,8 @@ import holloway.house.Roof;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
 import holloway.house.Side;
+import holloway.house.Skirting;
+import holloway.house.Soffit;
 import holloway.house.Tape;
 import holloway.house.Thing;
 import holloway.house.WallRef;
@@ -108,6 +110,8 @@ public enum Turned {
         h.chases().stream().map(this::of).toList(),
         h.obstacles().stream().map(this::of).toList(),
         h.conduits().stream().map(this::of).toList(),
+        h.soffits().stream().map(this::of).toList(),
+        h.skirtings().stream().map(this::of).toList(),
         h.things().stream().map(this::of).toList(),
         h.tapes().stream().map(this::of).toList(),
         List.of(),
@@ -285,7 +289,32 @@ public enum Turned {
 
   private Conduit of(Conduit c) {
     return new Conduit(
-        c.name(), of(c.from()), of(c.to()), c.insideDiameter(), c.bends(), c.length(), c.where());
+        c.name(),
+        of(c.from()),
+        of(c.to()),
+        c.insideDiameter(),
+        c.bends(),
+        c.length(),
+        c.kind(),
+        c.where());
+  }
+
+  private Soffit of(Soffit s) {
+    return new Soffit(
+        s.name(),
+        s.room(),
+        s.face().map(this::of),
+        s.along().map(this::of),
+        s.length(),
+        s.out(),
+        s.drop(),
+        s.cover(),
+        s.where());
+  }
+
+  private Skirting of(Skirting s) {
+    List<Side> sides = s.sides().stream().map(this::of).sorted().toList();
+    return new Skirting(s.room(), sides, s.height(), s.where());
   }
 
   private Thing of(Thing t) {
