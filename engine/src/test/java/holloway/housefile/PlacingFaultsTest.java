@@ -139,11 +139,11 @@ class PlacingFaultsTest {
     // More rooms and floor than is planned for, and nothing else: the chain itself is sound.
     List<Problem> all =
         new Written(dir)
-        .with("walls:\n", "")
-        .with(
-            "  - { between: [garage, kitchen], studs: 2x6, separation: garage }\n",
-            rooms.toString())
-        .problems();
+            .with("walls:\n", "")
+            .with(
+                "  - { between: [garage, kitchen], studs: 2x6, separation: garage }\n",
+                rooms.toString())
+            .problems();
     assertEquals(2, all.size(), all::toString);
     assertTrue(all.get(0).read().contains("27072 m2"), all::toString);
     assertTrue(all.get(1).read().contains("3003 rooms"), all::toString);

@@ -44,6 +44,7 @@ public final class FuzzRun {
   private final List<String> faults = new ArrayList<>();
   private final List<Timed> slowest = new ArrayList<>();
   private ExecutorService worker = newWorker();
+  private double processor;
   private int sound;
   private int deep;
   private int planned;
@@ -197,6 +198,7 @@ public final class FuzzRun {
   }
 
   private void keep(Timed t) {
+    processor += t.seconds;
     slowest.add(t);
     slowest.sort(Comparator.comparingDouble(Timed::seconds).reversed());
     if (slowest.size() > SLOWEST) {
@@ -219,11 +221,12 @@ public final class FuzzRun {
     out.append(
         String.format(
             Locale.ROOT,
-            "seed %d, mutants %d to %d in %.0f s: %d sound, %d to the graph, %d planned, %d faults%n",
+            "seed %d, mutants %d to %d in %.0f s (%.0f s of processor): %d sound, %d to the graph, %d planned, %d faults%n",
             seed,
             from,
             to - 1,
             seconds,
+            processor,
             sound,
             deep,
             planned,

@@ -29,6 +29,7 @@ class FuzzTest {
       }
     }
     String report = run.report(SEED, 0, COUNT, (System.nanoTime() - begun) / 1e9);
+    System.out.print(report);
     assertTrue(run.faults().isEmpty(), () -> report + String.join("\n", run.faults()));
     assertTrue(run.planned() > 0, () -> "nothing was planned, so this proves little: " + report);
   }
