@@ -24,9 +24,9 @@ final class GrooveRule implements Rule {
         strips.computeIfAbsent(at.hollow(), h -> new ArrayList<>()).add(at);
       }
     }
-    double rate = evidence.request().effort().get("channel.metre");
     strips.forEach(
         (strip, legs) -> {
+          double rate = evidence.request().effort().get("channel.metre");
           double needed = cutMm(legs);
           double paid =
               evidence.plan().works().stream()
