@@ -23,6 +23,7 @@ public final class Referee {
           new OpenedRule(),
           new TubeRule(),
           new StandRule(),
+          new NeighbourRule(),
           new TotalsRule(),
           new PriceRule());
 

@@ -28,7 +28,7 @@ final class ChannelSpaces {
   private static void channel(Draft draft, OnWall s) {
     Wall w = s.wall();
     Optional<Wall.WallFace> face = w.findFace(s.side(), s.s());
-    if (face.isEmpty()) {
+    if (face.isEmpty() || w.isParty()) {
       return;
     }
     long t0 = s.side() == 0 ? -OUT : w.thickness();

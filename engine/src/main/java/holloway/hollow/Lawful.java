@@ -55,6 +55,12 @@ final class Lawful {
     return new Bits(plain, plated, source);
   }
 
+  /** A piece of a wall shared with a neighbour: no law of timber asks, nobody may cut it. */
+  boolean isShared(Member m) {
+    Wall w = walls.get(m.owner());
+    return w != null && w.isParty();
+  }
+
   private holloway.limits.Verdict verdict(Member m, Point3 p, Length bit) {
     return switch (m.kind()) {
       case BOTTOM_PLATE, TOP_PLATE -> pack.plateBore(depthAcross(m), bit, bearing(m));

@@ -17,6 +17,9 @@ final class StudSites {
    */
   private static final long HEIGHT = 320_000_000;
 
+  /** Backing posts stand this far beside a wall that ends there; from experience. */
+  private static final long POSTS = 60_000_000;
+
   private static final long THICKEST = 130_000_000;
 
   private final Draft draft;
@@ -51,6 +54,14 @@ final class StudSites {
     if (gap <= 1_000_000 || gap > THICKEST || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
       return;
     }
+    if (passesShared(one.owner(), new Interval(a.x1(), b.x0()))) {
+      draft.refuse(
+          "studs at " + one.id(),
+          one.frame().toWorld(a.x1(), (a.y0() + a.y1()) / 2, z),
+          "a wall shared with somebody else (party wall) ends here: it is not crossed",
+          "as stated in the house file");
+      return;
+    }
     long t = (a.y0() + a.y1()) / 2;
     List<Point3[]> axes = new ArrayList<>();
     for (long up : new long[] {0, 80_000_000, 160_000_000}) {
@@ -64,6 +75,18 @@ final class StudSites {
     String id =
         one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
     draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
+  }
+
+  /** Does a shared wall end against this stretch of a wall? Its posts stand beside it. */
+  private boolean passesShared(String wall, Interval gap) {
+    return draft.framed.placed().walls().stream()
+        .filter(w -> w.id().equals(wall))
+        .flatMap(w -> w.junctions().stream())
+        .filter(j -> new Interval(j.s().lo() - POSTS, j.s().hi() + POSTS).overlaps(gap))
+        .anyMatch(
+            j ->
+                draft.framed.placed().walls().stream()
+                    .anyMatch(o -> o.id().equals(j.other()) && o.isParty()));
   }
 
   private void blocks(Hollow low, Hollow high) {

@@ -22,6 +22,7 @@ public record WallSpec(
     Optional<Boolean> balloon,
     Optional<Boolean> singleTopPlate,
     List<Fact<Length>> blocksAt,
+    WallTraits traits,
     Where where) {
   /**
    * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens
@@ -32,5 +33,39 @@ public record WallSpec(
     MASONRY,
     FURRED,
     DABBED
+  }
+
+  /** A wall with no traits. */
+  public WallSpec(
+      Optional<WallRef> ref,
+      Optional<String> name,
+      Optional<Kind> kind,
+      Optional<Fact<Timber>> studs,
+      Optional<Fact<Length>> every,
+      Optional<Along> studsFrom,
+      Optional<Fact<Length>> thickness,
+      Optional<Fact<Boolean>> bearing,
+      Optional<Fact<Fill>> fill,
+      Optional<Boolean> garageSeparation,
+      Optional<Boolean> balloon,
+      Optional<Boolean> singleTopPlate,
+      List<Fact<Length>> blocksAt,
+      Where where) {
+    this(
+        ref,
+        name,
+        kind,
+        studs,
+        every,
+        studsFrom,
+        thickness,
+        bearing,
+        fill,
+        garageSeparation,
+        balloon,
+        singleTopPlate,
+        blocksAt,
+        WallTraits.NONE,
+        where);
   }
 }

@@ -138,7 +138,9 @@ final class HouseTables {
           may("finish", wordsOf(Lining.class), "what its walls show"),
           may("ceiling", wordsOf(Lining.class), "what its ceiling shows"),
           may("plain", YES_NO, "cables may show here"),
-          may("garage", YES_NO, "a garage"));
+          may("garage", YES_NO, "a garage"),
+          may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),
+          may("surveyed", YES_NO, "no: nothing is assumed inside it, nobody works from it"));
 
   private static final List<Table.Key> WALL_KEYS =
       List.of(
@@ -150,7 +152,11 @@ final class HouseTables {
           may("fill", wordsOf(Fill.class), "what lies between its studs"),
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
-          may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"));
+          may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may(
+              "party",
+              YES_NO,
+              "shared with a neighbour: not bored, cut into, fixed in or crossed"));
 
   static final Table WALL_DEFAULT =
       Table.of("wall-default", "what most such walls are like").plus(WALL_KEYS);

@@ -7,6 +7,7 @@ import holloway.house.Fill;
 import holloway.house.Opening;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.house.Where;
 import holloway.units.Length;
 import java.util.ArrayList;
@@ -107,7 +108,12 @@ final class WallReader {
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
         blocks(e),
+        traits(e),
         e.where());
+  }
+
+  private static WallTraits traits(Entry e) {
+    return new WallTraits(e.yesNo("party"), List.of(), List.of());
   }
 
   private static List<Fact<Length>> blocks(Entry e) {

@@ -109,7 +109,8 @@ final class WallBuilder {
         faces(own, f.range(), z0),
         List.of(),
         junctions,
-        new Length(most(own, spreads::of)));
+        new Length(most(own, spreads::of)),
+        make.traits());
   }
 
   private static long most(Strip s, ToLongFunction<Edge> what) {
