@@ -24,6 +24,7 @@ public final class Referee {
           new TubeRule(),
           new StandRule(),
           new NeighbourRule(),
+          new SteelStudRule(),
           new TotalsRule(),
           new PriceRule());
 

@@ -1,12 +1,20 @@
 package holloway.hollow;
 
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.Fact;
+import holloway.house.Timber;
+import holloway.limits.SteelPractice;
+import holloway.survey.Wall;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Bores sideways through studs from bay to bay, and upright ones through blocks within a bay. */
@@ -62,6 +70,11 @@ final class StudSites {
           "as stated in the house file");
       return;
     }
+    Optional<Wall> steel = steel(one.owner());
+    if (steel.isPresent()) {
+      knockouts(steel.get(), one, other);
+      return;
+    }
     long t = (a.y0() + a.y1()) / 2;
     List<Point3[]> axes = new ArrayList<>();
     for (long up : new long[] {0, 80_000_000, 160_000_000}) {
@@ -87,6 +100,42 @@ final class StudSites {
             j ->
                 draft.framed.placed().walls().stream()
                     .anyMatch(o -> o.id().equals(j.other()) && o.isParty()));
+  }
+
+  private Optional<Wall> steel(String wall) {
+    return draft.framed.placed().walls().stream()
+        .filter(w -> w.id().equals(wall) && w.studs().value().kind() == Timber.Kind.STEEL)
+        .findFirst();
+  }
+
+  /** A single steel stud between two bays is passed where it is punched; nothing is bored. */
+  private void knockouts(Wall w, Hollow one, Hollow other) {
+    Box a = one.clear();
+    Box b = other.clear();
+    for (Fact<Length> height : w.traits().knockouts()) {
+      long z = height.value().nm();
+      Point3 from = one.frame().toWorld(a.x1(), (a.y0() + a.y1()) / 2, z);
+      Point3 to = one.frame().toWorld(b.x0(), (a.y0() + a.y1()) / 2, z);
+      List<Solids.Hit> hits = draft.solids.hits(from, to, SteelPractice.KNOCKOUT_MM * 500_000L);
+      boolean single = hits.size() == 1 && hits.get(0).member().kind() == MemberKind.STUD;
+      if (single && a.z().contains(z) && b.z().contains(z)) {
+        Member stud = hits.get(0).member();
+        draft.keep(
+            new Site(
+                w.id() + "/knockout/" + Tags.of(a.x1()) + "-z" + Tags.of(z),
+                SiteKind.OPENING,
+                from,
+                to,
+                one.id(),
+                other.id(),
+                List.of(stud.id()),
+                List.of(new Site.Layer("opening", b.x0() - a.x1())),
+                SteelPractice.KNOCKOUT_MM,
+                SteelPractice.KNOCKOUT_MM,
+                true,
+                stud.assumed() || height.isAssumed()));
+      }
+    }
   }
 
   private void blocks(Hollow low, Hollow high) {

@@ -26,13 +26,15 @@ public record WallSpec(
     Where where) {
   /**
    * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens
-   * and board inside. DABBED: masonry with board stuck on dabs inside.
+   * and board inside. DABBED: masonry with board stuck on dabs inside. GLAZED: glass from end to
+   * end, nothing behind it and nothing fixed in it.
    */
   public enum Kind {
     FRAMED,
     MASONRY,
     FURRED,
-    DABBED
+    DABBED,
+    GLAZED
   }
 
   /** A wall with no traits. */

@@ -145,7 +145,11 @@ final class HouseTables {
   private static final List<Table.Key> WALL_KEYS =
       List.of(
           may("kind", wordsOf(WallSpec.Kind.class), "how it is built"),
-          may("studs", TIMBER, "their section"),
+          may("studs", new Shape.Text(Form.STUDS), "their section, or steel and their depth"),
+          may(
+              "knockouts",
+              listOf(LENGTH),
+              "heights of the openings punched in steel studs, from their foot"),
           may("every", SPACING, "stud centre to stud centre"),
           may("thickness", new Shape.Len(Length.mm(30), Length.mm(2_000)), "finish to finish"),
           may("bearing", YES_NO, "whether it carries the floor above"),
@@ -190,6 +194,10 @@ final class HouseTables {
                   ALONG,
                   "from the end of the face (of the room named first) to its near side"),
               must("width", LENGTH, "clear width"),
+              may(
+                  "shape",
+                  words("round", "square"),
+                  "round: as wide as high; the framing is square round it"),
               may("sill", HEIGHT, "above the floor"),
               may("head", LENGTH, "above the floor"))
           .withKinds(Opening.Kind.class);

@@ -9,6 +9,7 @@ import holloway.hollow.Refused;
 import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
+import holloway.house.WallSpec;
 import holloway.survey.Makeup;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
@@ -80,6 +81,9 @@ final class EndBinder {
     Point3 face = s.wall().world(s.s(), t, s.z());
     if (s.wall().isParty()) {
       return shared(id, face);
+    }
+    if (s.wall().kind() == WallSpec.Kind.GLAZED) {
+      return glazed(id, face);
     }
     Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
     if (bay.isEmpty() || cabinet) {
@@ -192,6 +196,13 @@ final class EndBinder {
         .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
         .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
         .findFirst();
+  }
+
+  private int glazed(String id, Point3 face) {
+    refused.add(
+        new Refused(
+            id, face, "the wall is glass: no hollow, no cut-out", "as stated in the house file"));
+    return draft.node(id, face);
   }
 
   /** An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. */

@@ -213,6 +213,7 @@ final class StripMakes {
     return switch (make.kind()) {
       case FRAMED -> Makeup.lining(room.walls());
       case MASONRY -> room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER;
+      case GLAZED -> 0;
       case FURRED -> Makeup.BATTEN + Makeup.BOARD;
       case DABBED -> Makeup.DAB + Makeup.BOARD;
     };

@@ -57,4 +57,26 @@ class StandingFaultsTest {
     String says = only("plain: no", "party: half");
     assertTrue(says.contains("half") && says.contains("yes or no"), says);
   }
+
+  @Test
+  void knockoutsAreOfSteel() throws IOException {
+    String says = only("plain: no", "studs: 2x4, knockouts: [12 in]");
+    assertTrue(says.contains("only steel studs have knockouts"), says);
+  }
+
+  @Test
+  void steelStudsAreOfADepth() throws IOException {
+    String says = only("plain: no", "studs: steel 4");
+    assertTrue(says.contains("steel 3-5/8 in, steel 92 mm"), says);
+    assertTrue(only("plain: no", "studs: steel 3-2/7 in").contains("halves, quarters"));
+  }
+
+  @Test
+  void aRoundWindowIsAsHighAsWide() throws IOException {
+    String window =
+        "}\nopenings:\n  - { window, shape: round, side: store south, from: west 4 ft, width: 2 ft,"
+            + " sill: 3 ft, head: 6 ft";
+    String says = only("plain: no", "bearing: yes " + window);
+    assertTrue(says.contains("a round opening of"), says);
+  }
 }
