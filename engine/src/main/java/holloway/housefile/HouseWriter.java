@@ -8,6 +8,7 @@ import holloway.house.Level;
 import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
+import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
