@@ -23,6 +23,8 @@ public final class Referee {
           new OpenedRule(),
           new TubeRule(),
           new StandRule(),
+          new NeighbourRule(),
+          new SteelStudRule(),
           new TotalsRule(),
           new PriceRule());
 

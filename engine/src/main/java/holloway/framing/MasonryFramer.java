@@ -2,13 +2,14 @@ package holloway.framing;
 
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
+import holloway.house.WallSpec;
 import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A masonry wall as solid boxes round its openings. A cavity is part of the solid: it is never
- * offered (it keeps the damp out).
+ * A masonry or glazed wall as solid boxes round its openings. A cavity is part of the solid: it is
+ * never offered (it keeps the damp out).
  */
 final class MasonryFramer {
   private MasonryFramer() {}
@@ -22,7 +23,8 @@ final class MasonryFramer {
             new Interval(0, wall.height()),
             wall.openings())) {
       String id = wall.id() + "/masonry-" + WallFramer.tag(b.x0()) + "-" + WallFramer.tag(b.z0());
-      out.add(new Member(id, MemberKind.MASONRY, wall.frame(), b, wall.id(), false));
+      MemberKind kind = wall.kind() == WallSpec.Kind.GLAZED ? MemberKind.GLASS : MemberKind.MASONRY;
+      out.add(new Member(id, kind, wall.frame(), b, wall.id(), false));
     }
     BoardVoid.of(wall).forEach(v -> out.addAll(v.members()));
     return out;

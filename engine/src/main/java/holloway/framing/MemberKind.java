@@ -27,9 +27,16 @@ public enum MemberKind {
   CLADDING,
   MASONRY,
   SLAB,
-  OBSTACLE;
+  OBSTACLE,
+  /** A glazed wall: never bored, nothing fixed in it. */
+  GLASS,
+  /** Room that is somebody else's, or the face of a wall shared with them: never entered. */
+  NOT_OURS;
 
   public String word() {
+    if (this == NOT_OURS) {
+      return "somebody else's side";
+    }
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

@@ -89,6 +89,15 @@ final class AtticSpace {
     }
     Geometry body = body(a);
     for (Roof.Hatch h : a.roof().hatches()) {
+      if (!framed.placed().getRoom(h.at().room()).room().standing().isOpen()) {
+        refused.add(
+            new Refused(
+                "attic " + a.id() + " by the hatch in " + h.at().room(),
+                middle,
+                "nobody works in that room",
+                "as stated in the house file"));
+        continue;
+      }
       Point2 p = spot(framed.placed().getRoom(h.at().room()), h.at());
       boolean wide =
           h.eastWest().toMm() >= HATCH_LEAST_MM && h.northSouth().toMm() >= HATCH_LEAST_MM;
@@ -97,7 +106,11 @@ final class AtticSpace {
               ? Spaces.partAt(body, Spaces.point(p.x() / 1e6, p.y() / 1e6), 300)
               : Optional.empty();
       if (part.isPresent()) {
-        return Spaces.largest(Spaces.grow(part.get(), ARM_MM).intersection(a.outline().toJts()));
+        return Spaces.largest(
+            Neighbours.without(
+                framed,
+                Spaces.grow(part.get(), ARM_MM).intersection(a.outline().toJts()),
+                a.chordTopZ()));
       }
       refused.add(
           new Refused(
@@ -136,7 +149,7 @@ final class AtticSpace {
     Geometry region = Spaces.rectangle(x0, y0, x1, y1).intersection(a.outline().toJts());
     for (Member m : framed.members()) {
       boolean stands =
-          m.kind() == MemberKind.OBSTACLE
+          (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))
               && m.frame().equals(Frame.WORLD)
               && m.box().z1() > a.chordTopZ() + 200_000_000
               && m.box().z0() < a.chordTopZ() + 900_000_000;

@@ -81,6 +81,10 @@ final class Bores {
     List<Solids.Hit> hits = solids.hits(a, b, radius);
     Set<MemberKind> may = allowed(kind);
     for (Solids.Hit h : hits) {
+      if (lawful.isShared(h.member())) {
+        lastReason = "the wall is shared with somebody else: nothing is bored, cut or fixed in it";
+        return Optional.empty();
+      }
       if (!may.contains(h.member().kind())) {
         lastReason =
             "a " + h.member().kind().word() + " stands in the way (" + h.member().id() + ")";

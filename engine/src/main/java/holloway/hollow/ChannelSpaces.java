@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.geometry.Box;
 import holloway.house.Fill;
+import holloway.house.WallSpec;
 import holloway.survey.OnWall;
 import holloway.survey.Wall;
 import java.util.List;
@@ -28,7 +29,7 @@ final class ChannelSpaces {
   private static void channel(Draft draft, OnWall s) {
     Wall w = s.wall();
     Optional<Wall.WallFace> face = w.findFace(s.side(), s.s());
-    if (face.isEmpty()) {
+    if (face.isEmpty() || w.isParty() || w.kind() == WallSpec.Kind.GLAZED) {
       return;
     }
     long t0 = s.side() == 0 ? -OUT : w.thickness();

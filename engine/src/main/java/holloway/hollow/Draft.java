@@ -36,8 +36,20 @@ final class Draft {
     this.bores = new Bores(solids, new Lawful(framed));
   }
 
+  /** Keeps a space, unless it lies in a shared wall or in a room that nobody works in. */
   void hollow(Hollow h) {
-    hollows.put(h.id(), h);
+    boolean shut =
+        framed.placed().walls().stream().anyMatch(w -> w.isParty() && w.id().equals(h.owner()))
+            || framed.placed().rooms().stream()
+                .anyMatch(r -> r.name().equals(h.owner()) && !r.room().standing().isOpen());
+    if (!shut) {
+      hollows.put(h.id(), h);
+    }
+  }
+
+  /** May a person work in this room? */
+  boolean isOpen(String room) {
+    return framed.placed().getRoom(room).room().standing().isOpen();
   }
 
   List<Hollow> ofKind(HollowKind kind) {
@@ -53,6 +65,9 @@ final class Draft {
    * into this one.
    */
   void keep(Site s) {
+    if (!hollows.containsKey(s.hollowA()) || !hollows.containsKey(s.hollowB())) {
+      return; // it opens into a room that nobody works in
+    }
     sites.add(s);
     siteIds.add(s.id());
     if (s.a().plan().equals(s.b().plan())) {

@@ -42,6 +42,7 @@ public final class Hollows {
     new SkirtingSites(draft, interests).find();
     WallPatches.find(draft);
     ThingAccesses.find(draft);
+    draft.accesses.removeIf(a -> !draft.isOpen(a.room()));
     return new HollowHouse(
         framed,
         List.copyOf(draft.hollows.values()),

@@ -66,7 +66,10 @@ final class JoistBays {
     boolean own =
         m.owner().equals(deck.id())
             && (m.kind() == MemberKind.RIM || m.kind() == MemberKind.BLOCKING);
-    return own || m.kind() == MemberKind.OBSTACLE || m.kind() == MemberKind.MASONRY;
+    return own
+        || Neighbours.isTheirs(m)
+        || m.kind() == MemberKind.OBSTACLE
+        || m.kind() == MemberKind.MASONRY;
   }
 
   /**
@@ -90,7 +93,7 @@ final class JoistBays {
   private List<Interval> openBelow(Deck deck, Interval v) {
     List<Interval> out = new ArrayList<>();
     for (PlacedRoom r : roomsBelow(framed, deck)) {
-      if (r.room().ceiling() == Lining.OPEN) {
+      if (r.room().ceiling() == Lining.OPEN && r.room().standing().isOpen()) {
         Polygon2 local = Scan.toLocal(r.outline(), deck.frame());
         for (Interval u : Scan.line(local, v.mid())) {
           out.add(new Interval(u.lo() - 10_000_000, u.hi() + 10_000_000));

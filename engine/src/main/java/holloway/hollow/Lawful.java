@@ -10,6 +10,7 @@ import holloway.geometry.Point3;
 import holloway.house.Timber;
 import holloway.limits.MemberMake;
 import holloway.limits.RulePack;
+import holloway.limits.SteelPractice;
 import holloway.survey.Wall;
 import holloway.units.Length;
 import java.util.Locale;
@@ -55,7 +56,27 @@ final class Lawful {
     return new Bits(plain, plated, source);
   }
 
+  /** A piece of a wall shared with a neighbour: no law of timber asks, nobody may cut it. */
+  boolean isShared(Member m) {
+    Wall w = walls.get(m.owner());
+    return w != null && w.isParty();
+  }
+
+  /** A stud, post, track or header of a wall of steel studs. */
+  private boolean isSteel(Member m) {
+    Wall w = walls.get(m.owner());
+    return w != null
+        && m.kind().isTimber()
+        && m.kind() != MemberKind.FIRE_BLOCK
+        && w.studs().value().kind() == Timber.Kind.STEEL;
+  }
+
   private holloway.limits.Verdict verdict(Member m, Point3 p, Length bit) {
+    if (isSteel(m)) {
+      return m.kind() == MemberKind.TOP_PLATE || m.kind() == MemberKind.BOTTOM_PLATE
+          ? SteelPractice.trackBore(bearing(m))
+          : SteelPractice.studBore();
+    }
     return switch (m.kind()) {
       case BOTTOM_PLATE, TOP_PLATE -> pack.plateBore(depthAcross(m), bit, bearing(m));
       case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST, FIRE_BLOCK, SILL ->
@@ -122,7 +143,7 @@ final class Lawful {
   }
 
   private boolean plate(Member m, Point3 p, Length bit) {
-    boolean inWall = walls.containsKey(m.owner()) && m.kind().isTimber();
+    boolean inWall = walls.containsKey(m.owner()) && m.kind().isTimber() && !isSteel(m);
     return inWall && pack.needsNailPlate(depthAcross(m), bit, edge(m, p, bit));
   }
 

@@ -27,6 +27,9 @@ final class RoomSpaces {
   static List<Hollow> hollows(Framed framed) {
     List<Hollow> out = new ArrayList<>();
     for (PlacedRoom r : framed.placed().rooms()) {
+      if (!r.room().standing().isOpen()) {
+        continue;
+      }
       Interval x = r.outline().xRange();
       Interval y = r.outline().yRange();
       long top = Lowered.visibleCeiling(framed.placed(), r);

@@ -36,6 +36,14 @@ final class RoomToRoomSites {
 
   /** One way through a wall near each end of the stretch that two rooms share. */
   private void betweenRooms(Wall w) {
+    if (w.isParty()) {
+      draft.refuse(
+          "the wall " + w.id(),
+          w.world(w.length() / 2, w.thickness() / 2, w.height() / 2),
+          "it is shared with somebody else (party wall): nothing goes through it",
+          "as stated in the house file");
+      return;
+    }
     for (Wall.WallFace f : w.faces()) {
       for (Wall.WallFace g : w.faces()) {
         if (f.side() == 0 && g.side() == 1) {

@@ -43,7 +43,7 @@ final class StudBays {
   List<Hollow> bays() {
     Map<String, List<Hollow>> perWall = new java.util.TreeMap<>();
     for (Wall w : framed.placed().walls()) {
-      if (w.isFramed()) {
+      if (w.isFramed() && !w.isParty()) {
         perWall.put(w.id(), baysOf(w));
       }
     }

@@ -1,12 +1,20 @@
 package holloway.hollow;
 
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.Fact;
+import holloway.house.Timber;
+import holloway.limits.SteelPractice;
+import holloway.survey.Wall;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Bores sideways through studs from bay to bay, and upright ones through blocks within a bay. */
@@ -16,6 +24,9 @@ final class StudSites {
    * from experience.
    */
   private static final long HEIGHT = 320_000_000;
+
+  /** Backing posts stand this far beside a wall that ends there; from experience. */
+  private static final long POSTS = 60_000_000;
 
   private static final long THICKEST = 130_000_000;
 
@@ -51,6 +62,19 @@ final class StudSites {
     if (gap <= 1_000_000 || gap > THICKEST || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
       return;
     }
+    if (passesShared(one.owner(), new Interval(a.x1(), b.x0()))) {
+      draft.refuse(
+          "studs at " + one.id(),
+          one.frame().toWorld(a.x1(), (a.y0() + a.y1()) / 2, z),
+          "a wall shared with somebody else (party wall) ends here: it is not crossed",
+          "as stated in the house file");
+      return;
+    }
+    Optional<Wall> steel = steel(one.owner());
+    if (steel.isPresent()) {
+      knockouts(steel.get(), one, other);
+      return;
+    }
     long t = (a.y0() + a.y1()) / 2;
     List<Point3[]> axes = new ArrayList<>();
     for (long up : new long[] {0, 80_000_000, 160_000_000}) {
@@ -64,6 +88,54 @@ final class StudSites {
     String id =
         one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
     draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
+  }
+
+  /** Does a shared wall end against this stretch of a wall? Its posts stand beside it. */
+  private boolean passesShared(String wall, Interval gap) {
+    return draft.framed.placed().walls().stream()
+        .filter(w -> w.id().equals(wall))
+        .flatMap(w -> w.junctions().stream())
+        .filter(j -> new Interval(j.s().lo() - POSTS, j.s().hi() + POSTS).overlaps(gap))
+        .anyMatch(
+            j ->
+                draft.framed.placed().walls().stream()
+                    .anyMatch(o -> o.id().equals(j.other()) && o.isParty()));
+  }
+
+  private Optional<Wall> steel(String wall) {
+    return draft.framed.placed().walls().stream()
+        .filter(w -> w.id().equals(wall) && w.studs().value().kind() == Timber.Kind.STEEL)
+        .findFirst();
+  }
+
+  /** A single steel stud between two bays is passed where it is punched; nothing is bored. */
+  private void knockouts(Wall w, Hollow one, Hollow other) {
+    Box a = one.clear();
+    Box b = other.clear();
+    for (Fact<Length> height : w.traits().knockouts()) {
+      long z = height.value().nm();
+      Point3 from = one.frame().toWorld(a.x1(), (a.y0() + a.y1()) / 2, z);
+      Point3 to = one.frame().toWorld(b.x0(), (a.y0() + a.y1()) / 2, z);
+      List<Solids.Hit> hits = draft.solids.hits(from, to, SteelPractice.KNOCKOUT_MM * 500_000L);
+      boolean single = hits.size() == 1 && hits.get(0).member().kind() == MemberKind.STUD;
+      if (single && a.z().contains(z) && b.z().contains(z)) {
+        Member stud = hits.get(0).member();
+        draft.keep(
+            new Site(
+                w.id() + "/knockout/" + Tags.of(a.x1()) + "-z" + Tags.of(z),
+                SiteKind.OPENING,
+                from,
+                to,
+                one.id(),
+                other.id(),
+                List.of(stud.id()),
+                List.of(new Site.Layer("opening", b.x0() - a.x1())),
+                SteelPractice.KNOCKOUT_MM,
+                SteelPractice.KNOCKOUT_MM,
+                true,
+                stud.assumed() || height.isAssumed()));
+      }
+    }
   }
 
   private void blocks(Hollow low, Hollow high) {

@@ -44,7 +44,7 @@ final class UnderFloors {
       d.spec().crawlspace().ifPresent(c -> crawlspace(d, c).ifPresent(out::add));
       if (d.spec().crawlspace().isEmpty()) {
         for (PlacedRoom r : JoistBays.roomsBelow(framed, d)) {
-          if (r.room().ceiling() == Lining.OPEN) {
+          if (r.room().ceiling() == Lining.OPEN && r.room().standing().isOpen()) {
             openCeiling(d, r).ifPresent(out::add);
           }
         }
@@ -68,7 +68,10 @@ final class UnderFloors {
               "from experience; IRC R408.4 asks 18 x 24 in"));
       return Optional.empty();
     }
-    Optional<Polygon2> area = Spaces.largest(Spaces.grow(d.outline().toJts(), -RIM_MM));
+    Optional<Polygon2> area =
+        Spaces.largest(
+            Neighbours.without(
+                framed, Spaces.grow(d.outline().toJts(), -RIM_MM), floor + d.joistZ().lo() - 1));
     return area.map(
         a ->
             under(
@@ -79,7 +82,7 @@ final class UnderFloors {
                 floor + d.joistZ().lo() - c.clearance().value().nm()));
   }
 
-  private static Optional<String> cannotEnter(FloorSpec.Crawlspace c) {
+  private Optional<String> cannotEnter(FloorSpec.Crawlspace c) {
     if (c.clearance().value().nm() < BODY) {
       return Optional.of(
           "only " + c.clearance().value() + " under the joists: a body needs 457 mm");
@@ -88,6 +91,10 @@ final class UnderFloors {
       return Optional.of("no way in is stated (access: floor-hatch or outside-door)");
     }
     FloorSpec.WayIn w = c.access().get();
+    if (w.floorHatch().isPresent()
+        && !framed.placed().getRoom(w.floorHatch().get().room()).room().standing().isOpen()) {
+      return Optional.of("its hatch is in a room that nobody works in");
+    }
     boolean small = Math.min(w.width().nm(), w.height().nm()) < WAY_IN_LEAST;
     return small ? Optional.of("the way in is too small for a body") : Optional.empty();
   }

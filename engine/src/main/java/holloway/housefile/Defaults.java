@@ -177,6 +177,7 @@ final class Defaults {
         said.balloon(),
         said.singleTopPlate(),
         List.copyOf(said.blocksAt()),
+        said.traits(),
         said.where());
   }
 }

@@ -17,6 +17,9 @@ enum Form {
   TIMBER(
       "2x(4|6|8|10|12)|\\d{2,3} ?x ?\\d{2,3}( mm)?",
       "a timber: 2x4 to 2x12, or 47x195 in millimetres"),
+  STUDS(
+      Form.TIMBER_PATTERN + "|steel (\\d-)?\\d/\\d in|steel \\d{2,3} mm",
+      "studs: 2x4, 38x89 in millimetres, or steel and their depth: steel 3-5/8 in, steel 92 mm"),
   ALIGN(
       "north|east|south|west|(north|south)-(east|west)",
       "the sides whose faces are in line: north, or south-east for rooms one above the other"),
@@ -28,6 +31,7 @@ enum Form {
   MINUTES("\\d+(\\.\\d+)? (min|h)", "a time: 30 min"),
   FILE("[^/\\\\]+", "the name of a file beside the house file");
 
+  private static final String TIMBER_PATTERN = "2x(4|6|8|10|12)|\\d{2,3} ?x ?\\d{2,3}( mm)?";
   private static final String SIDE = "(north|east|south|west)";
   private static final String LEN =
       "(" + LengthParser.PATTERN + ")( ?\\+- ?(" + LengthParser.PATTERN + "))?";

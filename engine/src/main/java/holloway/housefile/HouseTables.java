@@ -138,19 +138,29 @@ final class HouseTables {
           may("finish", wordsOf(Lining.class), "what its walls show"),
           may("ceiling", wordsOf(Lining.class), "what its ceiling shows"),
           may("plain", YES_NO, "cables may show here"),
-          may("garage", YES_NO, "a garage"));
+          may("garage", YES_NO, "a garage"),
+          may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),
+          may("surveyed", YES_NO, "no: nothing is assumed inside it, nobody works from it"));
 
   private static final List<Table.Key> WALL_KEYS =
       List.of(
           may("kind", wordsOf(WallSpec.Kind.class), "how it is built"),
-          may("studs", TIMBER, "their section"),
+          may("studs", new Shape.Text(Form.STUDS), "their section, or steel and their depth"),
+          may(
+              "knockouts",
+              listOf(LENGTH),
+              "heights of the openings punched in steel studs, from their foot"),
           may("every", SPACING, "stud centre to stud centre"),
           may("thickness", new Shape.Len(Length.mm(30), Length.mm(2_000)), "finish to finish"),
           may("bearing", YES_NO, "whether it carries the floor above"),
           may("fill", wordsOf(Fill.class), "what lies between its studs"),
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
-          may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"));
+          may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may(
+              "party",
+              YES_NO,
+              "shared with a neighbour: not bored, cut into, fixed in or crossed"));
 
   static final Table WALL_DEFAULT =
       Table.of("wall-default", "what most such walls are like").plus(WALL_KEYS);
@@ -184,6 +194,10 @@ final class HouseTables {
                   ALONG,
                   "from the end of the face (of the room named first) to its near side"),
               must("width", LENGTH, "clear width"),
+              may(
+                  "shape",
+                  words("round", "square"),
+                  "round: as wide as high; the framing is square round it"),
               may("sill", HEIGHT, "above the floor"),
               may("head", LENGTH, "above the floor"))
           .withKinds(Opening.Kind.class);

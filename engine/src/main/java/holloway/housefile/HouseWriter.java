@@ -8,6 +8,7 @@ import holloway.house.Level;
 import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
+import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
@@ -131,6 +132,8 @@ public final class HouseWriter {
         .word("ceiling", r.ceiling())
         .yesNo("plain", r.plain())
         .yesNo("garage", r.garage())
+        .yesNo("ours", r.standing() != Standing.SOMEBODY_ELSES)
+        .yesNo("surveyed", r.standing() != Standing.NOT_SURVEYED)
         .map();
   }
 
@@ -155,6 +158,10 @@ public final class HouseWriter {
     w.fact("bearing", s.bearing(), b -> b ? "yes" : "no").fact("fill", s.fill(), HouseWriter::word);
     w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
+    w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
+    if (!s.traits().knockouts().isEmpty()) {
+      w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
+    }
     if (!s.blocksAt().isEmpty()) {
       w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
     }

@@ -8,6 +8,7 @@ import holloway.house.Obstacle;
 import holloway.house.Opening;
 import holloway.house.Room;
 import holloway.house.Side;
+import holloway.house.Standing;
 import holloway.house.Thing;
 import holloway.house.WallRef;
 import holloway.house.WallSpot;
@@ -38,6 +39,8 @@ final class ReachCheck {
 
   static void check(House house, Request request, Problems problems) {
     ReachCheck c = new ReachCheck(house, problems);
+    c.open(
+        request.cabinet().at().face().room(), request.cabinet().at().face().where(), "the cabinet");
     c.spot(request.cabinet().at(), "the cabinet");
     for (Outlet o : request.outlets()) {
       o.spots().forEach(s -> c.spot(s, "outlet '" + o.name() + "'"));
@@ -66,8 +69,25 @@ final class ReachCheck {
     }
   }
 
+  /** Nothing is wanted in a room that nobody works in. */
+  private void open(String room, Where where, String what) {
+    Standing standing = rooms.containsKey(room) ? rooms.get(room).standing() : Standing.OURS;
+    if (!standing.isOpen()) {
+      problems.add(
+          where,
+          room,
+          "a room that is yours and surveyed",
+          "",
+          standing == Standing.SOMEBODY_ELSES
+              ? "%s would be in '%s', which is somebody else's (ours: no)".formatted(what, room)
+              : "%s would be in '%s', which is not surveyed (surveyed: no); tape it first"
+                  .formatted(what, room));
+    }
+  }
+
   private void spot(Spot spot, String what) {
     if (spot instanceof Spot.OnWall w) {
+      open(w.at().face().room(), w.at().face().where(), what);
       spot(w.at(), what);
       w.upTo()
           .ifPresent(
@@ -75,6 +95,7 @@ final class ReachCheck {
     } else if (spot instanceof Spot.Outside o) {
       spot(o.at(), what);
     } else if (spot instanceof Spot.OnCeiling c) {
+      open(c.at().room(), c.at().where(), what);
       over(c.at(), what);
     }
   }

@@ -3,6 +3,7 @@ package holloway.housefile;
 import holloway.house.Fact;
 import holloway.house.Lining;
 import holloway.house.Room;
+import holloway.house.Standing;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +55,16 @@ final class RoomReader {
             e.choice("ceiling", Lining.class).orElse(defaults.ceilingLining()),
             e.yesNo("plain").orElse(garage),
             garage,
+            standing(e),
             e.where()));
+  }
+
+  /** Somebody else's beats not surveyed: it forbids more. */
+  private static Standing standing(Entry e) {
+    if (!e.yesNo("ours").orElse(true)) {
+      return Standing.SOMEBODY_ELSES;
+    }
+    return e.yesNo("surveyed").orElse(true) ? Standing.OURS : Standing.NOT_SURVEYED;
   }
 
   private static void checkShape(String name, Entry e, Optional<Room.Size> size) {

@@ -51,7 +51,8 @@ final class ScalarCheck {
       case SIDE_OF_ROOM -> Forms.sideOf("", text, where);
       case ALONG -> Forms.along(text, where);
       case SIZE -> Forms.size(text, where);
-      case TIMBER -> Timbers.parse(text, desk.era().built());
+      case TIMBER -> Timbers.wood(text, desk.era().built());
+      case STUDS -> Timbers.parse(text, desk.era().built());
       case ALIGN -> Forms.align(text);
       case PITCH -> Forms.pitch(text);
       case INSULATION -> Forms.insulation(text, where);

@@ -15,6 +15,9 @@ final class Timbers {
   private static final Pattern NAMED = Pattern.compile("2x(4|6|8|10|12)");
   private static final Pattern METRIC = Pattern.compile("(\\d{2,3}) ?x ?(\\d{2,3})(?: mm)?");
 
+  private static final Pattern STEEL =
+      Pattern.compile("steel (?:(\\d-)?(\\d)/(\\d) in|(\\d{2,3}) mm)");
+
   /** Depths in eighths of an inch. */
   private static final Map<String, Integer> DRESSED =
       Map.of("4", 28, "6", 44, "8", 58, "10", 74, "12", 90);
@@ -24,7 +27,32 @@ final class Timbers {
 
   private Timbers() {}
 
+  /** Studs may be of steel: by their depth; a flange is 1-1/4 in wide (usual make, from memory). */
   static Timber parse(String text, int built) {
+    Matcher steel = STEEL.matcher(text);
+    if (steel.matches()) {
+      Length depth =
+          steel.group(4) != null
+              ? Length.mm(Long.parseLong(steel.group(4)))
+              : inches(steel.group(1), steel.group(2), steel.group(3));
+      return new Timber(text, Length.inches(5, 4), depth, Timber.Kind.STEEL);
+    }
+    if (text.startsWith("steel")) {
+      throw new Refused("this is no depth of steel studs", Form.STUDS.expected());
+    }
+    return wood(text, built);
+  }
+
+  private static Length inches(String whole, String n, String d) {
+    int per = Integer.parseInt(d);
+    if (Integer.bitCount(per) != 1) {
+      throw new Refused("inches go by halves, quarters and eighths", Form.STUDS.expected());
+    }
+    long units = whole == null ? 0 : Long.parseLong(whole.substring(0, whole.length() - 1));
+    return Length.inches(units * per + Long.parseLong(n), per);
+  }
+
+  static Timber wood(String text, int built) {
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {
       return named(text, named.group(1), built);

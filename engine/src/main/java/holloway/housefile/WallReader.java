@@ -5,8 +5,10 @@ import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Opening;
+import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.house.Where;
 import holloway.units.Length;
 import java.util.ArrayList;
@@ -106,13 +108,26 @@ final class WallReader {
         separation,
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
-        blocks(e),
+        lengths(e, "blocks-at"),
+        traits(e),
         e.where());
   }
 
-  private static List<Fact<Length>> blocks(Entry e) {
+  private static WallTraits traits(Entry e) {
+    boolean wood = e.timber("studs").filter(t -> t.value().kind() != Timber.Kind.STEEL).isPresent();
+    if (wood && e.has("knockouts")) {
+      e.problem(
+          "knockouts",
+          "studs: steel 3-5/8 in",
+          "",
+          "only steel studs have knockouts, and these are of wood");
+    }
+    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), List.of());
+  }
+
+  private static List<Fact<Length>> lengths(Entry e, String key) {
     List<Fact<Length>> out = new ArrayList<>();
-    for (Marked.Scalar s : e.texts("blocks-at")) {
+    for (Marked.Scalar s : e.texts(key)) {
       Entry.quietly(() -> Forms.length(s.text(), s.where())).ifPresent(out::add);
     }
     return out;
@@ -122,6 +137,24 @@ final class WallReader {
     return house.maps("openings", HouseTables.OPENING).stream()
         .flatMap(e -> opening(e).stream())
         .toList();
+  }
+
+  /** A round opening is as high as wide: header and sill lie on the square round it. */
+  private Fact<Length> head(Entry e, Fact<Length> sill, Fact<Length> width) {
+    Optional<Fact<Length>> said = e.length("head");
+    if (e.text("shape").filter("round"::equals).isEmpty()) {
+      return said.orElse(defaults.head());
+    }
+    Length top = sill.value().plus(width.value());
+    if (said.isPresent() && !said.get().value().equals(top)) {
+      e.problem(
+          "head",
+          "no head, or " + top,
+          "",
+          "a round opening of %s with its sill at %s has its head at %s"
+              .formatted(width.value(), sill.value(), top));
+    }
+    return new Fact<>(top, width.spread(), width.origin(), width.where());
   }
 
   private Optional<Opening> opening(Entry e) {
@@ -138,7 +171,7 @@ final class WallReader {
         e.length("sill")
             .orElse(
                 kind.get() == Opening.Kind.WINDOW ? defaults.sill() : Fact.assumed(Length.ZERO));
-    Fact<Length> head = e.length("head").orElse(defaults.head());
+    Fact<Length> head = head(e, sill, width.get());
     if (head.value().compareTo(sill.value()) <= 0) {
       e.problem(
           e.has("head") ? "head" : "sill",

@@ -58,11 +58,12 @@ final class WhyNot {
     return out;
   }
 
-  /** A whole attic, crawlspace or chase that cannot be used concerns every run. */
+  /** A whole attic, crawlspace, chase or wall that cannot be used concerns every run. */
   private static boolean isWholeSpace(Refused r) {
     return r.what().startsWith("attic ")
         || r.what().startsWith("crawlspace ")
-        || r.what().startsWith("chase ");
+        || r.what().startsWith("chase ")
+        || r.what().startsWith("the wall ");
   }
 
   private static long distance(Refused r, List<Point3> around) {

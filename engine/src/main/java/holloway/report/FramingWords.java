@@ -26,6 +26,7 @@ final class FramingWords {
     out.append(w.bearing().value() ? ", bearing" : ", not bearing");
     out.append(w.bearing().isAssumed() ? " (assumed)" : "");
     out.append(w.garageSeparation() ? ", garage separation" : "");
+    out.append(w.isParty() ? ", shared with somebody else (party wall)" : "");
     return out.toString();
   }
 

@@ -170,7 +170,9 @@ final class HouseWords {
     }
     return id.contains("/open-ceiling/")
         ? "the open ceiling of the " + part(id, 0)
-        : id.contains("/open-end-") ? "the open end of the joists" : "an opening that is there";
+        : id.contains("/knockout/")
+            ? "a knockout in a steel stud"
+            : id.contains("/open-end-") ? "the open end of the joists" : "an opening that is there";
   }
 
   private static String part(String id, int index) {

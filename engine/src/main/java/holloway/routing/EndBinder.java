@@ -9,6 +9,7 @@ import holloway.hollow.Refused;
 import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
+import holloway.house.WallSpec;
 import holloway.survey.Makeup;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
@@ -78,6 +79,12 @@ final class EndBinder {
     OnWall s = spot.onWall().orElseThrow();
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
+    if (s.wall().isParty()) {
+      return shared(id, face);
+    }
+    if (s.wall().kind() == WallSpec.Kind.GLAZED) {
+      return glazed(id, face);
+    }
     Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
     if (bay.isEmpty() || cabinet) {
       int node =
@@ -191,9 +198,32 @@ final class EndBinder {
         .findFirst();
   }
 
+  private int glazed(String id, Point3 face) {
+    refused.add(
+        new Refused(
+            id, face, "the wall is glass: no hollow, no cut-out", "as stated in the house file"));
+    return draft.node(id, face);
+  }
+
+  /** An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. */
+  private int shared(String id, Point3 face) {
+    refused.add(
+        new Refused(
+            id,
+            face,
+            "the wall is shared with somebody else (party wall): nothing is bored, cut into or"
+                + " fixed in it",
+            "as stated in the house file; what the law of party walls asks is for the neighbours and"
+                + " the local authority"));
+    return draft.node(id, face);
+  }
+
   private int outside(String id, OnWall s) {
     long t = s.wall().outside() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
+    if (s.wall().isParty()) {
+      return shared(id, face);
+    }
     int work =
         draft.work(
             id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(Lining.BOARD, false, true), 0, 0, "");

@@ -182,7 +182,11 @@ final class Fishes {
     if (hole == HoleBook.CANNOT) {
       return;
     }
-    boolean straight = s.kind() == SiteKind.PLATE_STACK || s.kind() == SiteKind.BLOCK || s.made();
+    boolean straight =
+        s.kind() == SiteKind.PLATE_STACK
+            || s.kind() == SiteKind.BLOCK
+            // a knockout lies across the bays: a rod does not turn into it
+            || s.made() && s.pierces().isEmpty();
     for (Port p : sorted(one)) {
       List<Point3> first = p.hole() == hole && hole >= 0 ? List.of() : path(one, p.entry(), s.a());
       if (first.isEmpty()) {

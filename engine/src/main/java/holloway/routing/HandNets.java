@@ -61,7 +61,8 @@ final class HandNets {
         }
       }
     }
-    entries.forEach((hollow, list) -> net(house.findHollow(hollow).orElseThrow(), list));
+    // a tube may end in a room that nobody works in: there is no surface to lead on over
+    entries.forEach((hollow, list) -> house.findHollow(hollow).ifPresent(h -> net(h, list)));
   }
 
   /**

@@ -18,7 +18,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /**
@@ -112,10 +112,10 @@ final class HoleBook {
   }
 
   private int make(Site s) {
-    if (s.made()) {
+    if (s.made() && s.pierces().isEmpty()) {
       return NONE;
     }
-    Optional<Found.HoleMade> made = foundMade(s.id());
+    OptionalInt made = alreadyThere(s);
     List<RouteGraph.Method> methods = made.isPresent() ? List.of() : methods(s);
     if (made.isEmpty() && methods.isEmpty()) {
       refused.add(
@@ -127,8 +127,7 @@ final class HoleBook {
       return CANNOT;
     }
     List<RouteGraph.Step> steps =
-        made.map(m -> List.of(new RouteGraph.Step((int) (m.diameter().nm() / 1_000_000), 0)))
-            .orElseGet(() -> steps(s));
+        made.isPresent() ? List.of(new RouteGraph.Step(made.getAsInt(), 0)) : steps(s);
     List<String> pierced =
         s.layers().stream()
             .map(l -> l.what() + " " + Math.round(l.thickness() / 1e6) + " mm")
@@ -153,10 +152,14 @@ final class HoleBook {
     return id;
   }
 
-  private Optional<Found.HoleMade> foundMade(String id) {
+  /** Millimetres of a hole that the work uncovered, or of the opening punched in a steel stud. */
+  private OptionalInt alreadyThere(Site s) {
+    if (s.made()) {
+      return OptionalInt.of(s.largestBit());
+    }
     return house.framed().placed().house().found().stream()
-        .filter(f -> f instanceof Found.HoleMade m && m.id().equals(id))
-        .map(f -> (Found.HoleMade) f)
+        .filter(f -> f instanceof Found.HoleMade m && m.id().equals(s.id()))
+        .mapToInt(f -> (int) (((Found.HoleMade) f).diameter().nm() / 1_000_000))
         .findFirst();
   }
 

@@ -6,6 +6,7 @@ import holloway.house.House;
 import holloway.house.RulePlace;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Objects;
@@ -26,7 +27,8 @@ record Make(
     Optional<Boolean> garageSeparation,
     boolean balloon,
     boolean singleTopPlate,
-    List<Fact<Length>> blocksAt) {
+    List<Fact<Length>> blocksAt,
+    WallTraits traits) {
 
   /** US batts in outer walls are the rule from 1970 on (behind-the-board J12, J13). */
   private static final int BATTS_FROM = 1970;
@@ -47,7 +49,11 @@ record Make(
         first(said, WallSpec::garageSeparation),
         outer && first(said, usual, WallSpec::balloon).orElse(house.balloon()),
         first(said, usual, WallSpec::singleTopPlate).orElse(false),
-        said.stream().filter(s -> !s.blocksAt().isEmpty()).findFirst().orElse(usual).blocksAt());
+        said.stream().filter(s -> !s.blocksAt().isEmpty()).findFirst().orElse(usual).blocksAt(),
+        said.stream()
+            .map(WallSpec::traits)
+            .reduce(WallTraits.NONE, WallTraits::or)
+            .or(usual.traits()));
   }
 
   private static <T> Optional<T> first(List<WallSpec> said, Function<WallSpec, Optional<T>> what) {
@@ -71,6 +77,26 @@ record Make(
     return house.built().value() >= BATTS_FROM ? Fill.FACED_BATT : Fill.UNKNOWN;
   }
 
+  /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */
+  Make besideNeighbours() {
+    WallTraits shared =
+        new WallTraits(
+            traits.party().or(() -> Optional.of(true)), traits.knockouts(), traits.layers());
+    return new Make(
+        name,
+        kind,
+        studs,
+        every,
+        thickness,
+        bearing,
+        fill,
+        garageSeparation,
+        balloon,
+        singleTopPlate,
+        blocksAt,
+        shared);
+  }
+
   Make withStuds(Fact<Timber> other) {
     return new Make(
         name,
@@ -83,7 +109,8 @@ record Make(
         garageSeparation,
         balloon,
         singleTopPlate,
-        blocksAt);
+        blocksAt,
+        traits);
   }
 
   /** Can both be stretches of one framed strip? */
@@ -96,6 +123,7 @@ record Make(
         && balloon == o.balloon
         && singleTopPlate == o.singleTopPlate
         && blocksAt.equals(o.blocksAt)
+        && traits.equals(o.traits)
         && agree(name, o.name)
         && agree(garageSeparation, o.garageSeparation)
         && agree(bearing.map(Fact::value), o.bearing.map(Fact::value));
@@ -118,6 +146,7 @@ record Make(
         garageSeparation.or(o::garageSeparation),
         balloon,
         singleTopPlate,
-        blocksAt);
+        blocksAt,
+        traits);
   }
 }

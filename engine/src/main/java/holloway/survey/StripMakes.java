@@ -5,6 +5,7 @@ import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Room;
 import holloway.house.RulePlace;
+import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
 import holloway.units.Length;
@@ -37,7 +38,12 @@ final class StripMakes {
   }
 
   Make behind(Edge e, boolean outer) {
-    return Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
+    Make make = Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
+    return isNeighbours(e) ? make.besideNeighbours() : make;
+  }
+
+  private static boolean isNeighbours(Edge e) {
+    return e.room().room().standing() == Standing.SOMEBODY_ELSES;
   }
 
   /** Does the person state how thick the wall between two faces is? */
@@ -66,7 +72,9 @@ final class StripMakes {
             specs.between(low.room().name(), high.room().name(), ordinals.getOrDefault(key(s), 1)));
     said.addAll(specs.behind(low.room().name(), low.side(), low.ordinal()));
     said.addAll(specs.behind(high.room().name(), high.side(), high.ordinal()));
-    return fitted(s.withMake(Make.of(specs.house(), said, false)));
+    Make make = Make.of(specs.house(), said, false);
+    boolean theirs = isNeighbours(low) || isNeighbours(high);
+    return fitted(s.withMake(theirs ? make.besideNeighbours() : make));
   }
 
   private final TreeMap<String, Integer> ordinals = new TreeMap<>();
@@ -205,6 +213,7 @@ final class StripMakes {
     return switch (make.kind()) {
       case FRAMED -> Makeup.lining(room.walls());
       case MASONRY -> room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER;
+      case GLAZED -> 0;
       case FURRED -> Makeup.BATTEN + Makeup.BOARD;
       case DABBED -> Makeup.DAB + Makeup.BOARD;
     };

@@ -10,6 +10,7 @@ import holloway.house.Opening;
 import holloway.house.Side;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,8 @@ import java.util.Optional;
  * @param height underside of bottom plate to top of top plate
  * @param outside 0 or 1 when that side is the outside of the house, else −1
  * @param studOrigin s of one stud centre; origin ASSUMED when nobody found it
+ * @param traits what only some walls are; party is resolved, knockouts are from the plate's
+ *     underside
  * @param blocksAt stated heights (above the plate's underside) of blocks across every bay
  */
 public record Wall(
@@ -55,7 +58,8 @@ public record Wall(
     List<WallFace> faces,
     List<WallOpening> openings,
     List<Junction> junctions,
-    Length spread) {
+    Length spread,
+    WallTraits traits) {
 
   /**
    * A stretch of one side that shows to a room; ordinal as in {@link holloway.house.FaceRef}; z of
@@ -73,8 +77,67 @@ public record Wall(
    */
   public record Junction(String other, int side, Interval s) {}
 
+  /** A wall with no traits. */
+  public Wall(
+      String id,
+      String level,
+      WallSpec.Kind kind,
+      Frame frame,
+      long length,
+      long thickness,
+      Interval core,
+      long height,
+      int outside,
+      Fact<Timber> studs,
+      Fact<Length> every,
+      Fact<Long> studOrigin,
+      Fact<Boolean> bearing,
+      Fact<Fill> fill,
+      Lining lining0,
+      Lining lining1,
+      boolean garageSeparation,
+      boolean balloon,
+      boolean singleTopPlate,
+      List<Fact<Long>> blocksAt,
+      List<WallFace> faces,
+      List<WallOpening> openings,
+      List<Junction> junctions,
+      Length spread) {
+    this(
+        id,
+        level,
+        kind,
+        frame,
+        length,
+        thickness,
+        core,
+        height,
+        outside,
+        studs,
+        every,
+        studOrigin,
+        bearing,
+        fill,
+        lining0,
+        lining1,
+        garageSeparation,
+        balloon,
+        singleTopPlate,
+        blocksAt,
+        faces,
+        openings,
+        junctions,
+        spread,
+        WallTraits.NONE);
+  }
+
   public boolean isFramed() {
     return kind == WallSpec.Kind.FRAMED;
+  }
+
+  /** Shared with somebody else: nothing is bored, cut into or fixed in it. */
+  public boolean isParty() {
+    return traits.isParty();
   }
 
   public boolean isOuter() {

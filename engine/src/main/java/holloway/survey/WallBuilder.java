@@ -5,6 +5,10 @@ import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Lining;
+import holloway.house.Timber;
+import holloway.house.WallSpec;
+import holloway.house.WallTraits;
+import holloway.limits.SteelPractice;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -104,12 +108,13 @@ final class WallBuilder {
         lining(own, 1),
         separation,
         make.balloon() && s.isOuter(),
-        make.singleTopPlate(),
+        make.singleTopPlate() || isSteel(make),
         make.blocksAt().stream().map(WallBuilder::plain).toList(),
         faces(own, f.range(), z0),
         List.of(),
         junctions,
-        new Length(most(own, spreads::of)));
+        new Length(most(own, spreads::of)),
+        traits(make, top - z0));
   }
 
   private static long most(Strip s, ToLongFunction<Edge> what) {
@@ -136,6 +141,23 @@ final class WallBuilder {
     boolean garage = s.shown().stream().anyMatch(x -> x.edge().room().room().garage());
     boolean other = s.shown().stream().anyMatch(x -> !x.edge().room().room().garage());
     return garage && other && !s.isOuter();
+  }
+
+  private static boolean isSteel(Make make) {
+    return make.kind() == WallSpec.Kind.FRAMED && make.studs().value().kind() == Timber.Kind.STEEL;
+  }
+
+  /** Steel studs are punched where the person says, else where they usually are. */
+  private static WallTraits traits(Make make, long height) {
+    WallTraits t = make.traits();
+    if (!isSteel(make) || !t.knockouts().isEmpty()) {
+      return t;
+    }
+    List<Fact<Length>> usual =
+        SteelPractice.usualKnockouts(new Length(height)).stream()
+            .map(z -> Fact.assumed(z, SteelPractice.FIRST))
+            .toList();
+    return new WallTraits(t.party(), usual, t.layers());
   }
 
   private static Lining lining(Strip s, int side) {

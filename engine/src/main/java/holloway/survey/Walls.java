@@ -44,6 +44,7 @@ final class Walls {
         w.faces(),
         openings,
         w.junctions(),
-        w.spread());
+        w.spread(),
+        w.traits());
   }
 }

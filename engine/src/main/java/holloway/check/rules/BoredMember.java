@@ -10,6 +10,7 @@ import holloway.geometry.Point3;
 import holloway.house.Timber;
 import holloway.limits.MemberMake;
 import holloway.limits.RulePack;
+import holloway.limits.SteelPractice;
 import holloway.limits.Verdict;
 import holloway.units.Length;
 import java.util.ArrayList;
@@ -66,6 +67,12 @@ final class BoredMember implements PlanRule {
     boolean bearing =
         finished.wall(m.owner()).map(w -> w.bearing().value() || w.isOuter()).orElse(true);
     Length width = new Length(m.box().y().length());
+    if (m.kind().isTimber()
+        && m.kind() != MemberKind.FIRE_BLOCK
+        && GrommetInSteel.isSteel(m.owner(), finished)) {
+      boolean track = m.kind() == MemberKind.TOP_PLATE || m.kind() == MemberKind.BOTTOM_PLATE;
+      return Optional.of(track ? SteelPractice.trackBore(bearing) : SteelPractice.studBore());
+    }
     return switch (m.kind()) {
       case TOP_PLATE, BOTTOM_PLATE -> Optional.of(pack.plateBore(width, bit, bearing));
       case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST, FIRE_BLOCK, SILL ->

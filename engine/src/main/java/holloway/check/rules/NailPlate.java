@@ -62,7 +62,7 @@ final class NailPlate implements PlanRule {
     RulePack pack = finished.pack();
     Length bit = Length.mm((long) made.hole().diameterMm());
     return finished.pierced(made.site()).stream()
-        .filter(m -> IN_WALLS.contains(m.kind()))
+        .filter(m -> IN_WALLS.contains(m.kind()) && !GrommetInSteel.isSteel(m.owner(), finished))
         .anyMatch(
             m ->
                 pack.needsNailPlate(

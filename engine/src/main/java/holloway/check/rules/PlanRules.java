@@ -18,6 +18,7 @@ public final class PlanRules {
           new BoredMember(),
           new HolesApart(),
           new NailPlate(),
+          new GrommetInSteel(),
           new OuterWallHole(),
           new IndoorCableOutside(),
           new PowerInTheBay(),
