@@ -71,7 +71,10 @@ final class DeckFramer {
     Fact<Timber> timber = spec.joists().orElseGet(() -> Fact.assumed(Makeup.JOIST));
     long sheet = Makeup.subfloor(spec);
     Interval joistZ = new Interval(-sheet - timber.value().depth().nm(), -sheet);
-    List<Interval> joists = layout(spec, timber.value(), width, ew);
+    List<Box> wells = Wells.toLocal(Wells.inFloor(placed, level.name()), frame);
+    List<Interval> joists =
+        Wells.trimmed(
+            layout(spec, timber.value(), width, ew), wells, timber.value().thickness().nm());
     Fact<Long> every =
         new Fact<>(
             spec.every().value().nm(), Length.ZERO, spec.every().origin(), spec.every().where());
@@ -91,10 +94,12 @@ final class DeckFramer {
             new Interval(-sheet, 0),
             joists,
             bearings,
+            wells,
             spec);
     Geometry through = throughWalls(level.name());
     joists(deck, local, through);
     rimsAcross(deck, local, through);
+    headers(deck, local);
     blocking(deck, local, bearings);
     subfloor(deck, through);
     return deck;
@@ -159,18 +164,32 @@ final class DeckFramer {
     for (Interval v : deck.joists()) {
       for (Interval u : Sheets.insideAlong(local, v.lo(), v.hi())) {
         if (u.length() > 2 * inset + 50_000_000) {
-          Box box =
-              new Box(
-                  u.lo() + inset,
-                  u.hi() - inset,
-                  v.lo(),
-                  v.hi(),
-                  deck.joistZ().lo(),
-                  deck.joistZ().hi());
-          if (!inside(deck, box, through)) {
-            String name = "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(u.lo());
-            add(deck, MemberKind.JOIST, name, box, deck.layoutAssumed());
+          Interval inner = new Interval(u.lo() + inset, u.hi() - inset);
+          List<Interval> wells =
+              Wells.across(deck.wells(), v, deck.timber().value().thickness().nm());
+          for (Interval part : inner.without(wells, 50_000_000)) {
+            joist(deck, part, v, part.lo() == inner.lo() ? u.lo() : part.lo(), through);
           }
+        }
+      }
+    }
+  }
+
+  private void joist(Deck deck, Interval u, Interval v, long named, Geometry through) {
+    Box box = new Box(u.lo(), u.hi(), v.lo(), v.hi(), deck.joistZ().lo(), deck.joistZ().hi());
+    if (!inside(deck, box, through)) {
+      String name = "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(named);
+      add(deck, MemberKind.JOIST, name, box, deck.layoutAssumed());
+    }
+  }
+
+  /** Doubled headers at both ends of a well, where the floor's edge leaves room for them. */
+  private void headers(Deck deck, Polygon2 local) {
+    for (Box well : deck.wells()) {
+      for (Box b : Wells.headers(well, deck.joistZ(), deck.timber().value().thickness().nm())) {
+        if (inside(local, new Interval(b.x0() - RIM, b.x1() + RIM), b.y())) {
+          String name = "header-" + WallFramer.tag(b.x0()) + "-" + WallFramer.tag(b.y0());
+          add(deck, MemberKind.HEADER, name, b, false);
         }
       }
     }
@@ -228,7 +247,9 @@ final class DeckFramer {
       Interval v = new Interval(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
       bearings.add(u);
       for (Interval gap : v.without(deck.joists(), 5_000_000)) {
-        if (inside(local, u, gap)) {
+        boolean well =
+            deck.wells().stream().anyMatch(o -> o.x().overlaps(u) && o.y().overlaps(gap));
+        if (!well && inside(local, u, gap)) {
           Box box =
               new Box(u.lo(), u.hi(), gap.lo(), gap.hi(), deck.joistZ().lo(), deck.joistZ().hi());
           add(
@@ -252,7 +273,7 @@ final class DeckFramer {
     for (Polygon2 part : Outlines.parts(deck.outline().toJts().difference(through))) {
       sheets.addAll(Sheets.rectangles(part));
     }
-    for (Polygon2 r : sheets) {
+    for (Polygon2 r : Wells.cut(sheets, Wells.inFloor(placed, deck.level()))) {
       Box box =
           new Box(
               r.xRange().lo(),

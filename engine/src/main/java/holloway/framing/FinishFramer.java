@@ -86,6 +86,7 @@ final class FinishFramer {
     }
     sheet(
         r.outline(),
+        Wells.inCeiling(placed, r.room().level()),
         r.ceilingZ(),
         r.ceilingZ() + thick,
         MemberKind.LINING,
@@ -99,6 +100,7 @@ final class FinishFramer {
     if (floor.kind() == FloorSpec.Kind.SLAB) {
       sheet(
           r.outline(),
+          Wells.inFloor(placed, r.room().level()),
           r.floorZ() - SLAB,
           r.floorZ(),
           MemberKind.SLAB,
@@ -110,13 +112,14 @@ final class FinishFramer {
 
   private static void sheet(
       Polygon2 outline,
+      List<Box> wells,
       long z0,
       long z1,
       MemberKind kind,
       String name,
       String owner,
       List<Member> members) {
-    for (Polygon2 p : Sheets.rectangles(outline)) {
+    for (Polygon2 p : Wells.cut(Sheets.rectangles(outline), wells)) {
       Box box = new Box(p.xRange().lo(), p.xRange().hi(), p.yRange().lo(), p.yRange().hi(), z0, z1);
       String id = name + "-" + WallFramer.tag(box.x0()) + "-" + WallFramer.tag(box.y0());
       members.add(new Member(id, kind, Frame.WORLD, box, owner, false));

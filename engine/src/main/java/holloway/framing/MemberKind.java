@@ -27,7 +27,8 @@ public enum MemberKind {
   CLADDING,
   MASONRY,
   SLAB,
-  OBSTACLE;
+  OBSTACLE,
+  STAIR;
 
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');

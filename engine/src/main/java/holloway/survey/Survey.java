@@ -33,6 +33,7 @@ public final class Survey {
     closures.lone().forEach(notes::standsOut);
     List<PlacedRoom> rooms = plan.rooms(storeys);
     new Overlaps(gaps, texts, problems).check(rooms);
+    StairCheck.check(house, order, rooms, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
