@@ -36,24 +36,21 @@ final class DeckFramer {
   List<Deck> decks() {
     List<Deck> out = new ArrayList<>();
     for (PlacedLevel level : placed.levels()) {
-      FloorSpec spec = level.level().floor();
-      if (spec.kind() != FloorSpec.Kind.JOISTS) {
-        continue;
+      if (level.level().floor().kind() == FloorSpec.Kind.JOISTS) {
+        out.addAll(decks(level));
       }
-      var joisted =
-          Outlines.of(
-              placed,
-              level.name(),
-              r -> r.room().floor().map(f -> f.kind() == FloorSpec.Kind.JOISTS).orElse(true),
-              false);
-      List<Polygon2> parts = Outlines.parts(joisted);
-      for (int i = 0; i < parts.size(); i++) {
-        out.add(
-            deck(
-                level,
-                spec,
-                parts.get(i),
-                level.name() + "/floor" + (parts.size() == 1 ? "" : "-" + (i + 1))));
+    }
+    return out;
+  }
+
+  private List<Deck> decks(PlacedLevel level) {
+    List<FloorRegions.Region> regions = FloorRegions.of(placed, level);
+    int all = regions.stream().mapToInt(r -> Outlines.parts(r.outline()).size()).sum();
+    List<Deck> out = new ArrayList<>();
+    for (FloorRegions.Region r : regions) {
+      for (Polygon2 part : Outlines.parts(r.outline())) {
+        String number = all == 1 ? "" : "-" + (out.size() + 1);
+        out.add(deck(level, r.spec(), part, level.name() + "/floor" + number));
       }
     }
     return out;
@@ -100,7 +97,9 @@ final class DeckFramer {
     joists(deck, local, through);
     rimsAcross(deck, local, through);
     headers(deck, local);
-    blocking(deck, local, bearings);
+    BlockFramer blocks = new BlockFramer(placed, deck, local, members);
+    blocks.overBearings(bearings);
+    blocks.rows();
     subfloor(deck, through);
     return deck;
   }
@@ -219,45 +218,6 @@ final class DeckFramer {
               "rim-" + WallFramer.tag(u0) + "-" + WallFramer.tag(box.y0()),
               box,
               false);
-        }
-      }
-    }
-  }
-
-  /**
-   * Blocking between the joists over each bearing wall of the level below that crosses them
-   * (practice).
-   */
-  private void blocking(Deck deck, Polygon2 local, List<Interval> bearings) {
-    int order = placed.getLevel(deck.level()).order();
-    for (Wall w : placed.walls()) {
-      boolean crosses =
-          Math.abs(
-                  w.frame().u().x() * deck.frame().u().x()
-                      + w.frame().u().y() * deck.frame().u().y())
-              < 1e-6;
-      boolean under = placed.getLevel(w.level()).order() == order - 1;
-      if (!under || !crosses || w.isOuter() || !w.bearing().value()) {
-        continue;
-      }
-      Point2 a = deck.frame().toLocal(w.world(0, (w.core().lo() + w.core().hi()) / 2, 0)).plan();
-      Point2 b =
-          deck.frame().toLocal(w.world(w.length(), (w.core().lo() + w.core().hi()) / 2, 0)).plan();
-      Interval u = new Interval(a.x() - RIM / 2, a.x() + RIM / 2);
-      Interval v = new Interval(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
-      bearings.add(u);
-      for (Interval gap : v.without(deck.joists(), 5_000_000)) {
-        boolean well =
-            deck.wells().stream().anyMatch(o -> o.x().overlaps(u) && o.y().overlaps(gap));
-        if (!well && inside(local, u, gap)) {
-          Box box =
-              new Box(u.lo(), u.hi(), gap.lo(), gap.hi(), deck.joistZ().lo(), deck.joistZ().hi());
-          add(
-              deck,
-              MemberKind.BLOCKING,
-              "blocking-" + WallFramer.tag(gap.lo()) + "-" + WallFramer.tag(u.lo()),
-              box,
-              w.bearing().isAssumed());
         }
       }
     }

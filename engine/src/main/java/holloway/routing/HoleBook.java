@@ -249,6 +249,10 @@ final class HoleBook {
       long d = Math.abs(a.x() - b.x());
       return d <= ARM ? d : -1;
     }
+    if (h.id().startsWith("stairs/")) {
+      long d = a.distanceTo(b);
+      return d <= ARM ? d : -1;
+    }
     boolean endOfBay = b.z() <= c.z0() + 20_000_000 || b.z() >= c.z1() - 20_000_000;
     long d = Math.abs(a.z() - b.z());
     return d <= (endOfBay ? FLEX : 160_000_000) ? d : -1;

@@ -41,6 +41,7 @@ public final class Survey {
     Spaces spaces = new Spaces(house, rooms);
     List<PlacedLevel> levels = walls.build(order, rooms, spaces);
     problems.throwIfAny();
+    FloorCheck.check(levels, rooms, problems);
     WallFinder finder = new WallFinder(rooms, walls.walls());
     List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
     problems.throwIfAny();
