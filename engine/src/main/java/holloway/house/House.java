@@ -111,8 +111,6 @@ public record House(
       List<Chase> chases,
       List<Obstacle> obstacles,
       List<Conduit> conduits,
-      List<Soffit> soffits,
-      List<Skirting> skirtings,
       List<Thing> things,
       List<Tape> tapes,
       List<Found> found,
