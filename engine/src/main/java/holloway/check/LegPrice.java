@@ -61,9 +61,10 @@ final class LegPrice {
     return zone(hollow).equals("cellar");
   }
 
-  /** True on the open surface of a room that is not plain. */
+  /** True on the open surface of a room that is not plain; a cupboard's door hides its cables. */
   boolean inSight(Hollow hollow) {
-    if (hollow.kind() != HollowKind.ROOM_SURFACE || isUnderJoists(hollow)) {
+    boolean cupboard = hollow.id().startsWith("stairs/");
+    if (hollow.kind() != HollowKind.ROOM_SURFACE || isUnderJoists(hollow) || cupboard) {
       return false;
     }
     return evidence.house().framed().placed().rooms().stream()

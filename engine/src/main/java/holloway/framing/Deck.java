@@ -1,5 +1,6 @@
 package holloway.framing;
 
+import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
@@ -18,6 +19,7 @@ import java.util.List;
  * @param joistZ local z range of the joists, {@code subfloorZ} of the sheet or boards above
  * @param joists local v range of each joist, ascending (rims that run along the joists included)
  * @param bearings local u ranges of blocking over bearing walls
+ * @param wells openings for stairs, local plan boxes
  */
 public record Deck(
     String id,
@@ -31,6 +33,7 @@ public record Deck(
     Interval subfloorZ,
     List<Interval> joists,
     List<Interval> bearings,
+    List<Box> wells,
     FloorSpec spec) {
   public Fill fill() {
     return spec.fill();

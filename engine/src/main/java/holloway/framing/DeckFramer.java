@@ -36,24 +36,21 @@ final class DeckFramer {
   List<Deck> decks() {
     List<Deck> out = new ArrayList<>();
     for (PlacedLevel level : placed.levels()) {
-      FloorSpec spec = level.level().floor();
-      if (spec.kind() != FloorSpec.Kind.JOISTS) {
-        continue;
+      if (level.level().floor().kind() == FloorSpec.Kind.JOISTS) {
+        out.addAll(decks(level));
       }
-      var joisted =
-          Outlines.of(
-              placed,
-              level.name(),
-              r -> r.room().floor().map(f -> f.kind() == FloorSpec.Kind.JOISTS).orElse(true),
-              false);
-      List<Polygon2> parts = Outlines.parts(joisted);
-      for (int i = 0; i < parts.size(); i++) {
-        out.add(
-            deck(
-                level,
-                spec,
-                parts.get(i),
-                level.name() + "/floor" + (parts.size() == 1 ? "" : "-" + (i + 1))));
+    }
+    return out;
+  }
+
+  private List<Deck> decks(PlacedLevel level) {
+    List<FloorRegions.Region> regions = FloorRegions.of(placed, level);
+    int all = regions.stream().mapToInt(r -> Outlines.parts(r.outline()).size()).sum();
+    List<Deck> out = new ArrayList<>();
+    for (FloorRegions.Region r : regions) {
+      for (Polygon2 part : Outlines.parts(r.outline())) {
+        String number = all == 1 ? "" : "-" + (out.size() + 1);
+        out.add(deck(level, r.spec(), part, level.name() + "/floor" + number));
       }
     }
     return out;
@@ -71,7 +68,10 @@ final class DeckFramer {
     Fact<Timber> timber = spec.joists().orElseGet(() -> Fact.assumed(Makeup.JOIST));
     long sheet = Makeup.subfloor(spec);
     Interval joistZ = new Interval(-sheet - timber.value().depth().nm(), -sheet);
-    List<Interval> joists = layout(spec, timber.value(), width, ew);
+    List<Box> wells = Wells.toLocal(Wells.inFloor(placed, level.name()), frame);
+    List<Interval> joists =
+        Wells.trimmed(
+            layout(spec, timber.value(), width, ew), wells, timber.value().thickness().nm());
     Fact<Long> every =
         new Fact<>(
             spec.every().value().nm(), Length.ZERO, spec.every().origin(), spec.every().where());
@@ -91,11 +91,15 @@ final class DeckFramer {
             new Interval(-sheet, 0),
             joists,
             bearings,
+            wells,
             spec);
     Geometry through = throughWalls(level.name());
     joists(deck, local, through);
     rimsAcross(deck, local, through);
-    blocking(deck, local, bearings);
+    headers(deck, local);
+    BlockFramer blocks = new BlockFramer(placed, deck, local, members);
+    blocks.overBearings(bearings);
+    blocks.rows();
     subfloor(deck, through);
     return deck;
   }
@@ -159,18 +163,32 @@ final class DeckFramer {
     for (Interval v : deck.joists()) {
       for (Interval u : Sheets.insideAlong(local, v.lo(), v.hi())) {
         if (u.length() > 2 * inset + 50_000_000) {
-          Box box =
-              new Box(
-                  u.lo() + inset,
-                  u.hi() - inset,
-                  v.lo(),
-                  v.hi(),
-                  deck.joistZ().lo(),
-                  deck.joistZ().hi());
-          if (!inside(deck, box, through)) {
-            String name = "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(u.lo());
-            add(deck, MemberKind.JOIST, name, box, deck.layoutAssumed());
+          Interval inner = new Interval(u.lo() + inset, u.hi() - inset);
+          List<Interval> wells =
+              Wells.across(deck.wells(), v, deck.timber().value().thickness().nm());
+          for (Interval part : inner.without(wells, 50_000_000)) {
+            joist(deck, part, v, part.lo() == inner.lo() ? u.lo() : part.lo(), through);
           }
+        }
+      }
+    }
+  }
+
+  private void joist(Deck deck, Interval u, Interval v, long named, Geometry through) {
+    Box box = new Box(u.lo(), u.hi(), v.lo(), v.hi(), deck.joistZ().lo(), deck.joistZ().hi());
+    if (!inside(deck, box, through)) {
+      String name = "joist-" + WallFramer.tag(v.lo()) + "-" + WallFramer.tag(named);
+      add(deck, MemberKind.JOIST, name, box, deck.layoutAssumed());
+    }
+  }
+
+  /** Doubled headers at both ends of a well, where the floor's edge leaves room for them. */
+  private void headers(Deck deck, Polygon2 local) {
+    for (Box well : deck.wells()) {
+      for (Box b : Wells.headers(well, deck.joistZ(), deck.timber().value().thickness().nm())) {
+        if (inside(local, new Interval(b.x0() - RIM, b.x1() + RIM), b.y())) {
+          String name = "header-" + WallFramer.tag(b.x0()) + "-" + WallFramer.tag(b.y0());
+          add(deck, MemberKind.HEADER, name, b, false);
         }
       }
     }
@@ -205,43 +223,6 @@ final class DeckFramer {
     }
   }
 
-  /**
-   * Blocking between the joists over each bearing wall of the level below that crosses them
-   * (practice).
-   */
-  private void blocking(Deck deck, Polygon2 local, List<Interval> bearings) {
-    int order = placed.getLevel(deck.level()).order();
-    for (Wall w : placed.walls()) {
-      boolean crosses =
-          Math.abs(
-                  w.frame().u().x() * deck.frame().u().x()
-                      + w.frame().u().y() * deck.frame().u().y())
-              < 1e-6;
-      boolean under = placed.getLevel(w.level()).order() == order - 1;
-      if (!under || !crosses || w.isOuter() || !w.bearing().value()) {
-        continue;
-      }
-      Point2 a = deck.frame().toLocal(w.world(0, (w.core().lo() + w.core().hi()) / 2, 0)).plan();
-      Point2 b =
-          deck.frame().toLocal(w.world(w.length(), (w.core().lo() + w.core().hi()) / 2, 0)).plan();
-      Interval u = new Interval(a.x() - RIM / 2, a.x() + RIM / 2);
-      Interval v = new Interval(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
-      bearings.add(u);
-      for (Interval gap : v.without(deck.joists(), 5_000_000)) {
-        if (inside(local, u, gap)) {
-          Box box =
-              new Box(u.lo(), u.hi(), gap.lo(), gap.hi(), deck.joistZ().lo(), deck.joistZ().hi());
-          add(
-              deck,
-              MemberKind.BLOCKING,
-              "blocking-" + WallFramer.tag(gap.lo()) + "-" + WallFramer.tag(u.lo()),
-              box,
-              w.bearing().isAssumed());
-        }
-      }
-    }
-  }
-
   private static boolean inside(Polygon2 local, Interval u, Interval v) {
     return Sheets.insideAlong(local, v.lo(), v.hi()).stream()
         .anyMatch(i -> i.lo() <= u.lo() && i.hi() >= u.hi());
@@ -252,7 +233,7 @@ final class DeckFramer {
     for (Polygon2 part : Outlines.parts(deck.outline().toJts().difference(through))) {
       sheets.addAll(Sheets.rectangles(part));
     }
-    for (Polygon2 r : sheets) {
+    for (Polygon2 r : Wells.cut(sheets, Wells.inFloor(placed, deck.level()))) {
       Box box =
           new Box(
               r.xRange().lo(),

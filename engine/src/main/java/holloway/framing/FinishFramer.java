@@ -6,10 +6,13 @@ import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
+import holloway.survey.Makeup;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
+import org.locationtech.jts.geom.Geometry;
 
 /** Linings of walls and ceilings, cladding outside, and slabs. */
 final class FinishFramer {
@@ -28,6 +31,7 @@ final class FinishFramer {
       ceiling(placed, r, members);
       slab(placed, r, members);
     }
+    decks(placed, members);
   }
 
   private static void skin(
@@ -86,6 +90,7 @@ final class FinishFramer {
     }
     sheet(
         r.outline(),
+        Wells.inCeiling(placed, r.room().level()),
         r.ceilingZ(),
         r.ceilingZ() + thick,
         MemberKind.LINING,
@@ -94,11 +99,12 @@ final class FinishFramer {
         members);
   }
 
+  /** On the ground: between the walls. Over a storey it is {@link #decks}. */
   private static void slab(Placed placed, PlacedRoom r, List<Member> members) {
-    FloorSpec floor = r.room().floor().orElse(placed.getLevel(r.room().level()).level().floor());
-    if (floor.kind() == FloorSpec.Kind.SLAB) {
+    if (isSlab(placed, r) && placed.getLevel(r.room().level()).order() == 0) {
       sheet(
           r.outline(),
+          Wells.inFloor(placed, r.room().level()),
           r.floorZ() - SLAB,
           r.floorZ(),
           MemberKind.SLAB,
@@ -108,15 +114,42 @@ final class FinishFramer {
     }
   }
 
+  private static boolean isSlab(Placed placed, PlacedRoom r) {
+    FloorSpec usual = placed.getLevel(r.room().level()).level().floor();
+    return r.room().floor().orElse(usual).kind() == FloorSpec.Kind.SLAB;
+  }
+
+  /** Concrete between storeys runs on over the walls that carry it. */
+  private static void decks(Placed placed, List<Member> members) {
+    for (PlacedLevel level : placed.levels()) {
+      if (level.order() > 0) {
+        Geometry all = Outlines.of(placed, level.name(), r -> isSlab(placed, r), true);
+        List<Polygon2> parts = Outlines.parts(all);
+        for (int i = 0; i < parts.size(); i++) {
+          sheet(
+              parts.get(i),
+              Wells.inFloor(placed, level.name()),
+              level.floorZ() - Makeup.CONCRETE_DECK,
+              level.floorZ(),
+              MemberKind.SLAB,
+              level.name() + "/slab-" + (i + 1),
+              level.name() + "/slab",
+              members);
+        }
+      }
+    }
+  }
+
   private static void sheet(
       Polygon2 outline,
+      List<Box> wells,
       long z0,
       long z1,
       MemberKind kind,
       String name,
       String owner,
       List<Member> members) {
-    for (Polygon2 p : Sheets.rectangles(outline)) {
+    for (Polygon2 p : Wells.cut(Sheets.rectangles(outline), wells)) {
       Box box = new Box(p.xRange().lo(), p.xRange().hi(), p.yRange().lo(), p.yRange().hi(), z0, z1);
       String id = name + "-" + WallFramer.tag(box.x0()) + "-" + WallFramer.tag(box.y0());
       members.add(new Member(id, kind, Frame.WORLD, box, owner, false));

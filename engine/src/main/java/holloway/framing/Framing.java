@@ -23,6 +23,7 @@ public final class Framing {
     List<Attic> attics = new RoofFramer(placed, members).attics();
     FinishFramer.frame(placed, decks, members);
     LoweredFramer.frame(placed, members);
+    StairFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));

@@ -28,6 +28,7 @@ public enum MemberKind {
   MASONRY,
   SLAB,
   OBSTACLE,
+  STAIR,
   /** A glazed wall: never bored, nothing fixed in it. */
   GLASS,
   /** Room that is somebody else's, or the face of a wall shared with them: never entered. */

@@ -1,5 +1,6 @@
 package holloway.framing;
 
+import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -45,6 +46,11 @@ final class Outlines {
         parts.add(strip(w).toJts());
       }
     }
+    return joined(parts);
+  }
+
+  /** The union of some outlines, narrow gaps between them closed. */
+  static Geometry joined(List<Geometry> parts) {
     if (parts.isEmpty()) {
       return Polygon2.rectangle(0, 0, 1, 1).toJts().getFactory().createPolygon();
     }
@@ -55,7 +61,7 @@ final class Outlines {
    * A wall's plan strip: core, with the lining where a room shows, up to the outer face of the core
    * outside.
    */
-  private static Polygon2 strip(Wall w) {
+  static Polygon2 strip(Wall w) {
     long t0 = w.outside() == 0 ? w.core().lo() : 0;
     long t1 = w.outside() == 1 ? w.core().hi() : w.thickness();
     return band(w, t0, t1);
@@ -67,13 +73,18 @@ final class Outlines {
   }
 
   private static Polygon2 band(Wall w, long t0, long t1) {
+    return band(w, new Interval(0, w.length()), t0, t1);
+  }
+
+  /** A stretch of a wall's plan between two depths. */
+  static Polygon2 band(Wall w, Interval s, long t0, long t1) {
     List<Point2> corners = new ArrayList<>();
     for (Point3 p :
         List.of(
-            w.world(0, t0, 0),
-            w.world(w.length(), t0, 0),
-            w.world(w.length(), t1, 0),
-            w.world(0, t1, 0))) {
+            w.world(s.lo(), t0, 0),
+            w.world(s.hi(), t0, 0),
+            w.world(s.hi(), t1, 0),
+            w.world(s.lo(), t1, 0))) {
       corners.add(p.plan());
     }
     return new Polygon2(corners);

@@ -57,6 +57,7 @@ final class Bores {
       case OUTER_SKIN -> EnumSet.of(MemberKind.CLADDING);
       case OUTER_THROUGH -> EnumSet.of(MemberKind.CLADDING, MemberKind.LINING);
       case MASONRY -> EnumSet.of(MemberKind.MASONRY, MemberKind.LINING, MemberKind.CLADDING);
+      case OPENING -> EnumSet.of(MemberKind.LINING, MemberKind.SUBFLOOR, MemberKind.SLAB);
       case WALL_BOARD, WALL_THROUGH -> EnumSet.of(MemberKind.LINING);
       default -> FINISH;
     };

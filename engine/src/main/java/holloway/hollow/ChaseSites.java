@@ -107,7 +107,8 @@ final class ChaseSites {
       axes.add(new Point3[] {p.at(z0), p.at(z1)});
     }
     String what = "chase/" + shaft.chase().name() + "/" + (open ? "way-" : "floor-") + floor;
-    Optional<Site> site = draft.bores.best("?", kind, axes, hollowA, hollowB);
+    Optional<Site> site =
+        draft.bores.best("?", open ? SiteKind.OPENING : kind, axes, hollowA, hollowB);
     if (site.isEmpty()) {
       draft.refuse(
           "floor of chase " + shaft.chase().name() + " at " + floor,

@@ -1,6 +1,8 @@
 package holloway.hollow;
 
 import holloway.framing.Framed;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
@@ -124,12 +126,25 @@ final class ChaseSpaces {
     return new Shaft(c, plan, segments);
   }
 
-  /** Up to the underside of the joists above, or to the top of the plates under an attic. */
+  /**
+   * Up to the underside of the joists or concrete above, or to the top of the plates under an
+   * attic.
+   */
   private long top(PlacedLevel l, Box plan) {
     Point2 p = new Point2((plan.x0() + plan.x1()) / 2, (plan.y0() + plan.y1()) / 2);
     for (var d : framed.decks()) {
       if (framed.placed().getLevel(d.level()).order() == l.order() + 1 && d.outline().contains(p)) {
         return d.frame().origin().z() + d.joistZ().lo();
+      }
+    }
+    for (Member m : framed.members()) {
+      boolean over =
+          m.kind() == MemberKind.SLAB
+              && m.box().z0() > l.floorZ() + 1
+              && m.box().x().contains(p.x())
+              && m.box().y().contains(p.y());
+      if (over && m.box().z0() < l.ceilingZ() + 1_000_000_000) {
+        return m.box().z0();
       }
     }
     return framed.attics().stream()

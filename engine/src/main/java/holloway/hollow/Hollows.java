@@ -24,6 +24,7 @@ public final class Hollows {
     RoomSpaces.hollows(framed).forEach(draft::hollow);
     List<ChaseSpaces.Shaft> shafts = new ChaseSpaces(framed, draft.refused).shafts();
     shafts.forEach(s -> s.segments().forEach(g -> draft.hollow(g.hollow())));
+    StairSpaces.hollows(framed).forEach(draft::hollow);
     ConduitSpaces.find(draft);
     BoardVoids.find(draft);
     LoweredSpaces.find(draft);
@@ -37,6 +38,7 @@ public final class Hollows {
     shafts.forEach(chases::find);
     new SurfaceSites(draft).find(interests);
     new RoomToRoomSites(draft).find();
+    new StairSites(draft).find();
     new OuterSites(draft).find(interests);
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();

@@ -53,6 +53,7 @@ final class JoistBays {
       }
       for (Interval u : Scan.inside(local, v)) {
         List<Interval> closed = new ArrayList<>(openBelow(deck, v));
+        deck.wells().stream().filter(w -> w.y().overlaps(v)).forEach(w -> closed.add(w.x()));
         shut.forEach(m -> closedBy(deck, m, v).ifPresent(closed::add));
         for (Interval stretch : u.without(closed, SHORTEST)) {
           out.add(bay(deck, v, stretch));
@@ -65,7 +66,9 @@ final class JoistBays {
   private static boolean shuts(Deck deck, Member m) {
     boolean own =
         m.owner().equals(deck.id())
-            && (m.kind() == MemberKind.RIM || m.kind() == MemberKind.BLOCKING);
+            && (m.kind() == MemberKind.RIM
+                || m.kind() == MemberKind.BLOCKING
+                || m.kind() == MemberKind.HEADER);
     return own
         || Neighbours.isTheirs(m)
         || m.kind() == MemberKind.OBSTACLE

@@ -5,6 +5,7 @@ import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
+import holloway.house.FloorSpec;
 import holloway.house.Lining;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -89,6 +90,9 @@ final class RoomToRoomSites {
   private void throughFloor(PlacedRoom low, PlacedRoom high) {
     int a = draft.framed.placed().getLevel(low.room().level()).order();
     int b = draft.framed.placed().getLevel(high.room().level()).order();
+    if (b == a + 1 && concrete(low, high)) {
+      return;
+    }
     if (b == a + 1 && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
       var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
       Spaces.largest(shared)
@@ -109,6 +113,25 @@ final class RoomToRoomSites {
   /** A bore through the floor over a lowered ceiling would come out in its void. */
   private boolean lowered(PlacedRoom r) {
     return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
+  }
+
+  /** A core bore through concrete between storeys is not offered; told once for each two rooms. */
+  private boolean concrete(PlacedRoom low, PlacedRoom high) {
+    FloorSpec usual = draft.framed.placed().getLevel(high.room().level()).level().floor();
+    boolean slab = high.room().floor().orElse(usual).kind() == FloorSpec.Kind.SLAB;
+    var shared = low.outline().toJts().intersection(high.outline().toJts());
+    if (slab && !shared.isEmpty() && shared.getArea() > 0) {
+      Point2 mid =
+          new Point2(
+              Math.round(shared.getCentroid().getX() * 1e6),
+              Math.round(shared.getCentroid().getY() * 1e6));
+      draft.refuse(
+          "floor between " + low.name() + " and " + high.name(),
+          mid.at(high.floorZ()),
+          "it is concrete: a core bore needs a specialist and somebody who knows its steel",
+          "common practice, no published source");
+    }
+    return slab;
   }
 
   /** The corners, then places beside them, as far as they lie within. */

@@ -76,7 +76,7 @@ final class UnderFloors {
         a ->
             under(
                 d,
-                "crawlspace/" + d.level(),
+                "crawlspace/" + d.id().replace("/floor", ""),
                 HollowKind.CRAWLSPACE,
                 a,
                 floor + d.joistZ().lo() - c.clearance().value().nm()));

@@ -1,13 +1,16 @@
 package holloway.house;
 
 import holloway.units.Length;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * A floor's make-up. For JOISTS: section, spacing, run, and what lies under the lowest joisted
  * floor (a crawlspace with its clear height from ground to joist underside, or nothing said because
  * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
- * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets.
+ * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets. {@code
+ * blocksAt}: rows of solid blocks between the joists, by distance of their centre along them from
+ * the floor's west or south outer edge.
  */
 public record FloorSpec(
     Kind kind,
@@ -18,7 +21,26 @@ public record FloorSpec(
     Optional<Crawlspace> crawlspace,
     boolean boards,
     Fill fill,
+    List<Fact<Length>> blocksAt,
     Where where) {
+  /** Of a floor without rows of blocks. */
+  public FloorSpec(
+      Kind kind,
+      Optional<Fact<Timber>> joists,
+      Fact<Length> every,
+      Direction run,
+      Optional<Fact<Length>> origin,
+      Optional<Crawlspace> crawlspace,
+      boolean boards,
+      Fill fill,
+      Where where) {
+    this(kind, joists, every, run, origin, crawlspace, boards, fill, List.of(), where);
+  }
+
+  public FloorSpec {
+    blocksAt = List.copyOf(blocksAt);
+  }
+
   /** What carries the floor. */
   public enum Kind {
     SLAB,

@@ -26,7 +26,54 @@ public record House(
     List<Thing> things,
     List<Tape> tapes,
     List<Found> found,
-    List<InputFile> inputs) {
+    List<InputFile> inputs,
+    List<Stair> stairs) {
+  /** Of a house without stairs. */
+  public House(
+      String name,
+      RulePlace place,
+      Fact<Integer> built,
+      boolean balloon,
+      WallSpec outerWalls,
+      WallSpec innerWalls,
+      List<Level> levels,
+      List<Room> rooms,
+      List<WallSpec> walls,
+      List<Opening> openings,
+      List<Roof> roofs,
+      List<Chase> chases,
+      List<Obstacle> obstacles,
+      List<Conduit> conduits,
+      List<Soffit> soffits,
+      List<Skirting> skirtings,
+      List<Thing> things,
+      List<Tape> tapes,
+      List<Found> found,
+      List<InputFile> inputs) {
+    this(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        chases,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        List.of());
+  }
+
   /** A file that was read, with the SHA-256 of its bytes in hex. */
   public record InputFile(String file, String sha256) {}
 
@@ -45,6 +92,7 @@ public record House(
     tapes = List.copyOf(tapes);
     found = List.copyOf(found);
     inputs = List.copyOf(inputs);
+    stairs = List.copyOf(stairs);
   }
 
   /** A house of which no lowered ceiling and no loose skirting is stated. */

@@ -10,6 +10,8 @@ import holloway.house.Room;
 import holloway.house.Timber;
 import holloway.house.WallSpot;
 import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads a floor's make-up and the crawlspace under it. */
@@ -59,7 +61,16 @@ final class FloorReader {
             crawlspace,
             f.yesNo("boards").orElse(defaults.liftingBoards()),
             f.choice("fill", Fill.class).orElse(unlessSaid),
+            blocks(f),
             f.where()));
+  }
+
+  private static List<Fact<Length>> blocks(Entry f) {
+    List<Fact<Length>> out = new ArrayList<>();
+    for (Marked.Scalar s : f.texts("blocks-at")) {
+      Entry.quietly(() -> Forms.length(s.text(), s.where())).ifPresent(out::add);
+    }
+    return out;
   }
 
   private static Fact<Timber> ofKind(Fact<Timber> t, Timber.Kind kind) {

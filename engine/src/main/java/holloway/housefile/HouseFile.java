@@ -112,6 +112,7 @@ public final class HouseFile {
         seen.things(e),
         seen.tapes(e),
         found,
-        inputs);
+        inputs,
+        StairReader.read(e));
   }
 }

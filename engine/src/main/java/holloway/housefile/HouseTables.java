@@ -97,6 +97,10 @@ final class HouseTables {
               new Shape.Either(words("crawlspace"), new Shape.MapOf(UNDER)),
               "what lies under the lowest floor"),
           may("boards", YES_NO, "floorboards that lift, not sheets"),
+          may(
+              "blocks-at",
+              listOf(LENGTH),
+              "rows of solid blocks between the joists, from the floor's west or south outer edge"),
           may("fill", wordsOf(Fill.class), "what lies between the joists"));
 
   static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));

@@ -20,6 +20,7 @@ import holloway.house.Direction;
 import holloway.house.Obstacle;
 import holloway.house.Roof;
 import holloway.house.Side;
+import holloway.house.Stair;
 import holloway.house.Thing;
 import java.util.List;
 
@@ -66,6 +67,20 @@ final class OuterTables {
               new Shape.Named(wordsOf(Chase.FloorPass.class)),
               "what each level's floor (or attic) does to it"),
           may("known", YES_NO, "seen, not guessed"));
+
+  static final Table STAIR =
+      Table.of(
+          "stair",
+          "a straight flight, and the opening in the floor above that it rises through",
+          must("stair", NAME, "its name"),
+          must("in", ROOM, "the room it starts in"),
+          must("from", HouseTables.SPOT, "its near edges, from two sides of that room"),
+          must("size", SIZE, "in plan, east-west x north-south"),
+          must("climbs", wordsOf(Side.class), "the side its upper end lies on"),
+          may(
+              "under",
+              wordsOf(Stair.Under.class),
+              "the space under it: closed (unless said), open to the room, or a cupboard"));
 
   static final Table WALL_SPOT =
       Table.of(

@@ -8,6 +8,7 @@ import holloway.house.Obstacle;
 import holloway.house.Opening;
 import holloway.house.Room;
 import holloway.house.Side;
+import holloway.house.Stair;
 import holloway.house.Standing;
 import holloway.house.Thing;
 import holloway.house.WallRef;
@@ -52,6 +53,7 @@ final class ReachCheck {
     for (Obstacle o : house.obstacles()) {
       o.inVoid().ifPresent(v -> c.over(v.at(), "this obstacle"));
     }
+    house.stairs().forEach(c::stair);
     house.walls().forEach(w -> w.ref().ifPresent(c::between));
     for (Opening o : house.openings()) {
       c.between(o.wall());
@@ -112,6 +114,22 @@ final class ReachCheck {
     along(
         new FaceRef(at.room(), Side.WEST, 1, at.where()),
         y.distance().value(),
+        y.distance().where(),
+        what);
+  }
+
+  private void stair(Stair s) {
+    Along x = s.near().eastWest();
+    Along y = s.near().northSouth();
+    String what = "the far side of stair '" + s.name() + "'";
+    along(
+        new FaceRef(s.near().room(), Side.SOUTH, 1, s.near().where()),
+        x.distance().value().plus(s.size().eastWest().value()),
+        x.distance().where(),
+        what);
+    along(
+        new FaceRef(s.near().room(), Side.WEST, 1, s.near().where()),
+        y.distance().value().plus(s.size().northSouth().value()),
         y.distance().where(),
         what);
   }

@@ -35,12 +35,13 @@ final class FramingWords {
       return "slab";
     }
     Optional<Fact<Timber>> joists = f.joists();
-    return "%s joists every %s, run %s%s%s"
+    return "%s joists every %s, run %s%s%s%s"
         .formatted(
             joists.map(FramingWords::timber).orElse("unknown"),
             every(f.every(), units),
             f.run() == Direction.EAST_WEST ? "east-west" : "north-south",
             f.origin().isPresent() ? ", first joist found" : ", first joist assumed",
+            f.blocksAt().isEmpty() ? "" : ", rows of blocks between them: " + f.blocksAt().size(),
             f.crawlspace().isPresent() ? ", crawlspace below" : "");
   }
 

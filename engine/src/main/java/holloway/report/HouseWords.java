@@ -83,7 +83,8 @@ final class HouseWords {
       case "chase" -> "the " + part(id, 1);
       case "outside face" -> "along the outside";
       case "skirting" -> "behind the skirting in the " + part(id, 0);
-      case "soffit", "lowered ceiling" -> "over the " + part(id, 1);
+      case "soffit", "lowered ceiling" ->
+          (id.startsWith("stairs/") ? "the closed space under the " : "over the ") + part(id, 1);
       default -> "the " + kind + (id.contains("/") ? " " + part(id, 1) : "");
     };
   }
@@ -91,6 +92,9 @@ final class HouseWords {
   private String surface(String id) {
     if (id.startsWith("under/")) {
       return "under the joists in the " + id.substring(6);
+    }
+    if (id.startsWith("stairs/")) {
+      return "in the cupboard under the " + part(id, 1);
     }
     String room = id.replaceFirst("/surface$", "");
     boolean plain =
@@ -143,6 +147,11 @@ final class HouseWords {
     }
     if (id.endsWith("/cut-out")) {
       return "the cut-out of " + plain(id.substring(0, id.length() - 8));
+    }
+    if (id.startsWith("stairs/")) {
+      return id.endsWith("/wall-patch-panel")
+          ? "a patch in the panel under the " + part(id, 1)
+          : "the well of the " + part(id, 1);
     }
     int patch = id.indexOf("/wall-patch-");
     if (patch >= 0) {

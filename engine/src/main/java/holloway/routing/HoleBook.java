@@ -252,7 +252,7 @@ final class HoleBook {
       long d = Math.abs(a.x() - b.x());
       return d <= ARM ? d : -1;
     }
-    if (h.kind() == HollowKind.SOFFIT) {
+    if (h.id().startsWith("stairs/")) {
       long d = a.distanceTo(b);
       return d <= ARM ? d : -1;
     }

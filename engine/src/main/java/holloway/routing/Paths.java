@@ -31,7 +31,8 @@ final class Paths {
     List<Point3> local =
         switch (h.kind()) {
           case JOIST_BAY -> along(h.clear(), a, b);
-          case SOFFIT -> boxed(h.clear(), a, b);
+          case SOFFIT ->
+              h.id().startsWith("stairs/") ? upright(h.clear(), a, b) : boxed(h.clear(), a, b);
           default -> upright(h.clear(), a, b);
         };
     List<Point3> out = new ArrayList<>();

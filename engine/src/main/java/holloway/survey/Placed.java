@@ -50,6 +50,11 @@ public record Placed(
         .orElseThrow(() -> new IllegalArgumentException("no level " + name));
   }
 
+  /** The stated stairs that have a level over them, by name. */
+  public List<PlacedStair> stairs() {
+    return house.stairs().stream().flatMap(s -> PlacedStair.of(this, s).stream()).toList();
+  }
+
   public PlacedRoom getRoom(String name) {
     return rooms.stream()
         .filter(r -> r.name().equals(name))

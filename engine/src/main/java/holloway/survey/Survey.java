@@ -34,6 +34,7 @@ public final class Survey {
     List<PlacedRoom> rooms = plan.rooms(storeys);
     Extent.check(rooms, problems);
     new Overlaps(gaps, texts, problems).check(rooms);
+    StairCheck.check(house, order, rooms, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
@@ -41,6 +42,7 @@ public final class Survey {
     Spaces spaces = new Spaces(house, rooms);
     List<PlacedLevel> levels = walls.build(order, rooms, spaces);
     problems.throwIfAny();
+    FloorCheck.check(levels, rooms, problems);
     WallFinder finder = new WallFinder(rooms, walls.walls());
     List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
     problems.throwIfAny();
