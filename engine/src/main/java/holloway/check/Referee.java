@@ -14,6 +14,7 @@ public final class Referee {
       List.of(
           new ChainRule(),
           new LegRule(),
+          new AtticRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

@@ -1,5 +1,6 @@
 package holloway.framing;
 
+import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -67,13 +68,17 @@ final class Outlines {
   }
 
   private static Polygon2 band(Wall w, long t0, long t1) {
+    return band(w, new Interval(0, w.length()), t0, t1);
+  }
+
+  private static Polygon2 band(Wall w, Interval s, long t0, long t1) {
     List<Point2> corners = new ArrayList<>();
     for (Point3 p :
         List.of(
-            w.world(0, t0, 0),
-            w.world(w.length(), t0, 0),
-            w.world(w.length(), t1, 0),
-            w.world(0, t1, 0))) {
+            w.world(s.lo(), t0, 0),
+            w.world(s.hi(), t0, 0),
+            w.world(s.hi(), t1, 0),
+            w.world(s.lo(), t1, 0))) {
       corners.add(p.plan());
     }
     return new Polygon2(corners);
@@ -83,6 +88,25 @@ final class Outlines {
     BufferParameters square =
         new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
     return BufferOp.bufferOp(g, by, square);
+  }
+
+  /** The parts of an outline left beside some rooms and the walls along them. */
+  static List<Polygon2> without(Placed placed, Polygon2 outline, List<PlacedRoom> rooms) {
+    if (rooms.isEmpty()) {
+      return List.of(outline);
+    }
+    List<Geometry> taken = new ArrayList<>();
+    rooms.forEach(r -> taken.add(r.outline().toJts()));
+    List<String> names = rooms.stream().map(PlacedRoom::name).toList();
+    for (Wall w : placed.walls()) {
+      for (Wall.WallFace f : w.faces()) {
+        if (names.contains(f.room())) {
+          taken.add(band(w, f.s(), 0, w.thickness()).toJts());
+        }
+      }
+    }
+    Geometry joined = buffer(buffer(UnaryUnionOp.union(taken), CLOSE_MM), -CLOSE_MM);
+    return parts(outline.toJts().difference(joined));
   }
 
   /** The parts of a geometry bigger than 0.1 m², by south-west corner. */

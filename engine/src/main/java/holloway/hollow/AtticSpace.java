@@ -55,7 +55,7 @@ final class AtticSpace {
   }
 
   private Hollow hollow(Attic a, Polygon2 area) {
-    long top = a.roofUnderside(new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()));
+    long top = a.roofUnderside(highest(a));
     Box box =
         new Box(
             area.xRange().lo(),
@@ -75,10 +75,20 @@ final class AtticSpace {
         Optional.of("attic/" + a.id()));
   }
 
+  /** The place of the outline nearest to the middle of the roof. */
+  private static Point2 highest(Attic a) {
+    Interval x = a.outline().xRange();
+    Interval y = a.outline().yRange();
+    return new Point2(
+        Math.max(x.lo(), Math.min(x.hi(), a.roofline().xRange().mid())),
+        Math.max(y.lo(), Math.min(y.hi(), a.roofline().yRange().mid())));
+  }
+
   private Optional<Polygon2> reach(Attic a) {
     Point3 middle =
         new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()).at(a.plateZ());
-    if (a.roof().hatches().isEmpty()) {
+    List<Roof.Hatch> hatches = a.roof().hatches().stream().filter(h -> under(a, h)).toList();
+    if (hatches.isEmpty()) {
       refused.add(
           new Refused(
               "attic " + a.id(),
@@ -88,7 +98,7 @@ final class AtticSpace {
       return Optional.empty();
     }
     Geometry body = body(a);
-    for (Roof.Hatch h : a.roof().hatches()) {
+    for (Roof.Hatch h : hatches) {
       Point2 p = spot(framed.placed().getRoom(h.at().room()), h.at());
       boolean wide =
           h.eastWest().toMm() >= HATCH_LEAST_MM && h.northSouth().toMm() >= HATCH_LEAST_MM;
@@ -111,13 +121,18 @@ final class AtticSpace {
     return Optional.empty();
   }
 
+  /** A hatch leads into the part of the attic that it lies under, and into no other. */
+  private boolean under(Attic a, Roof.Hatch h) {
+    return a.outline().contains(spot(framed.placed().getRoom(h.at().room()), h.at()));
+  }
+
   /**
    * Where the headroom lets a body pass, less obstacles that stand in it with a body's half width
    * round them.
    */
   private Geometry body(Attic a) {
-    Interval x = a.outline().xRange();
-    Interval y = a.outline().yRange();
+    Interval x = a.roofline().xRange();
+    Interval y = a.roofline().yRange();
     double in = insetMm(a);
     boolean gableEw =
         a.roof().shape() == Roof.Shape.GABLE && a.roof().ridge() == Direction.EAST_WEST;
@@ -161,7 +176,7 @@ final class AtticSpace {
    */
   private static double insetMm(Attic a) {
     long atEave =
-        a.headroom(new Point2(a.outline().xRange().lo() - 1, a.outline().yRange().lo() - 1));
+        a.headroom(new Point2(a.roofline().xRange().lo() - 1, a.roofline().yRange().lo() - 1));
     double slope = a.roof().pitchRise() / (double) a.roof().pitchRun();
     double lacking = BODY_MM - atEave / 1e6;
     return lacking <= 0 ? 0 : slope <= 0 ? 1e9 : lacking / slope;

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param elevation finished floor relative to its level's floor, negative when lower (a garage
  *     slab)
+ * @param vaulted the ceiling follows the rafters of the roof over it: no attic there
  * @param plain cables may show here at no dislike (garage, cellar, store)
  */
 public record Room(
@@ -24,7 +25,40 @@ public record Room(
     Lining ceiling,
     boolean plain,
     boolean garage,
+    boolean vaulted,
     Where where) {
+  /** A room with a level ceiling. */
+  public Room(
+      String name,
+      String level,
+      Optional<Size> size,
+      List<Corner> outline,
+      Placing placing,
+      Optional<FloorSpec> floor,
+      Optional<Fact<Length>> elevation,
+      Optional<Fact<Length>> ceilingHeight,
+      Lining walls,
+      Lining ceiling,
+      boolean plain,
+      boolean garage,
+      Where where) {
+    this(
+        name,
+        level,
+        size,
+        outline,
+        placing,
+        floor,
+        elevation,
+        ceilingHeight,
+        walls,
+        ceiling,
+        plain,
+        garage,
+        false,
+        where);
+  }
+
   /** Clear inside size, east-west by north-south, board to board. */
   public record Size(Fact<Length> eastWest, Fact<Length> northSouth) {}
 

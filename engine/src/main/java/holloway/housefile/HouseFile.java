@@ -74,6 +74,7 @@ public final class HouseFile {
     Optional<Request> request = wanted.read(wishes.read(), effort);
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
+    request.ifPresent(r -> VaultCheck.check(built, r, problems));
     return request.map(r -> new Reading.Sound(built, r));
   }
 
