@@ -15,6 +15,7 @@ public final class Referee {
           new ChainRule(),
           new LegRule(),
           new AtticRule(),
+          new JoinRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.check.Referee;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.plan.Plan;
 import holloway.request.Profile;
@@ -104,6 +105,21 @@ class VaultedCeilingTest {
     String faults =
         Referee.check(plan(open), vaulted.house(), vaulted.request()).refusals().toString();
     assertTrue(faults.contains("lies over the lounge, whose ceiling is vaulted"), faults);
+  }
+
+  @Test
+  void theRefereeSeesADropIntoItsWall() {
+    String near = "west, from: south 3 m";
+    Chain open = house(false, false, near);
+    Chain vaulted = house(false, true, near);
+    // the crossings of the house without the vault, in the house with it
+    HollowHouse h = open.house();
+    HollowHouse mixed =
+        new HollowHouse(
+            vaulted.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
+    String faults = Referee.check(plan(open), mixed, vaulted.request()).refusals().toString();
+    assertTrue(
+        faults.contains("drops into a wall of the lounge, whose ceiling is vaulted"), faults);
   }
 
   @Test
