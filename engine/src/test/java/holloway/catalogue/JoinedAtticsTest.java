@@ -81,8 +81,7 @@ class JoinedAtticsTest {
     // and 50 each side are passed, not laid; the line at 3.95 m is left and met again 14.3 mm on:
     // 20 - 0.9 x (0.2143 - 2 x 0.0143)
     Plan joined = plan(two(join("30 in x 40 in", ""), ""));
-    assertEquals(
-        19.8329, joined.totals().minutes() - plan(one()).totals().minutes(), 0.002);
+    assertEquals(19.8329, joined.totals().minutes() - plan(one()).totals().minutes(), 0.002);
     // 13 in is 330 mm, under the 350 that a body needs: nobody gets into the wing.
     assertEquals(1, plan(two(join("13 in x 40 in", ""), "")).unrouted().size());
   }
