@@ -16,6 +16,24 @@ final class Outline {
     y = c.stream().mapToDouble(p -> p.y() / 1e6).toArray();
   }
 
+  /** True when a part of the stretch longer than {@code slack} lies within the outline. */
+  boolean entered(Span span, double slack) {
+    TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
+    for (int i = 0; i < x.length; i++) {
+      addCut(cuts, span, i, (i + 1) % x.length);
+    }
+    Double from = null;
+    for (double to : cuts) {
+      if (from != null
+          && inside(span.at((from + to) / 2))
+          && span.at(from).planTo(span.at(to)) > slack) {
+        return true;
+      }
+      from = to;
+    }
+    return false;
+  }
+
   /**
    * True when no part of the stretch leaves the outline by more than {@code slack}: between two
    * crossings of the border a stretch is wholly inside or wholly outside, so the middle of each
@@ -51,7 +69,8 @@ final class Outline {
     }
   }
 
-  private boolean near(Mm p, double slack) {
+  /** True within the outline and up to {@code slack} beside it. */
+  boolean near(Mm p, double slack) {
     if (inside(p)) {
       return true;
     }

@@ -14,6 +14,8 @@ public final class Referee {
       List.of(
           new ChainRule(),
           new LegRule(),
+          new AtticRule(),
+          new JoinRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

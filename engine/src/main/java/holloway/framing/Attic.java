@@ -13,6 +13,8 @@ import java.util.List;
  * chord / cos θ of that.
  *
  * @param outline world outline to the outer bearing faces
+ * @param roofline outline of everything under this roof's slopes, attic or vaulted ceiling: its
+ *     sides are the eaves
  * @param plateZ world z of the top of the plates, where chords or ceiling joists sit
  * @param chordTopZ world z of the top of chords or ceiling joists: cable is laid across them
  * @param chords plan range of each chord across its run (world x for chords that run north-south,
@@ -27,11 +29,18 @@ public record Attic(
     long chordTopZ,
     List<Interval> chords,
     Direction chordRun,
-    double heelMm) {
+    double heelMm,
+    Polygon2 roofline) {
+
+  /** A part of it under the same slopes. */
+  Attic part(String partId, Polygon2 partOutline) {
+    return new Attic(
+        partId, roof, partOutline, plateZ, chordTopZ, chords, chordRun, heelMm, roofline);
+  }
 
   /**
    * World z of the underside of the top chord or rafter over a plan point; points outside the
-   * outline count from its nearest eave as zero distance.
+   * roofline count from its nearest eave as zero distance.
    */
   public long roofUnderside(Point2 p) {
     double slope = roof.pitchRise() / (double) roof.pitchRun();
@@ -50,8 +59,8 @@ public record Attic(
 
   /** Distance in millimetres from the eave that the roof over this point rises from. */
   private double eaveDistanceMm(Point2 p) {
-    Interval x = outline.xRange();
-    Interval y = outline.yRange();
+    Interval x = roofline.xRange();
+    Interval y = roofline.yRange();
     double west = (p.x() - x.lo()) / 1e6;
     double east = (x.hi() - p.x()) / 1e6;
     double south = (p.y() - y.lo()) / 1e6;

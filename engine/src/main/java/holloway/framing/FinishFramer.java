@@ -85,7 +85,7 @@ final class FinishFramer {
 
   private static void ceiling(Placed placed, PlacedRoom r, List<Member> members) {
     long thick = Ceilings.lining(placed, r);
-    if (thick == 0) {
+    if (thick == 0 || r.room().vaulted()) {
       return;
     }
     sheet(

@@ -43,7 +43,8 @@ final class Outlines {
       boolean shows =
           w.level().equals(level) && w.faces().stream().anyMatch(f -> names.contains(f.room()));
       if (shows && (w.isFramed() || masonry)) {
-        parts.add(strip(w).toJts());
+        Interval along = masonry ? along(w, names) : new Interval(0, w.length());
+        parts.add(strip(w, along).toJts());
       }
     }
     return joined(parts);
@@ -62,9 +63,13 @@ final class Outlines {
    * outside.
    */
   static Polygon2 strip(Wall w) {
+    return strip(w, new Interval(0, w.length()));
+  }
+
+  private static Polygon2 strip(Wall w, Interval along) {
     long t0 = w.outside() == 0 ? w.core().lo() : 0;
     long t1 = w.outside() == 1 ? w.core().hi() : w.thickness();
-    return band(w, t0, t1);
+    return band(w, along, t0, t1);
   }
 
   /** The plan strip of a wall's studs. */
@@ -94,6 +99,45 @@ final class Outlines {
     BufferParameters square =
         new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
     return BufferOp.bufferOp(g, by, square);
+  }
+
+  /**
+   * The stretch of a wall along some rooms: to its ends, or to where another room begins, so that a
+   * roof over some rooms does not reach along an outer wall over the others.
+   */
+  private static Interval along(Wall w, List<String> names) {
+    List<Interval> shown =
+        w.faces().stream().filter(f -> names.contains(f.room())).map(Wall.WallFace::s).toList();
+    long lo = shown.stream().mapToLong(Interval::lo).min().orElseThrow();
+    long hi = shown.stream().mapToLong(Interval::hi).max().orElseThrow();
+    long from = 0;
+    long to = w.length();
+    for (Wall.WallFace f : w.faces()) {
+      if (!names.contains(f.room())) {
+        from = f.s().hi() <= lo ? Math.max(from, f.s().hi()) : from;
+        to = f.s().lo() >= hi ? Math.min(to, f.s().lo()) : to;
+      }
+    }
+    return new Interval(from, to);
+  }
+
+  /** The parts of an outline left beside some rooms and the walls along them. */
+  static List<Polygon2> without(Placed placed, Polygon2 outline, List<PlacedRoom> rooms) {
+    if (rooms.isEmpty()) {
+      return List.of(outline);
+    }
+    List<Geometry> taken = new ArrayList<>();
+    rooms.forEach(r -> taken.add(r.outline().toJts()));
+    List<String> names = rooms.stream().map(PlacedRoom::name).toList();
+    for (Wall w : placed.walls()) {
+      for (Wall.WallFace f : w.faces()) {
+        if (names.contains(f.room())) {
+          taken.add(band(w, f.s(), 0, w.thickness()).toJts());
+        }
+      }
+    }
+    Geometry joined = buffer(buffer(UnaryUnionOp.union(taken), CLOSE_MM), -CLOSE_MM);
+    return parts(outline.toJts().difference(joined));
   }
 
   /** The parts of a geometry bigger than 0.1 m², by south-west corner. */

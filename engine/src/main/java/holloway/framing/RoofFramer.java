@@ -41,9 +41,8 @@ final class RoofFramer {
       String level = rooms.get(0).room().level();
       List<Polygon2> parts = Outlines.parts(open(Outlines.of(placed, level, covered, true), level));
       for (int i = 0; i < parts.size(); i++) {
-        out.add(
-            attic(
-                roof, rooms, parts.get(i), roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1))));
+        String id = roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1));
+        out.addAll(under(shell(roof, rooms, parts.get(i), id), rooms));
       }
     }
     return out;
@@ -72,7 +71,24 @@ final class RoofFramer {
     return left;
   }
 
-  private Attic attic(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
+  /** The attics under one roofline: what its vaulted ceilings leave of it, each part by itself. */
+  private List<Attic> under(Attic shell, List<PlacedRoom> rooms) {
+    frame(shell);
+    List<PlacedRoom> vaulted = rooms.stream().filter(r -> r.room().vaulted()).toList();
+    vaulted.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
+    List<Polygon2> parts = Outlines.without(placed, shell.outline(), vaulted);
+    List<Attic> out = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      String id = shell.id() + (parts.size() == 1 ? "" : "-" + (i + 1));
+      Attic attic = shell.part(id, parts.get(i));
+      chords(attic);
+      out.add(attic);
+    }
+    return out;
+  }
+
+  /** The whole of what lies under one roofline. */
+  private Attic shell(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
     long plate =
         rooms.stream()
             .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
@@ -87,11 +103,8 @@ final class RoofFramer {
         roof.heel()
             .map(f -> f.value().toMm())
             .orElse(roof.chord().value().depth().toMm() / cos + BUTT_MM);
-    Attic attic =
-        new Attic(
-            id, roof, outline, plate, plate + roof.chord().value().depth().nm(), chords, run, heel);
-    frame(attic, slope, cos);
-    return attic;
+    long top = plate + roof.chord().value().depth().nm();
+    return new Attic(id, roof, outline, plate, top, chords, run, heel, outline);
   }
 
   private static Direction shedRun(Roof roof) {
@@ -112,20 +125,33 @@ final class RoofFramer {
     return out;
   }
 
-  private void frame(Attic attic, double slope, double cos) {
-    boolean ns = attic.chordRun() == Direction.NORTH_SOUTH;
-    for (Interval c : attic.chords()) {
-      Polygon2 o = attic.outline();
-      Polygon2 scan = ns ? DeckFramer.toLocal(o, Frame.northSouth(new Point3(0, 0, 0))) : o;
-      List<Interval> spans =
-          ns
-              ? Sheets.insideAlong(scan, -c.hi(), -c.lo())
-              : Sheets.insideAlong(scan, c.lo(), c.hi());
-      for (Interval span : spans) {
-        chord(attic, c, span, ns);
-        topChords(attic, c, span, slope, cos, ns);
+  /** The sloped members over the whole roofline. */
+  private void frame(Attic shell) {
+    double slope = shell.roof().pitchRise() / (double) shell.roof().pitchRun();
+    double cos = 1 / Math.sqrt(1 + slope * slope);
+    boolean ns = shell.chordRun() == Direction.NORTH_SOUTH;
+    for (Interval c : shell.chords()) {
+      if (!spans(shell, c).isEmpty()) {
+        topChords(shell, c, slope, cos, ns);
       }
     }
+  }
+
+  private void chords(Attic attic) {
+    boolean ns = attic.chordRun() == Direction.NORTH_SOUTH;
+    for (Interval c : attic.chords()) {
+      spans(attic, c).forEach(span -> chord(attic, c, span, ns));
+    }
+  }
+
+  /** Where a chord lies inside the outline for its whole thickness. */
+  private static List<Interval> spans(Attic attic, Interval c) {
+    Polygon2 o = attic.outline();
+    if (attic.chordRun() == Direction.EAST_WEST) {
+      return Sheets.insideAlong(o, c.lo(), c.hi());
+    }
+    Polygon2 turned = DeckFramer.toLocal(o, Frame.northSouth(new Point3(0, 0, 0)));
+    return Sheets.insideAlong(turned, -c.hi(), -c.lo());
   }
 
   private void chord(Attic attic, Interval c, Interval span, boolean ns) {
@@ -155,8 +181,7 @@ final class RoofFramer {
    * Sloped members of gable and shed roofs; a hip's end slopes are kept by the headroom formula
    * alone.
    */
-  private void topChords(
-      Attic attic, Interval c, Interval span, double slope, double cos, boolean ns) {
+  private void topChords(Attic attic, Interval c, double slope, double cos, boolean ns) {
     Roof roof = attic.roof();
     if (roof.shape() == Roof.Shape.FLAT || roof.shape() == Roof.Shape.HIP) {
       return;

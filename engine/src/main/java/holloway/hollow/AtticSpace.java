@@ -8,7 +8,6 @@ import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
-import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.house.CeilingSpot;
 import holloway.house.Direction;
@@ -18,7 +17,9 @@ import holloway.house.Side;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -37,6 +38,9 @@ final class AtticSpace {
 
   private static final double HATCH_LEAST_MM = 350;
 
+  /** A body's place begins within this of a hatch or opening. */
+  private static final double NEAR_MM = 300;
+
   private final Framed framed;
   private final List<Refused> refused;
 
@@ -48,14 +52,28 @@ final class AtticSpace {
   /** One hollow per attic that has a way in. */
   List<Hollow> hollows() {
     List<Hollow> out = new ArrayList<>();
+    Map<String, Polygon> bodies = new TreeMap<>();
     for (Attic a : framed.attics()) {
-      reach(a).ifPresent(area -> out.add(hollow(a, area)));
+      byHatch(a).ifPresent(part -> bodies.put(a.id(), part));
+    }
+    throughOpenings(bodies);
+    for (Attic a : framed.attics()) {
+      if (bodies.containsKey(a.id())) {
+        area(a, bodies.get(a.id())).ifPresent(area -> out.add(hollow(a, area)));
+      } else if (hatches(a).isEmpty()) {
+        refused.add(
+            new Refused(
+                "attic " + a.id(),
+                highest(a).at(a.plateZ()),
+                "no hatch or other way in is stated",
+                "design: a stand needs a body-size way"));
+      }
     }
     return out;
   }
 
   private Hollow hollow(Attic a, Polygon2 area) {
-    long top = a.roofUnderside(new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()));
+    long top = a.roofUnderside(highest(a));
     Box box =
         new Box(
             area.xRange().lo(),
@@ -75,25 +93,66 @@ final class AtticSpace {
         Optional.of("attic/" + a.id()));
   }
 
-  private Optional<Polygon2> reach(Attic a) {
-    Point3 middle =
-        new Point2(a.outline().xRange().mid(), a.outline().yRange().mid()).at(a.plateZ());
-    if (a.roof().hatches().isEmpty()) {
-      refused.add(
-          new Refused(
-              "attic " + a.id(),
-              middle,
-              "no hatch or other way in is stated",
-              "design: a stand needs a body-size way"));
-      return Optional.empty();
+  /** The place of the outline nearest to the middle of the roof. */
+  private static Point2 highest(Attic a) {
+    Interval x = a.outline().xRange();
+    Interval y = a.outline().yRange();
+    return new Point2(
+        Math.max(x.lo(), Math.min(x.hi(), a.roofline().xRange().mid())),
+        Math.max(y.lo(), Math.min(y.hi(), a.roofline().yRange().mid())));
+  }
+
+  private Optional<Polygon2> area(Attic a, Polygon part) {
+    return Spaces.largest(
+        Neighbours.without(
+            framed, Spaces.grow(part, ARM_MM).intersection(a.outline().toJts()), a.chordTopZ()));
+  }
+
+  /** A body that got into one attic goes on through openings of its size. */
+  private void throughOpenings(Map<String, Polygon> bodies) {
+    List<AtticJoins.Place> places = AtticJoins.places(framed.attics(), refused);
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (AtticJoins.Place p : places) {
+        if (p.join().wide().toMm() >= HATCH_LEAST_MM && p.join().high().toMm() >= HATCH_LEAST_MM) {
+          more |= pass(p.a(), p.inA(), p.b(), p.inB(), bodies);
+          more |= pass(p.b(), p.inB(), p.a(), p.inA(), bodies);
+        }
+      }
     }
+  }
+
+  private boolean pass(
+      Attic from, Point2 here, Attic to, Point2 there, Map<String, Polygon> bodies) {
+    Polygon part = bodies.get(from.id());
+    boolean gets =
+        part != null && part.distance(Spaces.point(mm(here.x()), mm(here.y()))) <= NEAR_MM;
+    if (!gets || bodies.containsKey(to.id())) {
+      return false;
+    }
+    Optional<Polygon> on =
+        Spaces.partAt(body(to), Spaces.point(mm(there.x()), mm(there.y())), NEAR_MM);
+    on.ifPresent(o -> bodies.put(to.id(), o));
+    return on.isPresent();
+  }
+
+  private static double mm(long nm) {
+    return nm / 1e6;
+  }
+
+  private List<Roof.Hatch> hatches(Attic a) {
+    return a.roof().hatches().stream().filter(h -> under(a, h)).toList();
+  }
+
+  private Optional<Polygon> byHatch(Attic a) {
     Geometry body = body(a);
-    for (Roof.Hatch h : a.roof().hatches()) {
+    for (Roof.Hatch h : hatches(a)) {
       if (!framed.placed().getRoom(h.at().room()).room().standing().isOpen()) {
         refused.add(
             new Refused(
                 "attic " + a.id() + " by the hatch in " + h.at().room(),
-                middle,
+                spot(framed.placed().getRoom(h.at().room()), h.at()).at(a.plateZ()),
                 "nobody works in that room",
                 "as stated in the house file"));
         continue;
@@ -103,14 +162,10 @@ final class AtticSpace {
           h.eastWest().toMm() >= HATCH_LEAST_MM && h.northSouth().toMm() >= HATCH_LEAST_MM;
       Optional<Polygon> part =
           wide
-              ? Spaces.partAt(body, Spaces.point(p.x() / 1e6, p.y() / 1e6), 300)
+              ? Spaces.partAt(body, Spaces.point(mm(p.x()), mm(p.y())), NEAR_MM)
               : Optional.empty();
       if (part.isPresent()) {
-        return Spaces.largest(
-            Neighbours.without(
-                framed,
-                Spaces.grow(part.get(), ARM_MM).intersection(a.outline().toJts()),
-                a.chordTopZ()));
+        return part;
       }
       refused.add(
           new Refused(
@@ -124,13 +179,18 @@ final class AtticSpace {
     return Optional.empty();
   }
 
+  /** A hatch leads into the part of the attic that it lies under, and into no other. */
+  private boolean under(Attic a, Roof.Hatch h) {
+    return a.outline().contains(spot(framed.placed().getRoom(h.at().room()), h.at()));
+  }
+
   /**
    * Where the headroom lets a body pass, less obstacles that stand in it with a body's half width
    * round them.
    */
   private Geometry body(Attic a) {
-    Interval x = a.outline().xRange();
-    Interval y = a.outline().yRange();
+    Interval x = a.roofline().xRange();
+    Interval y = a.roofline().yRange();
     double in = insetMm(a);
     boolean gableEw =
         a.roof().shape() == Roof.Shape.GABLE && a.roof().ridge() == Direction.EAST_WEST;
@@ -174,7 +234,7 @@ final class AtticSpace {
    */
   private static double insetMm(Attic a) {
     long atEave =
-        a.headroom(new Point2(a.outline().xRange().lo() - 1, a.outline().yRange().lo() - 1));
+        a.headroom(new Point2(a.roofline().xRange().lo() - 1, a.roofline().yRange().lo() - 1));
     double slope = a.roof().pitchRise() / (double) a.roof().pitchRun();
     double lacking = BODY_MM - atEave / 1e6;
     return lacking <= 0 ? 0 : slope <= 0 ? 1e9 : lacking / slope;

@@ -30,6 +30,7 @@ public final class Hollows {
     LoweredSpaces.find(draft);
     SkirtingSpaces.find(draft);
     ChannelSpaces.find(draft, interests);
+    AtticJoins.find(draft);
     new PlateSites(draft).find();
     new StudSites(draft).find();
     new BalloonSites(draft).find();

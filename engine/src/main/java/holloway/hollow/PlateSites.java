@@ -139,6 +139,10 @@ final class PlateSites {
         keep(bay, "top-plate", SiteKind.TOP_PLATE, axes, jb.id());
       }
     }
+    Vaults.over(w, draft.framed.placed())
+        .ifPresent(
+            room ->
+                draft.refuse("top plate over " + bay.id(), top, Vaults.noAttic(room), "framing"));
   }
 
   private void intoAttic(Hollow bay, Attic a, long z0) {

@@ -30,7 +30,16 @@ public record Roof(
     Fill fill,
     boolean boarded,
     List<Hatch> hatches,
+    List<Join> joins,
     Where where) {
+  /**
+   * An opening from this roof's attic into another roof's, where both rest on one wall.
+   *
+   * @param from from an end of that wall to the near side of the opening; else it is in the middle
+   * @param high from the tops of the ceiling joists
+   */
+  public record Join(String to, Optional<Along> from, Length wide, Length high, Where where) {}
+
   /** The roof's outline in section. */
   public enum Shape {
     GABLE,

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param elevation finished floor relative to its level's floor, negative when lower (a garage
  *     slab)
  * @param standing whether a person works in it
+ * @param vaulted the ceiling follows the rafters of the roof over it: no attic there
  * @param plain cables may show here at no dislike (garage, cellar, store)
  */
 public record Room(
@@ -25,9 +26,10 @@ public record Room(
     Lining ceiling,
     boolean plain,
     boolean garage,
+    boolean vaulted,
     Standing standing,
     Where where) {
-  /** A room of ours. */
+  /** A room of ours with a level ceiling. */
   public Room(
       String name,
       String level,
@@ -55,6 +57,7 @@ public record Room(
         ceiling,
         plain,
         garage,
+        false,
         Standing.OURS,
         where);
   }

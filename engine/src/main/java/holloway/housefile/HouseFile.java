@@ -75,6 +75,7 @@ public final class HouseFile {
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
     request.ifPresent(r -> SizeCheck.check(house, built, r));
+    request.ifPresent(r -> VaultCheck.check(built, r, problems));
     return request.map(r -> new Reading.Sound(built, r));
   }
 

@@ -114,6 +114,11 @@ final class HouseTables {
           may("above", LEVEL, "the level below this one"),
           may("rise", LENGTH, "floor to floor, taped in a stairwell"));
 
+  /** The word for a ceiling on the slope. */
+  static final String VAULTED = "vaulted";
+
+  private static final Shape CEILINGS = wordsOf(Lining.class, VAULTED);
+
   static final Table ROOM_TABLE =
       Table.of(
           "room",
@@ -140,7 +145,7 @@ final class HouseTables {
           may("elevation", SIGNED, "its floor against the level's floor"),
           may("ceiling-height", CEILING, "its own ceiling height"),
           may("finish", wordsOf(Lining.class), "what its walls show"),
-          may("ceiling", wordsOf(Lining.class), "what its ceiling shows"),
+          may("ceiling", CEILINGS, "what its ceiling shows; vaulted: it follows the rafters"),
           may("plain", YES_NO, "cables may show here"),
           may("garage", YES_NO, "a garage"),
           may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),

@@ -30,6 +30,14 @@ final class OuterTables {
 
   static final Shape WALL_SIDE = new Shape.Text(Form.SIDE_OF_ROOM);
 
+  static final Table JOIN =
+      Table.of(
+          "join",
+          "an opening from one roof's attic into another's",
+          must("to", NAME, "the other roof's name"),
+          must("size", SIZE, "clear, along the wall between x height"),
+          may("from", ALONG, "from an end of the wall between to its near side"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -48,7 +56,8 @@ final class OuterTables {
           may("insulation", new Shape.Text(Form.INSULATION), "depth and kind"),
           may("boarded", YES_NO, "boards to walk on"),
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
-          may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"));
+          may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
+          may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"));
 
   static final Table CHASE =
       Table.of(

@@ -29,6 +29,7 @@ final class RoofReader {
     for (Entry e : house.maps("roof", OuterTables.ROOF)) {
       roof(e).ifPresent(roofs::add);
     }
+    joined(house, roofs);
     roofs.sort(Comparator.comparing(Roof::name));
     return roofs;
   }
@@ -83,6 +84,7 @@ final class RoofReader {
         insulation.fill().orElse(Fill.UNKNOWN),
         e.yesNo("boarded").orElse(false),
         hatches(e),
+        joins(e),
         e.where());
   }
 
@@ -118,6 +120,40 @@ final class RoofReader {
     }
     if (shape != Roof.Shape.FLAT && !e.has("pitch")) {
       e.problem("pitch", "pitch: 6/12, or pitch: 35 deg", "", "a " + word + " roof needs a pitch");
+    }
+  }
+
+  private static List<Roof.Join> joins(Entry e) {
+    List<Roof.Join> out = new ArrayList<>();
+    for (Entry j : e.maps("joins", OuterTables.JOIN)) {
+      Optional<Room.Size> size = j.size("size");
+      if (size.isPresent() && j.has("to")) {
+        out.add(
+            new Roof.Join(
+                j.text("to").get(),
+                j.along("from"),
+                size.get().eastWest().value(),
+                size.get().northSouth().value(),
+                j.where("to")));
+      }
+    }
+    return out;
+  }
+
+  /** An opening leads to another roof that is there. */
+  private static void joined(Entry house, List<Roof> roofs) {
+    List<String> known = roofs.stream().map(Roof::name).toList();
+    for (Roof r : roofs) {
+      for (Roof.Join j : r.joins()) {
+        if (j.to().equals(r.name()) || !known.contains(j.to())) {
+          String text =
+              j.to().equals(r.name())
+                  ? "a roof does not join itself"
+                  : "there is no roof '" + j.to() + "' to join";
+          String want = known.size() > 1 ? "another of: " + Names.list(known) : "another roof";
+          house.desk().problems().add(j.where(), j.to(), want, "", text);
+        }
+      }
     }
   }
 

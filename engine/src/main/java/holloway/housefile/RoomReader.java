@@ -41,6 +41,7 @@ final class RoomReader {
       return Optional.empty();
     }
     boolean garage = e.yesNo("garage").orElse(false);
+    boolean vaulted = e.text("ceiling").filter(HouseTables.VAULTED::equals).isPresent();
     return Optional.of(
         new Room(
             name,
@@ -52,9 +53,12 @@ final class RoomReader {
             e.length("elevation"),
             e.length("ceiling-height"),
             e.choice("finish", Lining.class).orElse(defaults.wallLining()),
-            e.choice("ceiling", Lining.class).orElse(defaults.ceilingLining()),
+            vaulted
+                ? defaults.ceilingLining()
+                : e.choice("ceiling", Lining.class).orElse(defaults.ceilingLining()),
             e.yesNo("plain").orElse(garage),
             garage,
+            vaulted,
             standing(e),
             e.where()));
   }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the value of a key looks like; the reader obeys it and the schema is written from it. */
 sealed interface Shape {
@@ -91,6 +92,13 @@ sealed interface Shape {
 
   static Shape wordsOf(Class<? extends Enum<?>> type) {
     return new Words(Arrays.stream(type.getEnumConstants()).map(Shape::word).toList());
+  }
+
+  /** An enum's words and one more. */
+  static Shape wordsOf(Class<? extends Enum<?>> type, String more) {
+    return new Words(
+        Stream.concat(Arrays.stream(type.getEnumConstants()).map(Shape::word), Stream.of(more))
+            .toList());
   }
 
   /** The word a person writes for an enum value: small letters and dashes. */

@@ -8,6 +8,7 @@ import holloway.survey.Wall;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What ids of hollows, stands and crossings mean, in words; the ids themselves stay in the JSON.
@@ -62,9 +63,19 @@ final class HouseWords {
   }
 
   private String attic(String id) {
-    long enterable = placed.house().roofs().stream().filter(r -> !r.hatches().isEmpty()).count();
+    long enterable =
+        placed.house().roofs().stream()
+            .filter(r -> !r.hatches().isEmpty() || joined(r.name()))
+            .count();
     boolean named = enterable > 1 && id.startsWith("attic/");
     return named ? "the attic under the " + id.substring(6) : "the attic";
+  }
+
+  /** True if an opening leads into this roof's attic or out of it. */
+  private boolean joined(String roof) {
+    return placed.house().roofs().stream()
+        .flatMap(r -> r.joins().stream().flatMap(j -> Stream.of(r.name(), j.to())))
+        .anyMatch(roof::equals);
   }
 
   /** The hollow of a leg: which one, and behind whose wall. */
@@ -176,6 +187,12 @@ final class HouseWords {
     }
     if (id.startsWith("chase/")) {
       return "the opening of the " + part(id, 1) + (id.endsWith("attic") ? " into the attic" : "");
+    }
+    if (id.startsWith("attic/") && id.contains("/way-to-")) {
+      return "the opening from the attic under the "
+          + part(id, 1)
+          + " into that under the "
+          + id.substring(id.indexOf("/way-to-") + 8);
     }
     return id.contains("/open-ceiling/")
         ? "the open ceiling of the " + part(id, 0)

@@ -80,7 +80,8 @@ final class LevelText {
             .formatted(
                 units.tape(r.ceilingZ() - r.floorZ()),
                 lining(r.room().walls()),
-                lining(r.room().ceiling())));
+                lining(r.room().ceiling())
+                    + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
   }
 
   private static String lining(Lining l) {

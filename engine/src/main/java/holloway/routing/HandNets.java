@@ -110,11 +110,12 @@ final class HandNets {
           a.chordTopZ() + 25_000_000,
           a.plateZ() + 60_000_000,
           st.works(),
-          Way.ATTIC.bit());
+          Way.ATTIC.bit(),
+          !a.outline().equals(a.roofline()));
     }
     if (h.kind() == HollowKind.LOWERED_CEILING) {
       long mid = h.frame().origin().z() + h.clear().z().mid();
-      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0);
+      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0, false);
     }
     Deck d =
         house.framed().decks().stream()
@@ -129,6 +130,7 @@ final class HandNets {
         floor + d.joistZ().lo() - 25_000_000,
         floor + d.joistZ().mid(),
         st.works(),
-        Way.UNDER_FLOOR.bit());
+        Way.UNDER_FLOOR.bit(),
+        false);
   }
 }

@@ -33,9 +33,10 @@ final class LayNet {
 
   /**
    * How one space is laid: its key in the effort table, its height, the height between joists, its
-   * works and ways.
+   * works and ways; {@code round} adds lines past the corners that stand into its outline.
    */
-  record Terms(Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways) {}
+  record Terms(
+      Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways, boolean round) {}
 
   private final GraphDraft draft;
   private final Prices prices;
@@ -67,6 +68,14 @@ final class LayNet {
     TreeSet<Long> xs = new TreeSet<>();
     TreeSet<Long> ys = new TreeSet<>();
     coarse(xs, ys);
+    if (terms.round()) {
+      InnerCorners.of(terms.hollow().area().orElseThrow())
+          .forEach(
+              c -> {
+                xs.addAll(beside(c.x()));
+                ys.addAll(beside(c.y()));
+              });
+    }
     approaches.forEach(
         (e, a) -> {
           if (e.hub()) {
@@ -94,6 +103,12 @@ final class LayNet {
       ys.add(snap(y));
       ys.add(snap(2 * p.yRange().mid() - y));
     }
+  }
+
+  /** The lines on both sides of an edge, at least a cable off it. */
+  private static List<Long> beside(long v) {
+    return List.of(
+        Math.floorDiv(v - CABLE, SNAP) * SNAP, Math.floorDiv(v + CABLE + SNAP - 1, SNAP) * SNAP);
   }
 
   private static long snap(long v) {

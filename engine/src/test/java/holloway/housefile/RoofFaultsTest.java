@@ -51,6 +51,21 @@ class RoofFaultsTest {
   }
 
   @Test
+  void joins() throws IOException {
+    new Written(dir)
+        .with("frame: trusses", "frame: trusses, joins: [{ to: wing, size: 2 ft x 3 ft }]")
+        .problemAt("wing", "there is no roof 'wing' to join");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "name: main, frame: trusses, joins: [{ to: main, size: 2 ft x 3 ft }]")
+        .problemAt("main, size", "a roof does not join itself");
+    new Written(dir)
+        .with("frame: trusses", "frame: trusses, joins: [{ to: wing }]")
+        .problemAt("{ to: wing", "lacks 'size:'");
+  }
+
+  @Test
   void hatches() throws IOException {
     new Written(dir)
         .with("frame: trusses", "frame: trusses, hatch: { in: office, at: [west 4 ft, south 9 m] }")

@@ -1,0 +1,133 @@
+package holloway.hollow;
+
+import holloway.framing.Attic;
+import holloway.geometry.Interval;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
+import holloway.house.Along;
+import holloway.house.Roof;
+import holloway.house.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Stated openings from one roof's attic into another's. Without one, two attics that rest on the
+ * same wall are parted by the boarded or bricked end over it.
+ */
+final class AtticJoins {
+  /** How far within each attic a cable through the opening has come out of the wall's width. */
+  private static final long BEYOND = 50_000_000;
+
+  /** Cable lies this high over the joists. */
+  private static final long LAID = 25_000_000;
+
+  /** An opening between two attics: its place in either, and what was stated of it. */
+  record Place(Attic a, Attic b, Point2 inA, Point2 inB, Roof.Join join) {}
+
+  private AtticJoins() {}
+
+  /** Those that can be placed; the others are refused with the reason. */
+  static List<Place> places(List<Attic> attics, List<Refused> refused) {
+    List<Place> out = new ArrayList<>();
+    for (Attic a : attics) {
+      for (Roof.Join j : a.roof().joins()) {
+        for (Attic b : attics) {
+          if (b.roof().name().equals(j.to())) {
+            place(a, b, j).ifPresent(out::add);
+          }
+        }
+      }
+    }
+    for (Attic a : attics) {
+      for (Roof.Join j : a.roof().joins()) {
+        if (out.stream().noneMatch(p -> p.join().equals(j))) {
+          Point2 mid = new Point2(a.outline().xRange().mid(), a.outline().yRange().mid());
+          refused.add(
+              new Refused(
+                  "opening from attic " + a.id() + " into " + j.to(),
+                  mid.at(a.chordTopZ()),
+                  "the two attics have no wall in common that is long enough, or the stated end is"
+                      + " not one of its ends",
+                  "survey"));
+        }
+      }
+    }
+    return out;
+  }
+
+  private static Optional<Place> place(Attic a, Attic b, Roof.Join join) {
+    Optional<Polygon2> shared =
+        Spaces.largest(a.outline().toJts().intersection(b.outline().toJts()));
+    if (shared.isEmpty()) {
+      return Optional.empty();
+    }
+    Interval x = shared.get().xRange();
+    Interval y = shared.get().yRange();
+    boolean northSouth = y.length() > x.length();
+    Optional<Long> at = middle(northSouth ? y : x, northSouth, join);
+    long off = (northSouth ? x.length() : y.length()) / 2 + BEYOND;
+    for (int sign : new int[] {1, -1}) {
+      if (at.isPresent()) {
+        Point2 mid = northSouth ? new Point2(x.mid(), at.get()) : new Point2(at.get(), y.mid());
+        Point2 p = northSouth ? mid.plus(-sign * off, 0) : mid.plus(0, -sign * off);
+        Point2 q = northSouth ? mid.plus(sign * off, 0) : mid.plus(0, sign * off);
+        if (a.outline().contains(p) && b.outline().contains(q)) {
+          return Optional.of(new Place(a, b, p, q, join));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Long> middle(Interval wall, boolean northSouth, Roof.Join join) {
+    long wide = join.wide().nm();
+    if (wide > wall.length()) {
+      return Optional.empty();
+    }
+    if (join.from().isEmpty()) {
+      return Optional.of(wall.mid());
+    }
+    Along from = join.from().get();
+    long near = from.distance().value().nm();
+    if (from.from().runsEastWest() != northSouth || near + wide > wall.length()) {
+      return Optional.empty();
+    }
+    boolean low = from.from() == Side.SOUTH || from.from() == Side.WEST;
+    return Optional.of(low ? wall.lo() + near + wide / 2 : wall.hi() - near - wide / 2);
+  }
+
+  /** The openings both of whose ends a person reaches. */
+  static void find(Draft draft) {
+    for (Place p : places(draft.framed.attics(), new ArrayList<>())) {
+      Optional<Hollow> a = draft.find("attic/" + p.a().id());
+      Optional<Hollow> b = draft.find("attic/" + p.b().id());
+      Point3 from = p.inA().at(p.a().chordTopZ() + LAID);
+      Point3 to = p.inB().at(p.b().chordTopZ() + LAID);
+      String id = "attic/" + p.a().id() + "/way-to-" + p.b().id();
+      if (a.isEmpty() || b.isEmpty()) {
+        draft.refuse(
+            "opening " + id, from, "nobody can stand in one of the two attics", "see its refusal");
+      } else if (!a.get().area().orElseThrow().contains(p.inA())
+          || !b.get().area().orElseThrow().contains(p.inB())) {
+        draft.refuse("opening " + id, from, "out of arm's reach on one side", "from experience");
+      } else if (!draft.has(id)) {
+        draft.keep(
+            new Site(
+                id,
+                SiteKind.OPENING,
+                from,
+                to,
+                a.get().id(),
+                b.get().id(),
+                List.of(),
+                List.of(),
+                51,
+                51,
+                true,
+                false));
+      }
+    }
+  }
+}
