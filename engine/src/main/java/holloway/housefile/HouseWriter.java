@@ -86,8 +86,11 @@ public final class HouseWriter {
       return "slab";
     }
     boolean eastWest = f.run() == holloway.house.Direction.EAST_WEST;
-    return new Words()
-        .timber("joists", f.joists())
+    Words w = new Words();
+    if (!f.blocksAt().isEmpty()) {
+      w.put("blocks-at", f.blocksAt().stream().map(HouseWriter::text).toList());
+    }
+    return w.timber("joists", f.joists())
         .maybe("kind", f.joists().map(Fact::value).map(Timber::kind), Shape::word)
         .length("every", f.every())
         .word("run", f.run())
@@ -125,11 +128,15 @@ public final class HouseWriter {
           r.outline().stream().map(c -> List.of(Words.of(c.x()), Words.of(c.y()))).toList());
     }
     placing(r.placing(), w);
+    if (r.vaulted()) {
+      w.put("ceiling", "vaulted");
+    } else {
+      w.word("ceiling", r.ceiling());
+    }
     return w.maybe("floor", r.floor(), HouseWriter::floor)
         .length("elevation", r.elevation())
         .length("ceiling-height", r.ceilingHeight())
         .word("finish", r.walls())
-        .word("ceiling", r.ceiling())
         .yesNo("plain", r.plain())
         .yesNo("garage", r.garage())
         .yesNo("ours", r.standing() != Standing.SOMEBODY_ELSES)

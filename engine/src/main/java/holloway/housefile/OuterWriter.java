@@ -11,6 +11,7 @@ import holloway.house.Origin;
 import holloway.house.Roof;
 import holloway.house.Skirting;
 import holloway.house.Soffit;
+import holloway.house.Stair;
 import holloway.house.Tape;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
@@ -40,6 +41,7 @@ final class OuterWriter {
     house.soffits().forEach(f -> hollows.add(soffit(f)));
     house.skirtings().forEach(k -> hollows.add(skirting(k)));
     file.put("hollows", hollows);
+    file.put("stairs", house.stairs().stream().map(OuterWriter::stair).toList());
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
     file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
@@ -83,10 +85,32 @@ final class OuterWriter {
     if (!r.insulation().isAssumed()) {
       w.put("insulation", insulation(r));
     }
+    if (!r.joins().isEmpty()) {
+      w.put("joins", r.joins().stream().map(OuterWriter::join).toList());
+    }
     return w.yesNo("boarded", r.boarded())
         .put(
             "hatches",
             r.hatches().stream().map(h -> hatch(h.at(), h.eastWest(), h.northSouth())).toList())
+        .map();
+  }
+
+  private static Map<String, Object> join(Roof.Join j) {
+    return new Words()
+        .put("to", j.to())
+        .put("size", Words.size(j.wide(), j.high()))
+        .maybe("from", j.from(), a -> Words.of(a))
+        .map();
+  }
+
+  private static Map<String, Object> stair(Stair s) {
+    return new Words()
+        .put("stair", s.name())
+        .put("in", s.near().room())
+        .put("from", Words.of(s.near()))
+        .put("size", Words.size(s.size().eastWest(), s.size().northSouth()))
+        .word("climbs", s.climbs())
+        .word("under", s.under())
         .map();
   }
 

@@ -242,7 +242,15 @@ public enum Turned {
         r.fill(),
         r.boarded(),
         r.hatches().stream().map(this::of).toList(),
+        joins(r),
         r.where());
+  }
+
+  private static List<Roof.Join> joins(Roof r) {
+    if (r.joins().isEmpty()) {
+      return List.of();
+    }
+    throw new IllegalArgumentException("openings between attics are not turned");
   }
 
   private Roof.Hatch of(Roof.Hatch h) {
