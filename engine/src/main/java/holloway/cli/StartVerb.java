@@ -94,13 +94,13 @@ final class StartVerb implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private void sayNext(Path written, String todo) {
+  private void sayNext(Path written, String next) {
     around.print(
         """
         %1$s, then: holloway check %2$s
         For your editor: holloway schema > %3$s
         """
-            .formatted(todo, written, schema));
+            .formatted(next, written, schema));
   }
 
   private void checkFlags() {

@@ -95,16 +95,16 @@ final class WantedWriter {
     List<Object> out = new ArrayList<>();
     alike.forEach(
         (ends, runs) -> {
-          Map<String, Run> todo = new TreeMap<>();
-          runs.forEach(r -> todo.put(r.id(), r));
-          for (int n = 1; !todo.isEmpty(); n++) {
-            Run next = todo.remove(ends + "-" + n);
+          Map<String, Run> waiting = new TreeMap<>();
+          runs.forEach(r -> waiting.put(r.id(), r));
+          for (int n = 1; !waiting.isEmpty(); n++) {
+            Run next = waiting.remove(ends + "-" + n);
             String first =
-                todo.keySet().stream().filter(WantedWriter::isName).findFirst().orElse(null);
+                waiting.keySet().stream().filter(WantedWriter::isName).findFirst().orElse(null);
             if (next == null && first == null) {
-              throw new IllegalStateException("no link can have the number of " + todo.keySet());
+              throw new IllegalStateException("no link can have the number of " + waiting.keySet());
             }
-            out.add(link(next != null ? next : todo.remove(first)));
+            out.add(link(next != null ? next : waiting.remove(first)));
           }
         });
     return out;

@@ -2,7 +2,7 @@ package holloway.solve;
 
 import java.util.Arrays;
 
-/** A binary heap of nodes by distance, the lower id first of equals. */
+/** A binary heap of nodes (or states of nodes) by distance, the lower id first of equals. */
 final class NodeHeap {
   private final long[] distance;
   private final int[] heap;

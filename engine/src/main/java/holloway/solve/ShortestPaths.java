@@ -17,9 +17,7 @@ final class ShortestPaths {
   private final Network net;
   private final long[] distance;
   private final int[] entered;
-  private final int[] place;
-  private final int[] heap;
-  private int size;
+  private final NodeHeap heap;
   private long looks;
 
   ShortestPaths(Network net) {
@@ -27,8 +25,7 @@ final class ShortestPaths {
     int states = 2 * net.nodes;
     distance = new long[states];
     entered = new int[states];
-    place = new int[states];
-    heap = new int[states];
+    heap = new NodeHeap(distance);
   }
 
   /**
@@ -39,16 +36,15 @@ final class ShortestPaths {
    */
   Path find(int[] sources, long[] start, int[] targets, Lengths lengths, boolean[] pin) {
     Arrays.fill(distance, Network.SHUT);
-    Arrays.fill(place, -1);
-    size = 0;
+    heap.clear();
     for (int s : sources) {
       if (start[s] < distance[s]) {
         reach(s, start[s], -1);
       }
     }
     int shift = pin == null ? 0 : net.nodes;
-    while (size > 0) {
-      int state = pop();
+    while (!heap.isEmpty()) {
+      int state = heap.pop();
       int node = state >= net.nodes ? state - net.nodes : state;
       if (state >= shift && Places.has(targets, node)) {
         return trace(state);
@@ -80,49 +76,7 @@ final class ShortestPaths {
   private void reach(int state, long d, int arc) {
     distance[state] = d;
     entered[state] = arc;
-    int at = place[state];
-    if (at < 0) {
-      at = size++;
-    }
-    while (at > 0) {
-      int up = (at - 1) >> 1;
-      if (!before(state, heap[up])) {
-        break;
-      }
-      put(at, heap[up]);
-      at = up;
-    }
-    put(at, state);
-  }
-
-  private int pop() {
-    int top = heap[0];
-    int last = heap[--size];
-    int at = 0;
-    while (2 * at + 1 < size) {
-      int child = 2 * at + 1;
-      if (child + 1 < size && before(heap[child + 1], heap[child])) {
-        child++;
-      }
-      if (!before(heap[child], last)) {
-        break;
-      }
-      put(at, heap[child]);
-      at = child;
-    }
-    if (size > 0) {
-      put(at, last);
-    }
-    return top;
-  }
-
-  private boolean before(int a, int b) {
-    return distance[a] < distance[b] || distance[a] == distance[b] && a < b;
-  }
-
-  private void put(int at, int state) {
-    heap[at] = state;
-    place[state] = at;
+    heap.put(state);
   }
 
   private Path trace(int state) {

@@ -23,13 +23,10 @@ import holloway.house.Thing;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
 import holloway.house.WallSpot;
-import holloway.request.Outlet;
 import holloway.request.Request;
-import holloway.request.Spot;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A house seen in a mirror, or turned by quarters: two mirrors make a turn. What was found, and
@@ -69,11 +66,11 @@ public enum Turned {
     return new FaceRef(f.room(), of(f.side()), f.ordinal(), f.where());
   }
 
-  private WallSpot of(WallSpot s) {
+  WallSpot of(WallSpot s) {
     return new WallSpot(of(s.face()), of(s.along()), s.height());
   }
 
-  private CeilingSpot of(CeilingSpot s) {
+  CeilingSpot of(CeilingSpot s) {
     Along a = of(s.eastWest());
     Along b = of(s.northSouth());
     return new CeilingSpot(s.room(), swaps() ? b : a, swaps() ? a : b, s.where());
@@ -337,27 +334,8 @@ public enum Turned {
         : new Tape(of(t.from()), of(t.to()), t.distance(), t.where());
   }
 
+  /** What is wanted, at the same places of the turned house. */
   public Request of(Request r) {
-    return new Request(
-        new Request.Cabinet(of(r.cabinet().at()), r.cabinet().where()),
-        r.outlets().stream().map(this::of).toList(),
-        r.runs(),
-        r.wishes(),
-        r.effort());
-  }
-
-  private Outlet of(Outlet o) {
-    List<Spot> spots = o.spots().stream().map(this::of).toList();
-    return new Outlet(o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.where());
-  }
-
-  private Spot of(Spot s) {
-    if (s instanceof Spot.OnWall w) {
-      Optional<Length> to = w.upTo();
-      return new Spot.OnWall(of(w.at()), to);
-    }
-    return s instanceof Spot.OnCeiling c
-        ? new Spot.OnCeiling(of(c.at()))
-        : new Spot.Outside(of(((Spot.Outside) s).at()));
+    return new TurnedWants(this).of(r);
   }
 }
