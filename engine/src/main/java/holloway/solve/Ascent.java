@@ -43,7 +43,12 @@ final class Ascent {
   /** Some steps; stops early once the target is reached or the part turns out impossible. */
   void run(int most) {
     long before = part.value;
-    takeBack();
+    // Where each direction has shares of its own, long runs of small steps get there; else parts
+    // help.
+    long patience = shares.places.directed ? 25 : 8;
+    if (!shares.places.directed) {
+      takeBack();
+    }
     steps = 0;
     for (int[] use : uses) {
       Arrays.fill(use, 0);
@@ -51,7 +56,8 @@ final class Ascent {
     for (int i = 0; i < most && !part.impossible && part.value < target; i++) {
       once();
     }
-    part.stalled = before != Long.MIN_VALUE && part.value - before < (target - part.value) / 8;
+    part.stalled =
+        before != Long.MIN_VALUE && part.value - before < (target - part.value) / patience;
     part.candidates = candidates();
     part.often = often();
   }

@@ -112,7 +112,7 @@ final class BoundTree {
 
   /** A part that has proved nothing yet starts from whichever first guess proves more. */
   private void begin(BoundPart part) {
-    if (part.value == Long.MIN_VALUE && part.whole && !task.net.oneWay) {
+    if (part.value == Long.MIN_VALUE && part.whole && !places.directed && !task.net.oneWay) {
       long guess = worth(part.best);
       Shares raised = new DualAscent(task, groups, places, paths, part.best.none()).run();
       if (guess < Network.SHUT && worth(raised) > guess) {
