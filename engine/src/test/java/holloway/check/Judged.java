@@ -13,7 +13,7 @@ final class Judged {
     return Referee.check(plan, ToyHouse.build(), ToyRequest.of()).refusals();
   }
 
-  static void refused(Plan plan, int step, String text) {
+  static void assertRefused(Plan plan, int step, String text) {
     says(Referee.check(plan, ToyHouse.build(), ToyRequest.of()), step, text);
   }
 

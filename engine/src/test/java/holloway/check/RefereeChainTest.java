@@ -1,6 +1,6 @@
 package holloway.check;
 
-import static holloway.check.Judged.refused;
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.ToySteps.fish;
 import static holloway.check.ToySteps.p;
 
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class RefereeChainTest {
   @Test
   void aGapBetweenStepsIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -25,7 +25,7 @@ class RefereeChainTest {
 
   @Test
   void twoLegsInARowAreRefused() {
-    refused(
+    assertRefused(
         Spoiled.withSteps(
             ToyPlan.good(),
             s -> {
@@ -39,7 +39,7 @@ class RefereeChainTest {
   @Test
   void aFalseLengthIsRefused() {
     Plan.PlanStep s = ToyPlan.steps().get(4);
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -61,7 +61,7 @@ class RefereeChainTest {
   void aFalseRouteLengthIsRefused() {
     Plan good = ToyPlan.good();
     Plan.PlannedRun r = good.runs().get(0);
-    refused(
+    assertRefused(
         Spoiled.summed(
             good.withRuns(
                 List.of(
@@ -73,14 +73,14 @@ class RefereeChainTest {
 
   @Test
   void aRunThatEndsElsewhereIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
             fish("east/bay-800", 2, 6.524, p(4057, 1000, 2324), p(4057, 1000, 800))),
         5,
         "but desk is at");
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             0,

@@ -1,6 +1,6 @@
 package holloway.check;
 
-import static holloway.check.Judged.refused;
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.ToySteps.bore;
 import static holloway.check.ToySteps.fish;
 import static holloway.check.ToySteps.p;
@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class RefereeCrossingTest {
   @Test
   void anUnknownCrossingIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(), 1, bore("west/top/1001", "H1", p(-57, 1000, 2324), p(-57, 1000, 2400))),
         2,
@@ -21,7 +21,7 @@ class RefereeCrossingTest {
 
   @Test
   void aShiftedCrossingIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withSteps(
             ToyPlan.good(),
             s -> {
@@ -34,7 +34,7 @@ class RefereeCrossingTest {
 
   @Test
   void aCrossingIntoAnotherHollowIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             0,
@@ -46,7 +46,7 @@ class RefereeCrossingTest {
   @Test
   void aHoleThatIsNotListedIsRefused() {
     Plan good = ToyPlan.good();
-    refused(
+    assertRefused(
         Spoiled.with(good, good.holes().subList(1, 2), good.works()),
         2,
         "not among the plan's holes");
@@ -54,7 +54,7 @@ class RefereeCrossingTest {
 
   @Test
   void aCrossingWithAnotherHolesLabelIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(), 1, bore("west/top/1000", "H2", p(-57, 1000, 2324), p(-57, 1000, 2400))),
         2,

@@ -1,7 +1,7 @@
 package holloway.check;
 
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.Judged.judge;
-import static holloway.check.Judged.refused;
 import static holloway.check.ToySteps.access;
 import static holloway.check.ToySteps.bore;
 import static holloway.check.ToySteps.fish;
@@ -25,7 +25,7 @@ class RefereeFishTest {
 
   @Test
   void aFishThatTurnsBackIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -42,7 +42,7 @@ class RefereeFishTest {
 
   @Test
   void aFishThatWandersSidewaysIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -60,18 +60,18 @@ class RefereeFishTest {
 
   @Test
   void aThirdHollowInOneFishIsRefused() {
-    refused(sideways(1, 1, 1), 5, "handed over 2 times");
+    assertRefused(sideways(1, 1, 1), 5, "handed over 2 times");
   }
 
   @Test
   void aFishThatEndsInTheDarkIsRefused() {
-    refused(sideways(1, 2, 2), 1, "no hand is there");
+    assertRefused(sideways(1, 2, 2), 1, "no hand is there");
   }
 
   @Test
   void aHandedOverFishWithAPatchBetweenStands() {
     Plan plan = sideways(1, 1, 2);
-    refused(plan, 3, "no hand is there");
+    assertRefused(plan, 3, "no hand is there");
     Plan patched =
         Spoiled.withSteps(
             plan,
@@ -111,7 +111,7 @@ class RefereeFishTest {
 
   @Test
   void aBlindLegWithoutAFishIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(), 4, laid("east/bay-800", 1, p(4057, 1000, 2324), p(4057, 1000, 400))),
         5,
@@ -120,6 +120,6 @@ class RefereeFishTest {
 
   @Test
   void aFishEndingWhereNoBoxIsCutIsRefused() {
-    refused(Spoiled.without("desk/cut-out"), 5, "no cut-out is opened");
+    assertRefused(Spoiled.without("desk/cut-out"), 5, "no cut-out is opened");
   }
 }

@@ -1,7 +1,7 @@
 package holloway.check;
 
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.Judged.judge;
-import static holloway.check.Judged.refused;
 import static holloway.check.ToySteps.p;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,13 +18,13 @@ class RefereeHoleTest {
     Plan good = ToyPlan.good();
     List<Plan.PlannedHole> holes = new ArrayList<>(good.holes());
     holes.add(ToyPlan.hole("west/top/1400", "H3", p(-57, 1400, 2362), "west/bay-1200", List.of()));
-    refused(Spoiled.with(good, holes, good.works()), 0, "no run passes");
+    assertRefused(Spoiled.with(good, holes, good.works()), 0, "no run passes");
   }
 
   @Test
   void twoHolesWithOneLabelAreRefused() {
     Plan good = ToyPlan.good();
-    refused(
+    assertRefused(
         Spoiled.with(
             good,
             List.of(
@@ -56,13 +56,13 @@ class RefereeHoleTest {
 
   @Test
   void aBitBeyondTheLawIsRefused() {
-    refused(Spoiled.withBit(38), 0, "more than the 32 mm allowed");
+    assertRefused(Spoiled.withBit(38), 0, "more than the 32 mm allowed");
   }
 
   @Test
   void aWideBitNeedsANailPlate() {
     Plan wide = Spoiled.withBit(32);
-    refused(wide, 0, "without a nail plate");
+    assertRefused(wide, 0, "without a nail plate");
     Plan plated =
         wide.withFindings(
             List.of(

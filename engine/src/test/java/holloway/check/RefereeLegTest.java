@@ -1,7 +1,7 @@
 package holloway.check;
 
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.Judged.judge;
-import static holloway.check.Judged.refused;
 import static holloway.check.ToySteps.fish;
 import static holloway.check.ToySteps.laid;
 import static holloway.check.ToySteps.p;
@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class RefereeLegTest {
   @Test
   void aLegThatRunsThroughAStudIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -32,7 +32,7 @@ class RefereeLegTest {
 
   @Test
   void aCableAlongAStudCutsIntoIt() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             4,
@@ -50,7 +50,7 @@ class RefereeLegTest {
 
   @Test
   void aLaidCableThroughAChordIsRefused() {
-    refused(
+    assertRefused(
         Spoiled.withStep(
             ToyPlan.good(),
             2,

@@ -1,7 +1,7 @@
 package holloway.check;
 
+import static holloway.check.Judged.assertRefused;
 import static holloway.check.Judged.judge;
-import static holloway.check.Judged.refused;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holloway.plan.Plan;
@@ -17,19 +17,19 @@ class RefereeWorkTest {
 
   @Test
   void anAtticNobodySetsUpIsRefused() {
-    refused(Spoiled.without("zone/attic"), 3, "no work sets up the zone attic");
+    assertRefused(Spoiled.without("zone/attic"), 3, "no work sets up the zone attic");
   }
 
   @Test
   void aHoleNobodyBoresIsRefused() {
-    refused(Spoiled.without("west/top/1000/bore"), 0, "which the plan does not open");
+    assertRefused(Spoiled.without("west/top/1000/bore"), 0, "which the plan does not open");
   }
 
   @Test
   void aFalseSumIsRefused() {
     Plan good = ToyPlan.good();
     Plan.Totals t = good.totals();
-    refused(
+    assertRefused(
         good.withRuns(
             good.runs(),
             new Plan.Totals(
@@ -47,7 +47,7 @@ class RefereeWorkTest {
                 t.zones())),
         0,
         "works and legs make");
-    refused(
+    assertRefused(
         good.withRuns(
             good.runs(),
             new Plan.Totals(
@@ -65,7 +65,7 @@ class RefereeWorkTest {
                 t.zones())),
         0,
         "lies above the objective");
-    refused(
+    assertRefused(
         good.withRuns(
             good.runs(),
             new Plan.Totals(
@@ -83,7 +83,7 @@ class RefereeWorkTest {
                 t.zones())),
         0,
         "(objective - bound)");
-    refused(
+    assertRefused(
         good.withRuns(
             good.runs(),
             new Plan.Totals(

@@ -55,16 +55,21 @@ class CheapWaysTest {
 
   @Test
   void slips() throws IOException {
-    assertEquals("tiles", more().with("cover: tiles", "cover: tile").problemAt("tile }").nearest());
-    more().with("drop: 10 in", "drop: 10 ft").problemAt("10 ft, cover", "1.500 m");
-    more().with("in: office, drop", "in: ofice, drop").problemAt("ofice, drop", "office");
-    more().with("12 in x 10 in, cover", "1 in x 10 in, cover").problemAt("1 in x 10 in", "50 mm");
-    more().with("sides: [north, east]", "sides: [north, up]").problemAt("up]", "one of: north");
+    assertEquals(
+        "tiles", more().with("cover: tiles", "cover: tile").assertProblemAt("tile }").nearest());
+    more().with("drop: 10 in", "drop: 10 ft").assertProblemAt("10 ft, cover", "1.500 m");
+    more().with("in: office, drop", "in: ofice, drop").assertProblemAt("ofice, drop", "office");
+    more()
+        .with("12 in x 10 in, cover", "1 in x 10 in, cover")
+        .assertProblemAt("1 in x 10 in", "50 mm");
+    more()
+        .with("sides: [north, east]", "sides: [north, up]")
+        .assertProblemAt("up]", "one of: north");
     more()
         .with("  - { skirting: kitchen,", "  - { skirting: kitchen }\n  - { skirting: kitchen,")
         .problems()
         .forEach(p -> assertTrue(p.toString().contains("already there"), p::toString));
-    more().with("hole: 1/2 in, ", "").problemAt("{ old-cable", "lacks 'hole:'");
-    more().with("{ soffit: duct box,", "{ sofit: duct box,").problemAt("{ sofit", "soffit");
+    more().with("hole: 1/2 in, ", "").assertProblemAt("{ old-cable", "lacks 'hole:'");
+    more().with("{ soffit: duct box,", "{ sofit: duct box,").assertProblemAt("{ sofit", "soffit");
   }
 }

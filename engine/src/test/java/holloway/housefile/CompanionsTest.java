@@ -125,7 +125,7 @@ class CompanionsTest {
     assertTrue(all.get(1).expected().contains("not negative"), all::toString);
     Problem gone = new Written(dir).plus("effort: gone.yaml\n").problem();
     assertTrue(gone.text().contains("no file 'gone.yaml'"), gone::toString);
-    new Written(dir).plus("effort: ../mine.yaml\n").problemAt("../mine", "no / or \\");
+    new Written(dir).plus("effort: ../mine.yaml\n").assertProblemAt("../mine", "no / or \\");
   }
 
   @Test

@@ -105,6 +105,6 @@ class DefaultsTest {
       assertEquals(Length.mm(170), t.depth());
       assertEquals("47x170", t.name());
     }
-    new Written(dir).with("joists: 2x10", "joists: 10x12").problemAt("10x12", "2x4 to 2x12");
+    new Written(dir).with("joists: 2x10", "joists: 10x12").assertProblemAt("10x12", "2x4 to 2x12");
   }
 }

@@ -19,7 +19,7 @@ class LengthFaultsTest {
     Problem p =
         new Written(dir)
             .with("height: 16 in", "height: 16")
-            .problemAt(
+            .assertProblemAt(
                 "16, cables",
                 "a length needs a unit",
                 "expected: a length like 12 ft 6 in, 12' 6 1/2\", 3.81 m");
@@ -28,24 +28,30 @@ class LengthFaultsTest {
 
   @Test
   void bareNumbersInSizesAndDistances() throws IOException {
-    new Written(dir).with("20 ft x 22 ft", "20 x 22").problemAt("20 x 22", "needs a unit");
-    new Written(dir).with("20 ft x 22 ft", "20 ft").problemAt("20 ft }", "an x between");
-    new Written(dir).with("from: west 3 ft", "from: west 3").problemAt("west 3,", "needs a unit");
+    new Written(dir).with("20 ft x 22 ft", "20 x 22").assertProblemAt("20 x 22", "needs a unit");
+    new Written(dir).with("20 ft x 22 ft", "20 ft").assertProblemAt("20 ft }", "an x between");
+    new Written(dir)
+        .with("from: west 3 ft", "from: west 3")
+        .assertProblemAt("west 3,", "needs a unit");
     new Written(dir)
         .with("from: west 3 ft", "from: 3 ft")
-        .problemAt("3 ft, height", "the end it is taped");
-    new Written(dir).with("from: west 3 ft", "from: west").problemAt("west, height", "missing");
+        .assertProblemAt("3 ft, height", "the end it is taped");
+    new Written(dir)
+        .with("from: west 3 ft", "from: west")
+        .assertProblemAt("west, height", "missing");
   }
 
   @Test
   void signsAndRanges() throws IOException {
     new Written(dir)
         .with("width: 32 in", "width: -32 in")
-        .problemAt("-32 in", "cannot be negative");
-    new Written(dir).with("width: 32 in", "width: 0 in").problemAt("0 in", "more than nothing");
+        .assertProblemAt("-32 in", "cannot be negative");
+    new Written(dir)
+        .with("width: 32 in", "width: 0 in")
+        .assertProblemAt("0 in", "more than nothing");
     new Written(dir)
         .with("ceiling-height: 8 ft", "ceiling-height: 8 in")
-        .problemAt("8 in", "too short here", "from 1.000 m to 12.000 m");
+        .assertProblemAt("8 in", "too short here", "from 1.000 m to 12.000 m");
     new Written(dir)
         .with("size: 14 ft x 12 ft, above", "size: 14 ft x 12 in, above").problems().stream()
             .filter(p -> p.text().contains("room 'office' would be only 305 mm wide"))

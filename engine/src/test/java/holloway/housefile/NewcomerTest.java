@@ -48,7 +48,7 @@ class NewcomerTest {
     Written nothing = new Written(dir).with(line, "");
     assertTrue(nothing.problem().text().contains("nothing is written for 'outlets'"));
     Written empty = new Written(dir).with("outlets:\n" + line, "outlets: []\n");
-    Problem p = empty.problemAt("[]", "at least one outlet");
+    Problem p = empty.assertProblemAt("[]", "at least one outlet");
     assertTrue(p.expected().contains("cables: [cat6]"), p::toString);
   }
 
@@ -70,33 +70,33 @@ class NewcomerTest {
   void anOutletWithoutCables() throws IOException {
     new Written(dir)
         .with(", cables: [cat6]", "")
-        .problemAt("{ name: desk", "no cable goes to outlet 'desk'");
+        .assertProblemAt("{ name: desk", "no cable goes to outlet 'desk'");
     new Written(dir)
         .with(", cables: [cat6]", ", spare: 2")
-        .problemAt("{ name: desk", "no cable goes to outlet 'desk'");
+        .assertProblemAt("{ name: desk", "no cable goes to outlet 'desk'");
   }
 
   @Test
   void anOutletNowhere() throws IOException {
     new Written(dir)
         .with(" wall: south, from: west 3 ft, height: 16 in,", "")
-        .problemAt("{ name: desk", "outlet 'desk' is nowhere");
+        .assertProblemAt("{ name: desk", "outlet 'desk' is nowhere");
     new Written(dir)
         .with("in: office, wall: south, from: west 3 ft", "wall: south, from: west 3 ft")
-        .problemAt("{ name: desk", "does not say which room");
+        .assertProblemAt("{ name: desk", "does not say which room");
     new Written(dir)
         .with("wall: south, from: west 3 ft", "wall: south")
-        .problemAt("{ name: desk", "lacks 'from:'");
+        .assertProblemAt("{ name: desk", "lacks 'from:'");
     new Written(dir)
         .with("wall: south, from: west 3 ft", "wall: south, outside: office south, from: west 3 ft")
-        .problemAt("office south, from", "in two places");
+        .assertProblemAt("office south, from", "in two places");
   }
 
   @Test
   void anOutletOrRunNamedTwice() throws IOException {
     new Written(dir)
         .plus("  - { name: desk, in: kitchen, wall: south, from: west 3 ft, cables: [om4] }\n")
-        .problemAt("desk, in: kitchen", "the outlet 'desk' is already there, on line 24");
+        .assertProblemAt("desk, in: kitchen", "the outlet 'desk' is already there, on line 24");
     new Written(dir)
         .with("cables: [cat6]", "cables: [{ kind: cat6, name: up }, { kind: cat6, name: up }]")
         .problems()
@@ -107,13 +107,13 @@ class NewcomerTest {
   void anOutletCalledCabinet() throws IOException {
     new Written(dir)
         .with("name: desk", "name: cabinet")
-        .problemAt("cabinet, in", "cabinet's own name");
+        .assertProblemAt("cabinet, in", "cabinet's own name");
   }
 
   @Test
   void aFeedWithIndoorCable() throws IOException {
     new Written(dir)
         .with("cables: [cat6]", "cables: [cat6], feed: yes")
-        .problemAt("cat6]", "outdoor-cat6 or outdoor-fibre");
+        .assertProblemAt("cat6]", "outdoor-cat6 or outdoor-fibre");
   }
 }

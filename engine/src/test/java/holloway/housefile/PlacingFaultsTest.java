@@ -39,32 +39,34 @@ class PlacingFaultsTest {
   void aPlaceTwice() throws IOException {
     new Written(dir)
         .with("east-of: garage", "east-of: garage, north-of: garage")
-        .problemAt("garage, align", "placed twice", "measures");
+        .assertProblemAt("garage, align", "placed twice", "measures");
   }
 
   @Test
   void besideItself() throws IOException {
     new Written(dir)
         .with("east-of: garage", "east-of: kitchen")
-        .problemAt("kitchen, align", "itself");
+        .assertProblemAt("kitchen, align", "itself");
   }
 
   @Test
   void noWordOnWhichFacesAreInLine() throws IOException {
     new Written(dir)
         .with("east-of: garage, align: south", "east-of: garage")
-        .problemAt("{ level: ground, size: 14 ft x 12 ft, east", "align: north or south");
-    new Written(dir).with("align: south }", "align: east }").problemAt("east }", "north or south");
+        .assertProblemAt("{ level: ground, size: 14 ft x 12 ft, east", "align: north or south");
+    new Written(dir)
+        .with("align: south }", "align: east }")
+        .assertProblemAt("east }", "north or south");
     new Written(dir)
         .with("align: south-east", "align: south")
-        .problemAt("south }\nwalls", "corner");
+        .assertProblemAt("south }\nwalls", "corner");
   }
 
   @Test
   void theWrongLevel() throws IOException {
     new Written(dir)
         .with("above: kitchen, align: south-east", "east-of: kitchen, align: south")
-        .problemAt("upper, size: 14", "neighbour 'kitchen' is on 'ground'");
+        .assertProblemAt("upper, size: 14", "neighbour 'kitchen' is on 'ground'");
     new Written(dir)
             .with("level: upper, size: 14 ft x 12 ft", "level: ground, size: 14 ft x 12 ft")
             .problems()
@@ -78,13 +80,13 @@ class PlacingFaultsTest {
   void keysThatMeanNothingHere() throws IOException {
     new Written(dir)
         .with("size: 20 ft x 22 ft", "size: 20 ft x 22 ft, align: south")
-        .problemAt("south }", "'align' goes with a neighbour");
+        .assertProblemAt("south }", "'align' goes with a neighbour");
     new Written(dir)
         .with("align: south }", "align: south, shift-east: 2 m }")
-        .problemAt("2 m }", "'shift-east' goes with above or below");
+        .assertProblemAt("2 m }", "'shift-east' goes with above or below");
     new Written(dir)
         .with("align: south-east }", "align: south-east, shift: 2 m }")
-        .problemAt("2 m }", "'shift' goes with east-of");
+        .assertProblemAt("2 m }", "'shift' goes with east-of");
   }
 
   @Test
@@ -93,38 +95,38 @@ class PlacingFaultsTest {
     new Written(dir).with("size: 20 ft x 22 ft", outline).sound();
     new Written(dir)
         .with("size: 20 ft x 22 ft", "size: 20 ft x 22 ft, " + outline)
-        .problemAt("[[0 ft", "both size and outline");
+        .assertProblemAt("[[0 ft", "both size and outline");
     new Written(dir)
         .with("garage: { level: ground, size: 20 ft x 22 ft }", "garage: { level: ground }")
-        .problemAt("{ level: ground }", "neither size nor outline");
+        .assertProblemAt("{ level: ground }", "neither size nor outline");
   }
 
   @Test
   void outlinesThatAreNone() throws IOException {
     new Written(dir)
         .with("size: 20 ft x 22 ft", "outline: [[0 ft, 0 ft], [20 ft, 0 ft]]")
-        .problemAt("[[0", "has 2 items");
+        .assertProblemAt("[[0", "has 2 items");
     new Written(dir)
         .with(
             "size: 20 ft x 22 ft",
             "outline: [[0 ft, 0 ft], [20 ft, 22 ft], [20 ft, 0 ft], [0 ft, 22 ft]]")
-        .problemAt("[[0", "crosses itself");
+        .assertProblemAt("[[0", "crosses itself");
     new Written(dir)
         .with("size: 20 ft x 22 ft", "outline: [[0 ft, 0 ft], [20 ft, 0 ft], [0 ft, 0 ft]]")
-        .problemAt("[[0", "a corner twice");
+        .assertProblemAt("[[0", "a corner twice");
     new Written(dir)
         .with("size: 20 ft x 22 ft", "outline: [[0 ft, 0 ft], [20 ft, 0 ft], [9 ft, 1/4 in]]")
-        .problemAt("[[0", "holds no room");
+        .assertProblemAt("[[0", "holds no room");
   }
 
   @Test
   void levels() throws IOException {
     new Written(dir)
         .with("above: ground", "above: upper")
-        .problemAt("upper, floor", "cannot lie above itself");
+        .assertProblemAt("upper, floor", "cannot lie above itself");
     new Written(dir)
         .with("  upper:", "  loft: { floor: slab }\n  upper:")
-        .problemAt("{ floor: slab }", "no room is on level 'loft'");
+        .assertProblemAt("{ floor: slab }", "no room is on level 'loft'");
   }
 
   @Test

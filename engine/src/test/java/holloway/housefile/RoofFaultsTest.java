@@ -13,21 +13,23 @@ class RoofFaultsTest {
   void ridgesSidesAndPitches() throws IOException {
     new Written(dir)
         .with(" ridge: east-west,", "")
-        .problemAt("{ over", "a gable roof needs a ridge");
-    new Written(dir).with(" pitch: 6/12,", "").problemAt("{ over", "a gable roof needs a pitch");
+        .assertProblemAt("{ over", "a gable roof needs a ridge");
+    new Written(dir)
+        .with(" pitch: 6/12,", "")
+        .assertProblemAt("{ over", "a gable roof needs a pitch");
     new Written(dir)
         .with("shape: gable, ridge: east-west", "shape: shed")
-        .problemAt("{ over", "needs its low side");
+        .assertProblemAt("{ over", "needs its low side");
     new Written(dir)
         .with("shape: gable", "shape: shed, low-side: west")
-        .problemAt("east-west, pitch", "a shed roof has no ridge");
+        .assertProblemAt("east-west, pitch", "a shed roof has no ridge");
     new Written(dir)
         .with("shape: gable", "shape: gable, low-side: west")
-        .problemAt("west, ridge", "only a shed roof");
-    new Written(dir).with("6/12", "120/12").problemAt("120/12", "no roof is as steep");
+        .assertProblemAt("west, ridge", "only a shed roof");
+    new Written(dir).with("6/12", "120/12").assertProblemAt("120/12", "no roof is as steep");
     new Written(dir).with("6/12", "35 deg").sound();
-    new Written(dir).with("6/12", "35").problemAt("35,", "6/12 or 35 deg");
-    new Written(dir).with("over: upper", "over: []").problemAt("[]", "lies over nothing");
+    new Written(dir).with("6/12", "35").assertProblemAt("35,", "6/12 or 35 deg");
+    new Written(dir).with("over: upper", "over: []").assertProblemAt("[]", "lies over nothing");
   }
 
   @Test
@@ -37,73 +39,73 @@ class RoofFaultsTest {
     }
     new Written(dir)
         .with("frame: trusses", "frame: trusses, insulation: 12 in lose")
-        .problemAt("12 in lose", "did you mean 'loose'");
+        .assertProblemAt("12 in lose", "did you mean 'loose'");
     new Written(dir)
         .with("frame: trusses", "frame: trusses, insulation: 12 loose")
-        .problemAt("12 loose", "needs a unit");
+        .assertProblemAt("12 loose", "needs a unit");
   }
 
   @Test
   void twoRoofsOfOneName() throws IOException {
     new Written(dir)
         .with("hollows:", "  - { over: upper, shape: flat, frame: rafters }\nhollows:")
-        .problemAt("upper, shape: flat", "the roof 'roof over upper' is already there");
+        .assertProblemAt("upper, shape: flat", "the roof 'roof over upper' is already there");
   }
 
   @Test
   void joins() throws IOException {
     new Written(dir)
         .with("frame: trusses", "frame: trusses, joins: [{ to: wing, size: 2 ft x 3 ft }]")
-        .problemAt("wing", "there is no roof 'wing' to join");
+        .assertProblemAt("wing", "there is no roof 'wing' to join");
     new Written(dir)
         .with(
             "frame: trusses",
             "name: main, frame: trusses, joins: [{ to: main, size: 2 ft x 3 ft }]")
-        .problemAt("main, size", "a roof does not join itself");
+        .assertProblemAt("main, size", "a roof does not join itself");
     new Written(dir)
         .with("frame: trusses", "frame: trusses, joins: [{ to: wing }]")
-        .problemAt("{ to: wing", "lacks 'size:'");
+        .assertProblemAt("{ to: wing", "lacks 'size:'");
   }
 
   @Test
   void hatches() throws IOException {
     new Written(dir)
         .with("frame: trusses", "frame: trusses, hatch: { in: office, at: [west 4 ft, south 9 m] }")
-        .problemAt("south 9 m", "this hatch lies beyond");
+        .assertProblemAt("south 9 m", "this hatch lies beyond");
     new Written(dir)
         .with("frame: trusses", "frame: trusses, hatch: { in: office, at: middle }")
-        .problemAt("middle", "a list [ , ] of two");
+        .assertProblemAt("middle", "a list [ , ] of two");
   }
 
   @Test
   void hollows() throws IOException {
     new Written(dir)
         .with("{ chase: shaft", "{ tube: shaft")
-        .problemAt("{ tube", "an item of 'hollows' is not written like this");
+        .assertProblemAt("{ tube", "an item of 'hollows' is not written like this");
     new Written(dir)
         .with("to: attic", "to: attic, floors: { uper: closed }")
-        .problemAt("uper: closed", "no level 'uper'", "'upper'");
+        .assertProblemAt("uper: closed", "no level 'uper'", "'upper'");
     new Written(dir)
         .with("to: attic", "to: attic, floors: { upper: shut }")
-        .problemAt("shut", "open, gap, closed, unknown");
+        .assertProblemAt("shut", "open, gap, closed, unknown");
     new Written(dir)
         .with("to: attic", "to: attic, contents: [water]")
-        .problemAt("water", "pipe, vent, duct, wire, flue");
+        .assertProblemAt("water", "pipe, vent, duct, wire, flue");
     new Written(dir)
         .with("to: attic", "to: attic, along: west 2 ft")
-        .problemAt("west 2 ft", "runs north-south");
+        .assertProblemAt("west 2 ft", "runs north-south");
   }
 
   @Test
   void crawlspaces() throws IOException {
     new Written(dir)
         .with("run: east-west }", "run: east-west, over: { crawlspace: { access: {} } } }")
-        .problemAt("{} }", "one of floor-hatch and outside-door");
+        .assertProblemAt("{} }", "one of floor-hatch and outside-door");
     new Written(dir)
         .with("run: east-west }", "run: east-west, from: west 7 in }")
-        .problemAt("west 7 in", "counted from the south edge");
+        .assertProblemAt("west 7 in", "counted from the south edge");
     new Written(dir)
         .with("{ joists: 2x10, run: east-west }", "{ joists: 2x10 }")
-        .problemAt("{ joists: 2x10 }", "lacks 'run:'", "look in the attic");
+        .assertProblemAt("{ joists: 2x10 }", "lacks 'run:'", "look in the attic");
   }
 }

@@ -89,13 +89,13 @@ class RunsTest {
   void faults() throws IOException {
     new Written(dir)
         .plus("links:\n  - { from: desk, to: dask, cable: om4 }\n")
-        .problemAt("dask", "no outlet 'dask'", "'desk'");
+        .assertProblemAt("dask", "no outlet 'dask'", "'desk'");
     new Written(dir)
         .plus("links:\n  - { from: desk, to: desk, cable: om4 }\n")
-        .problemAt("desk, cable: om4", "two different ends");
+        .assertProblemAt("desk, cable: om4", "two different ends");
     new Written(dir)
         .plus("wishes: { through: { desk/cat6-2: attic } }\n")
-        .problemAt("desk/cat6-2", "no run 'desk/cat6-2'", "'desk/cat6-1'");
+        .assertProblemAt("desk/cat6-2", "no run 'desk/cat6-2'", "'desk/cat6-1'");
   }
 
   @Test

@@ -13,44 +13,44 @@ class SpotFaultsTest {
   void aWallTapedFromTheWrongEnd() throws IOException {
     new Written(dir)
         .with("wall: south, from: west 3 ft", "wall: south, from: south 3 ft")
-        .problemAt("south 3 ft, height", "runs east-west", "west or east");
+        .assertProblemAt("south 3 ft, height", "runs east-west", "west or east");
     new Written(dir)
         .with("side: office east, from: south", "side: office east, from: west")
-        .problemAt("west 3 ft, width", "runs north-south");
+        .assertProblemAt("west 3 ft, width", "runs north-south");
   }
 
   @Test
   void beyondTheEnd() throws IOException {
     new Written(dir)
         .with("from: west 3 ft", "from: west 15 ft")
-        .problemAt("west 15 ft", "beyond the south wall of 'office'", "4.267 m long");
+        .assertProblemAt("west 15 ft", "beyond the south wall of 'office'", "4.267 m long");
     new Written(dir)
         .with("from: west 3 ft", "from: west 3 ft, to: 15 ft")
-        .problemAt("west 3 ft, to", "beyond the south wall");
+        .assertProblemAt("west 3 ft, to", "beyond the south wall");
     new Written(dir)
         .with("from: south 3 ft, width: 4 ft", "from: south 9 ft, width: 4 ft")
-        .problemAt("south 9 ft", "the far side of this opening lies beyond");
+        .assertProblemAt("south 9 ft", "the far side of this opening lies beyond");
   }
 
   @Test
   void aboveTheCeiling() throws IOException {
     new Written(dir)
         .with("height: 5 ft", "height: 9 ft")
-        .problemAt("9 ft", "above the ceiling of 'garage'");
+        .assertProblemAt("9 ft", "above the ceiling of 'garage'");
   }
 
   @Test
   void aSecondFaceOfARectangle() throws IOException {
     new Written(dir)
         .with("wall: east, from", "wall: east 2, from")
-        .problemAt("east 2", "one wall on each side");
+        .assertProblemAt("east 2", "one wall on each side");
   }
 
   @Test
   void rangesThatRunBackwards() throws IOException {
     new Written(dir)
         .with("from: west 3 ft", "from: west 3 ft, to: 2 ft")
-        .problemAt("2 ft, height", "must lie beyond 'from'");
+        .assertProblemAt("2 ft, height", "must lie beyond 'from'");
   }
 
   @Test
@@ -60,40 +60,40 @@ class SpotFaultsTest {
     new Written(dir).with(wall, "ceiling: { east: 3 ft, north: 4 ft }").sound();
     new Written(dir)
         .with(wall, "ceiling: [west 3 ft, east 4 ft]")
-        .problemAt("[west", "one of west and east, and one of south and north");
+        .assertProblemAt("[west", "one of west and east, and one of south and north");
     new Written(dir)
         .with(wall, "ceiling: { east: 3 ft }")
-        .problemAt("{ east", "one of west and east, and one of south and north");
+        .assertProblemAt("{ east", "one of west and east, and one of south and north");
     new Written(dir)
         .with(wall, "ceiling: [west 3 ft, south 13 ft]")
-        .problemAt("south 13 ft", "beyond the west wall of 'office'");
+        .assertProblemAt("south 13 ft", "beyond the west wall of 'office'");
     new Written(dir)
         .with(wall, "ceiling: [west 3 ft, south 4 ft], height: 8 ft")
-        .problemAt("8 ft, cables", "'height' means nothing");
+        .assertProblemAt("8 ft, cables", "'height' means nothing");
   }
 
   @Test
   void openingsAndWallsThatAreNowhere() throws IOException {
     new Written(dir)
         .with("{ door, between: [garage, kitchen], from", "{ door, from")
-        .problemAt("{ door, from", "does not say which wall");
+        .assertProblemAt("{ door, from", "does not say which wall");
     new Written(dir)
         .with(
             "between: [garage, kitchen], studs",
             "between: [garage, kitchen], side: office east, studs")
-        .problemAt("office east, studs", "both 'between' and 'side'");
+        .assertProblemAt("office east, studs", "both 'between' and 'side'");
     new Written(dir)
         .with("[garage, kitchen], studs", "[garage, garage], studs")
-        .problemAt("[garage, garage]", "two different rooms");
+        .assertProblemAt("[garage, garage]", "two different rooms");
     new Written(dir)
         .with("[garage, kitchen], studs", "[office, kitchen], studs")
-        .problemAt("[office, kitchen]", "no wall between 'office' on level 'upper'");
+        .assertProblemAt("[office, kitchen]", "no wall between 'office' on level 'upper'");
     new Written(dir)
         .with("openings:", "  - { between: [kitchen, garage], fill: foam }\nopenings:")
-        .problemAt("[kitchen, garage]", "is already there", "line 12");
+        .assertProblemAt("[kitchen, garage]", "is already there", "line 12");
     new Written(dir)
         .with("width: 4 ft", "width: 4 ft, sill: 7 ft")
-        .problemAt("7 ft", "not above its sill");
+        .assertProblemAt("7 ft", "not above its sill");
   }
 
   @Test
@@ -107,7 +107,7 @@ class SpotFaultsTest {
                     p.text().contains("an obstacle in a wall lacks")));
     new Written(dir)
         .plus("obstacles:\n  - { duct, size: 1 m x 1 m }\n")
-        .problemAt("{ duct", "an obstacle lies in one place");
+        .assertProblemAt("{ duct", "an obstacle lies in one place");
     new Written(dir)
         .plus(
             "obstacles:\n  - { duct, below-floor-of: office, at: [west 1 m, north 1 m], size: 1 m x 1 m, height: 1 ft }\n")
@@ -118,6 +118,6 @@ class SpotFaultsTest {
   void tapesBetweenFacesThatDoNotFaceAlong() throws IOException {
     new Written(dir)
         .plus("measures:\n  - { from: garage west, to: kitchen north, distance: 9 m }\n")
-        .problemAt("kitchen north", "no tape runs straight");
+        .assertProblemAt("kitchen north", "no tape runs straight");
   }
 }

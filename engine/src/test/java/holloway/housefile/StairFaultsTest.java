@@ -23,21 +23,22 @@ class StairFaultsTest {
 
   @Test
   void tooShortOrNarrow() throws IOException {
-    stairs("3 ft x 9 ft", "3 ft x 2 ft").problemAt("3 ft x 2 ft", "climbs north", "too short");
-    stairs("3 ft x 9 ft", "1 ft x 9 ft").problemAt("1 ft x 9 ft", "too narrow");
+    stairs("3 ft x 9 ft", "3 ft x 2 ft")
+        .assertProblemAt("3 ft x 2 ft", "climbs north", "too short");
+    stairs("3 ft x 9 ft", "1 ft x 9 ft").assertProblemAt("1 ft x 9 ft", "too narrow");
   }
 
   @Test
   void beyondTheRoom() throws IOException {
     stairs("3 ft x 9 ft", "3 ft x 12 ft")
-        .problemAt("south 1 ft", "the far side of stair 'back' lies beyond the west wall");
+        .assertProblemAt("south 1 ft", "the far side of stair 'back' lies beyond the west wall");
   }
 
   @Test
   void words() throws IOException {
-    stairs("under: closed", "under: clsoed").problemAt("clsoed");
-    stairs("climbs: north", "climbs: up").problemAt("up, under");
+    stairs("under: closed", "under: clsoed").assertProblemAt("clsoed");
+    stairs("climbs: north", "climbs: up").assertProblemAt("up, under");
     stairs("[west 1 ft, south 1 ft]", "[west 1 ft, east 1 ft]")
-        .problemAt("[west 1 ft", "one of west and east");
+        .assertProblemAt("[west 1 ft", "one of west and east");
   }
 }

@@ -21,15 +21,15 @@ class VaultFaultsTest {
 
   @Test
   void theWordAndTheRoof() throws IOException {
-    vaulted("volted").problemAt("volted", "did you mean 'vaulted'");
-    vaulted("vaulted").problemAt("{ level: upper, ceiling", "vaulted ceiling under trusses");
+    vaulted("volted").assertProblemAt("volted", "did you mean 'vaulted'");
+    vaulted("vaulted").assertProblemAt("{ level: upper, ceiling", "vaulted ceiling under trusses");
     vaulted("vaulted")
         .with("shape: gable, ridge", "shape: hip, ridge")
         .with("frame: trusses", "frame: rafters")
-        .problemAt("{ level: upper, ceiling", "vaulted ceiling under a hip roof");
+        .assertProblemAt("{ level: upper, ceiling", "vaulted ceiling under a hip roof");
     new Written(dir)
         .with("garage: { level: ground,", "garage: { level: ground, ceiling: vaulted,")
-        .problemAt("{ level: ground, ceiling", "no roof is stated over it");
+        .assertProblemAt("{ level: ground, ceiling", "no roof is stated over it");
   }
 
   @Test
@@ -37,6 +37,6 @@ class VaultFaultsTest {
     vaulted("vaulted")
         .with(
             "frame: trusses", "frame: rafters, hatch: { in: office, at: [west 4 ft, south 2 ft] }")
-        .problemAt("{ over", "no void lies over it for a hatch");
+        .assertProblemAt("{ over", "no void lies over it for a hatch");
   }
 }

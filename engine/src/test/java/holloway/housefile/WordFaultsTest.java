@@ -14,7 +14,7 @@ class WordFaultsTest {
   @TempDir Path dir;
 
   private void nearest(String old, String wrong, String at, String nearest) throws IOException {
-    Problem p = new Written(dir).with(old, wrong).problemAt(at);
+    Problem p = new Written(dir).with(old, wrong).assertProblemAt(at);
     assertEquals(nearest, p.nearest(), p::toString);
     assertTrue(!p.read().isEmpty() && !p.expected().isEmpty(), p::toString);
   }
@@ -30,7 +30,7 @@ class WordFaultsTest {
 
   @Test
   void aKeyLikeNothing() throws IOException {
-    Problem p = new Written(dir).plus("swimming-pool: yes\n").problemAt("swimming-pool");
+    Problem p = new Written(dir).plus("swimming-pool: yes\n").assertProblemAt("swimming-pool");
     assertEquals("", p.nearest());
     assertTrue(p.expected().contains("cabinet"), p::toString);
   }
@@ -70,13 +70,14 @@ class WordFaultsTest {
         .forEach(p -> assertEquals(14, p.where().line()));
     new Written(dir)
         .with("{ door, between", "{ door, window, between")
-        .problemAt("{ door", "says twice what it is");
+        .assertProblemAt("{ door", "says twice what it is");
     new Written(dir)
         .with("{ door, between", "{ between")
-        .problemAt("{ between: [garage, kitchen], from", "does not say what it is", "door, window");
+        .assertProblemAt(
+            "{ between: [garage, kitchen], from", "does not say what it is", "door, window");
     new Written(dir)
         .with("{ door, between", "{ door: oak, between")
-        .problemAt("oak", "'door' stands alone");
+        .assertProblemAt("oak", "'door' stands alone");
   }
 
   @Test
@@ -92,21 +93,23 @@ class WordFaultsTest {
     }
     new Written(dir)
         .with("size: 20 ft x 22 ft", "size: 20 ft x 22 ft, plain: maybe")
-        .problemAt("maybe", "yes or no");
+        .assertProblemAt("maybe", "yes or no");
   }
 
   @Test
   void listsMapsAndTextsInEachOthersPlace() throws IOException {
-    new Written(dir).with("place: us", "place: [us]").problemAt("[us]", "a list of 1", "us, uk");
-    new Written(dir).with("cables: [cat6]", "cables: cat6").problemAt("cat6", "a list, each");
+    new Written(dir)
+        .with("place: us", "place: [us]")
+        .assertProblemAt("[us]", "a list of 1", "us, uk");
+    new Written(dir).with("cables: [cat6]", "cables: cat6").assertProblemAt("cat6", "a list, each");
     new Written(dir)
         .with("garage: { level: ground, size: 20 ft x 22 ft }", "garage: big")
-        .problemAt("big", "a map with keys of: level");
+        .assertProblemAt("big", "a map with keys of: level");
     new Written(dir).with("built: 1994", "built:").problem().text().contains("nothing is written");
-    new Written(dir).with("built: 1994", "built: 94").problemAt("94", "1500 to 2100");
+    new Written(dir).with("built: 1994", "built: 94").assertProblemAt("94", "1500 to 2100");
     new Written(dir)
         .with("[garage, kitchen], studs", "[garage], studs")
-        .problemAt("[garage], studs", "two");
+        .assertProblemAt("[garage], studs", "two");
   }
 
   @Test

@@ -100,7 +100,7 @@ final class Written {
   }
 
   /** The only problem stands where {@code part} begins and says the given things. */
-  Problem problemAt(String part, String... says) throws IOException {
+  Problem assertProblemAt(String part, String... says) throws IOException {
     Problem p = problem();
     assertEquals("toy.yaml", p.where().file());
     assertEquals(lineOf(part), p.where().line(), p::toString);

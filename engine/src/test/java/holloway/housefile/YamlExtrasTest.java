@@ -18,7 +18,7 @@ class YamlExtrasTest {
     Problem p =
         new Written(dir)
             .with("built: 1994", "built: 1994\nplace: uk")
-            .problemAt("place: uk", "'place' is written twice", "line 2");
+            .assertProblemAt("place: uk", "'place' is written twice", "line 2");
     assertEquals("place", p.read());
   }
 
@@ -26,7 +26,8 @@ class YamlExtrasTest {
   void aRoomTwice() throws IOException {
     new Written(dir)
         .with("  office:", "  garage: { level: ground, size: 3 m x 3 m }\n  office:")
-        .problemAt("garage: { level: ground, size: 3 m", "'garage' is written twice", "line 8");
+        .assertProblemAt(
+            "garage: { level: ground, size: 3 m", "'garage' is written twice", "line 8");
   }
 
   @Test
@@ -56,14 +57,14 @@ class YamlExtrasTest {
   void aTag() throws IOException {
     new Written(dir)
         .with("built: 1994", "built: !!int 1994")
-        .problemAt("!!int", "tags are not used");
+        .assertProblemAt("!!int", "tags are not used");
   }
 
   @Test
   void aMergeKey() throws IOException {
     new Written(dir)
         .with("level: upper, size", "<<: { plain: yes }, level: upper, size")
-        .problemAt("<<", "merge keys are not used");
+        .assertProblemAt("<<", "merge keys are not used");
   }
 
   @Test
