@@ -8,8 +8,8 @@ import java.util.Set;
 /**
  * What one group pays for a step: its travel, and its shares of each work the step needs. A share
  * is charged only where the graph says that the work is needed, and no share twice on one path: a
- * node is entered once, an edge walked once, a hole passed once. Where an edge or its holes need a
- * work that one of its ends needs, the node's share counts alone.
+ * node is entered once, an edge walked once, a hole passed once. A share of one direction of an
+ * edge is one for all on it that need the work, and none where an end needs it.
  */
 final class Tolls {
   /** The step cannot be walked. */
@@ -56,7 +56,7 @@ final class Tolls {
     Set<Integer> ends = new HashSet<>();
     add(ends, graph.nodes().get(e.a()).works());
     add(ends, graph.nodes().get(e.b()).works());
-    sum = Math.addExact(sum, of(e.works(), "edge", e.id(), false, ends));
+    sum = Math.addExact(sum, of(e.works(), "edge", e.id(), false, Set.of()));
     sum = Math.addExact(sum, of(e.works(), "arc", arc, true, ends));
     long bored = holes(e, arc, ends);
     return bored == CLOSED ? CLOSED : Math.addExact(sum, bored);
@@ -68,9 +68,8 @@ final class Tolls {
 
   /** Each hole is made the way that charges least; the plan makes it one way for all. */
   private long holes(RouteGraph.Edge e, int arc, Set<Integer> ends) {
-    Set<Integer> counted = ends;
-    add(counted, e.works());
-    Set<Integer> onArc = new HashSet<>(counted);
+    Set<Integer> onArc = ends;
+    add(onArc, e.works());
     long sum = 0;
     for (int h : e.holes()) {
       if (!holeFits[h]) {
@@ -78,7 +77,7 @@ final class Tolls {
       }
       long least = terrain.methods[h].length == 0 ? 0 : Long.MAX_VALUE;
       for (int[] method : terrain.methods[h]) {
-        long both = of(method, "hole", h, false, counted);
+        long both = of(method, "hole", h, false, Set.of());
         least = Math.min(least, Math.addExact(both, of(method, "arc", arc, true, onArc)));
       }
       sum = Math.addExact(sum, least);

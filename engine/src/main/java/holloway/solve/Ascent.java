@@ -1,30 +1,48 @@
 package holloway.solve;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * Raises the bound of a part by projected subgradient steps on the shares: a group that uses a work
- * gets more of its price to pay, what exceeds the limit is taken from all who pay.
+ * Raises the bound of a part by column generation: the groups' short paths at the present shares
+ * join a model of the bound, the model's best shares are found, and the next shares lie between the
+ * best proven so far and those (Wentges 1997 smoothed the multipliers so). What counts is only what
+ * the shortest paths over the whole graph prove.
  */
 final class Ascent {
-  private static final double KEEP = 0.6;
-  private static final double LEAST = 0.05;
-  private static final int PATIENCE = 10;
+  /** Paths a group adds in one step, besides its shortest. */
+  private static final int NEAR = 200;
+
+  /** How much longer than the shortest these may be, in average prices of works. */
+  private static final double SLACK = 1.5;
+
+  /** Steps of the model between two looks at the graph. */
+  private static final int INNER = 200;
+
+  /** The model's step, found by trial: larger ones swing, smaller ones crawl. */
+  private static final double STRIDE = 64;
+
+  /** The model's temperature is each group's part of what is open, over this. */
+  private static final double COOL = 100;
+
+  /** A gain is little below this part of what is open; so many little ones and the part stalls. */
+  private static final double LITTLE = 1 / 40.0;
+
+  private static final int PATIENCE = 3;
   private static final int CANDIDATES = 4;
 
   private final List<Groups.Group> groups;
   private final GroupPaths paths;
   private final BoundPart part;
   private final Shares shares;
-  private final double[][] direction;
-  private final int[][] uses;
+  private final Shares inner;
+  private final PathPool[] pools;
   private final long target;
-  private int sinceBetter;
-  private int steps;
+  private final long typical;
+  private double mix = 1;
+  private int slow;
 
   /**
    * @param target value to aim at, without what the part pays anyway
@@ -35,173 +53,119 @@ final class Ascent {
     this.paths = paths;
     this.target = target;
     shares = part.best.copy();
-    int places = shares.places.places.size();
-    direction = new double[groups.size()][places];
-    uses = new int[groups.size()][places];
+    typical = (long) shares.places.rowPrice.stream().mapToLong(Long::longValue).average().orElse(1);
+    inner = part.best.copy();
+    pools = new PathPool[groups.size()];
+    List<List<Path>> known = new ArrayList<>();
+    for (int g = 0; g < pools.length; g++) {
+      pools[g] = new PathPool(paths, g);
+      known.add(new ArrayList<>());
+      for (Path p : part.known == null ? List.<Path>of() : part.known.get(g)) {
+        if (paths.open(p, g) && pools[g].add(p)) {
+          known.get(g).add(p);
+        }
+      }
+    }
+    part.known = known;
   }
 
   /** Some steps; stops early once the target is reached or the part turns out impossible. */
   void run(int most) {
-    long before = part.value;
-    // Where each direction has shares of its own, long runs of small steps get there; else parts
-    // help.
-    long patience = shares.places.directed ? 25 : 8;
-    if (!shares.places.directed) {
-      takeBack();
-    }
-    steps = 0;
-    for (int[] use : uses) {
-      Arrays.fill(use, 0);
-    }
-    for (int i = 0; i < most && !part.impossible && part.value < target; i++) {
+    for (int i = 0; i < most && !part.impossible && !part.stalled && part.value < target; i++) {
+      long before = part.value;
       once();
+      boolean little =
+          before != Long.MIN_VALUE && part.value - before < LITTLE * (target - part.value);
+      slow = little ? slow + 1 : 0;
+      part.stalled = slow >= PATIENCE;
     }
-    part.stalled =
-        before != Long.MIN_VALUE && part.value - before < (target - part.value) / patience;
-    part.candidates = candidates();
-    part.often = often();
-  }
-
-  /** By work: the largest part of the steps in which one group used it. */
-  private double[] often() {
-    double[] out = new double[part.works()];
-    for (int[] use : uses) {
-      for (int p = 0; p < use.length; p++) {
-        int work = shares.places.places.get(p).work();
-        out[work] = Math.max(out[work], use[p] / (double) Math.max(1, steps));
-      }
-    }
-    return out;
   }
 
   private void once() {
-    int[][] used = new int[groups.size()][];
-    Path[] found = new Path[groups.size()];
-    IntStream.range(0, used.length)
-        .parallel()
-        .forEach(
-            g -> {
-              found[g] = paths.find(g, shares.units[g]);
-              used[g] = found[g] == null ? null : paths.paid(found[g], shares.units[g]);
-            });
-    long value = 0;
-    for (int g = 0; g < used.length; g++) {
-      if (found[g] == null) {
-        part.impossible = true;
-        return;
-      }
-      value = Math.addExact(value, found[g].price());
-      for (int place : used[g]) {
-        uses[g][place]++;
-      }
+    long value = look();
+    if (part.impossible) {
+      return;
     }
-    steps++;
-    remember(value);
-    move(used, value);
-  }
-
-  private void remember(long value) {
     if (value > part.value) {
       part.value = value;
       part.best.copyFrom(shares);
-      sinceBetter = 0;
-    } else if (++sinceBetter >= PATIENCE) {
-      part.boldness *= 0.6;
-      sinceBetter = 0;
-      takeBack();
+      mix = Math.min(1, 1.3 * mix);
+    } else {
+      mix = Math.max(0.2, 0.6 * mix);
     }
+    if (part.value >= target) {
+      return;
+    }
+    double open = target - part.value;
+    ShareModel model = new ShareModel(inner, pools);
+    model.raise(INNER, Math.max(1, open / groups.size() / COOL / part.cool), STRIDE);
+    model.writeTo(inner);
+    part.often = model.often(part.works());
+    part.candidates = candidates();
+    between();
   }
 
-  private void takeBack() {
+  /** Looks for the shortest paths at the shares; their sum. */
+  private long look() {
+    List<List<Path>> found = new ArrayList<>();
+    groups.forEach(g -> found.add(null));
+    long open = target - Math.max(0, part.value);
+    long slack = Math.max(1, Math.min(open / 2, Math.round(SLACK * typical)));
+    IntStream.range(0, groups.size())
+        .parallel()
+        .forEach(g -> found.set(g, paths.near(g, shares.units[g], slack, NEAR)));
+    long value = 0;
+    for (int g = 0; g < found.size(); g++) {
+      if (found.get(g).isEmpty()) {
+        part.impossible = true;
+        return Long.MIN_VALUE;
+      }
+      value = Math.addExact(value, found.get(g).get(0).price());
+      for (Path p : found.get(g)) {
+        if (pools[g].add(p)) {
+          part.known.get(g).add(p);
+        }
+      }
+    }
+    return value;
+  }
+
+  /** The next shares to look at: from the best ones towards the model's. */
+  private void between() {
+    Shares old = shares.copy();
     for (int g = 0; g < shares.units.length; g++) {
-      for (int p = 0; p < shares.units[g].length; p++) {
-        direction[g][p] = 0;
-        if (shares.units[g][p] != part.best.units[g][p]) {
-          shares.units[g][p] = part.best.units[g][p];
+      long[] from = part.best.units[g];
+      for (int p = 0; p < from.length; p++) {
+        shares.units[g][p] = from[p] + (long) Math.floor(mix * (inner.units[g][p] - from[p]));
+      }
+    }
+    for (int r = 0; r < shares.rows(); r++) {
+      shares.project(r);
+    }
+    for (int g = 0; g < shares.units.length; g++) {
+      for (int p = 0; p < old.units[g].length; p++) {
+        if (shares.units[g][p] != old.units[g][p]) {
           paths.changed(g, p);
         }
       }
     }
   }
 
-  private void move(int[][] used, long value) {
-    for (int g = 0; g < used.length; g++) {
-      double[] d = direction[g];
-      for (int p = 0; p < d.length; p++) {
-        d[p] = d[p] < LEAST ? 0 : KEEP * d[p];
-      }
-      for (int p : used[g]) {
-        d[p] += 1;
-      }
-    }
-    double norm = 0;
-    boolean[] touched = new boolean[shares.rows()];
-    for (double[] d : direction) {
-      for (int p = 0; p < d.length; p++) {
-        if (d[p] > 0) {
-          int r = shares.row(p);
-          touched[r] = true;
-          norm += d[p] * d[p] * shares.scale(r);
-        }
-      }
-    }
-    double step = norm == 0 ? 0 : part.boldness * Math.max(1, target - value) / norm;
-    for (int r = 0; r < touched.length; r++) {
-      if (touched[r]) {
-        moveRow(r, step);
-      }
-    }
-  }
-
-  private void moveRow(int row, double step) {
-    int[] members = shares.places.rowMembers()[row];
-    long scale = shares.scale(row);
-    long[] before = new long[members.length * groups.size()];
-    int at = 0;
-    for (int p : members) {
-      for (int g = 0; g < direction.length; g++) {
-        before[at++] = shares.units[g][p];
-        shares.units[g][p] += Math.round(Math.min(2.0, step * direction[g][p]) * scale);
-      }
-    }
-    shares.project(row);
-    at = 0;
-    for (int p : members) {
-      for (int g = 0; g < direction.length; g++) {
-        if (shares.units[g][p] != before[at++]) {
-          paths.changed(g, p);
-        }
-      }
-    }
-  }
-
-  /** Works in use whose price the paths paid least of; a whole plan would pay all of it. */
+  /** Works that the fractional routing opens in part, the dearest in doubt first. */
   private int[] candidates() {
-    TreeMap<Integer, Double> paid = new TreeMap<>();
-    TreeMap<Integer, Double> most = new TreeMap<>();
-    for (int g = 0; g < uses.length; g++) {
-      for (int p = 0; p < uses[g].length; p++) {
-        if (uses[g][p] > 0) {
-          int work = shares.places.places.get(p).work();
-          double often = uses[g][p] / (double) steps;
-          paid.merge(work, often * part.best.units[g][p], Double::sum);
-          most.merge(work, often, Math::max);
-        }
-      }
-    }
-    Comparator<Integer> worst =
-        Comparator.comparingDouble(w -> -unpaid(w, paid.get(w), most.get(w)));
-    return paid.keySet().stream()
-        .filter(w -> !part.blocked.contains(w) && unpaid(w, paid.get(w), most.get(w)) > 1)
+    Comparator<Integer> worst = Comparator.comparingDouble(w -> -doubt(w));
+    return IntStream.range(0, part.works())
+        .boxed()
+        .filter(w -> !part.blocked.contains(w) && doubt(w) > 1)
         .sorted(worst.thenComparing(Comparator.naturalOrder()))
         .limit(CANDIDATES)
         .mapToInt(Integer::intValue)
         .toArray();
   }
 
-  private double unpaid(int work, double paid, double often) {
-    double price = shares.places.priceOf(work);
-    boolean settled = Places.has(part.prepaid, work);
-    return settled || often < 0.1 ? 0 : price * Math.min(1, 1.5 * often) - paid;
+  private double doubt(int work) {
+    double y = part.often[work];
+    boolean settled = Places.has(part.prepaid, work) || y < 0.05 || y > 0.95;
+    return settled ? 0 : shares.places.priceOf(work) * Math.min(y, 1 - y);
   }
 }

@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -31,7 +32,13 @@ final class BoundPart {
   long value = Long.MIN_VALUE;
   boolean impossible;
   boolean stalled;
-  double boldness = 1.0;
+
+  /** How much cooler than usual the model is, once nothing else helps. */
+  double cool = 1;
+
+  /** By group: paths that were short once; null before the first step. */
+  List<List<Path>> known;
+
   private final Network net;
 
   private BoundPart(
@@ -64,9 +71,20 @@ final class BoundPart {
     return child(prepaid, append(shut, work), fixed, best.copy());
   }
 
+  /** Takes another part's shares, as far as this one charges for them, and its paths. */
+  void begin(BoundPart other) {
+    Shares taken = best.copy();
+    taken.copyFrom(other.best);
+    for (int r = 0; r < taken.rows(); r++) {
+      taken.project(r);
+    }
+    best = taken;
+    known = other.known;
+  }
+
   private BoundPart child(int[] newPrepaid, int[] newShut, long newFixed, Shares start) {
     BoundPart out = new BoundPart(net, newPrepaid, newShut, newFixed, start, false);
-    out.boldness = Math.max(0.3, boldness);
+    out.known = known;
     return out;
   }
 

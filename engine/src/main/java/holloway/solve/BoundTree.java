@@ -9,9 +9,10 @@ import java.util.List;
  * exactly one part all the time.
  */
 final class BoundTree {
-  private static final int BATCH = 20;
+  private static final int BATCH = 8;
   private static final long MOST_SHARES = 25_000_000;
   private static final int MOST_BLOCKED = 6;
+  private static final double COOLEST = 64;
 
   private final Task task;
   private final List<Groups.Group> groups;
@@ -60,11 +61,21 @@ final class BoundTree {
       if (least.stalled && least.candidates.length > 0 && mayGrow(least)) {
         split(least, least.candidates[0]);
         i++;
-      } else {
+      } else if (!least.stalled || cooled(least)) {
         work(least);
+      } else {
+        return;
       }
       progress.at("proving the bound", Math.min(i + 1, rounds), rounds);
     }
+  }
+
+  /** Where no split helps, a cooler model may; false once it has been tried. */
+  private boolean cooled(BoundPart part) {
+    part.cool *= 4;
+    part.stalled = false;
+    worked = null;
+    return part.cool <= COOLEST;
   }
 
   private boolean mayGrow(BoundPart part) {
@@ -100,6 +111,9 @@ final class BoundTree {
   /** Goes on where it left off if the part is the one it was at before. */
   private void work(BoundPart part) {
     if (part != worked) {
+      if (part.whole && part.known == null && parts.get(0).known != null) {
+        part.begin(parts.get(0));
+      }
       worked = part;
       paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
       begin(part);

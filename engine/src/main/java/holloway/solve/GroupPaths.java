@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
@@ -32,6 +33,7 @@ final class GroupPaths {
   /** What one thread needs for itself; groups are looked at side by side. */
   private final class Desk {
     final ShortestPaths search = new ShortestPaths(net);
+    final NearPaths near = new NearPaths(net);
     final int[] mark = new int[net.edges];
     final long[] start = new long[net.nodes];
     int stamp;
@@ -109,21 +111,89 @@ final class GroupPaths {
 
   private Path find(int group, long[] units, Desk desk) {
     Groups.Group g = groups.get(group);
-    if (arcPrice[group] == null) {
-      priceAll(group, units, desk);
-    } else {
-      priceStale(group, units, desk);
-    }
-    stale[group].clear();
-    for (int s : task.ends[g.from()]) {
-      desk.start[s] = nodeOpen[s] ? sum(places.startPlaces[s], units) : Network.SHUT;
-    }
+    prepare(group, units, desk);
     long before = desk.search.looks();
     ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice[group], null);
     Path found =
         desk.search.find(task.ends[g.from()], desk.start, task.ends[g.to()], lengths, g.pin());
     looks.addAndGet(desk.search.looks() - before);
     return found;
+  }
+
+  /**
+   * The path with its exact price first, then others that are longer by at most the slack; none if
+   * the group has none. A pinned group gets its path alone.
+   */
+  List<Path> near(int group, long[] units, long slack, int most) {
+    Groups.Group g = groups.get(group);
+    if (g.pin() != null) {
+      Path only = find(group, units);
+      return only == null ? List.of() : List.of(only);
+    }
+    Desk free = desks.poll();
+    Desk desk = free == null ? new Desk() : free;
+    try {
+      prepare(group, units, desk);
+      long before = desk.near.looks();
+      List<Path> found =
+          desk.near.find(
+              task.ends[g.from()], desk.start, task.ends[g.to()], arcPrice[group], slack, most);
+      looks.addAndGet(desk.near.looks() - before);
+      return found;
+    } finally {
+      desks.add(desk);
+    }
+  }
+
+  private void prepare(int group, long[] units, Desk desk) {
+    if (arcPrice[group] == null) {
+      priceAll(group, units, desk);
+    } else {
+      priceStale(group, units, desk);
+    }
+    stale[group].clear();
+    for (int s : task.ends[groups.get(group).from()]) {
+      desk.start[s] = startOf(s, units);
+    }
+  }
+
+  /** True if the group may walk the path here. */
+  boolean open(Path p, int group) {
+    boolean out = nodeOpen[p.start()];
+    for (int arc : p.arcs()) {
+      out &= edgeOpen[arc >> 1] && nodeOpen[net.head[arc]];
+      for (int h : net.edgeHoles[arc >> 1]) {
+        out &= fits[groups.get(group).kind()][h] && mayBeMade[h];
+      }
+    }
+    return out;
+  }
+
+  int[] startPlaces(int node) {
+    return places.startPlaces[node];
+  }
+
+  int[] arcPlaces(int arc) {
+    return places.arcPlaces[arc];
+  }
+
+  /** For each hole on the arc that has to be made: by method not shut, the places charged. */
+  List<int[][]> openMethods(int arc) {
+    List<int[][]> out = new ArrayList<>();
+    int[] holes = net.edgeHoles[arc >> 1];
+    for (int i = 0; i < holes.length; i++) {
+      int[][] methods = places.methodsOf(arc, i);
+      List<int[]> open = new ArrayList<>();
+      for (int m = 0; m < methods.length; m++) {
+        if (methodOpen[holes[i]][m]) {
+          open.add(methods[m]);
+        }
+      }
+      if (!open.isEmpty()) {
+        out.add(open.toArray(int[][]::new));
+      }
+    }
+    return out;
   }
 
   /** As if the group had no shares, then what is near its shares: most places have none. */
@@ -236,47 +306,13 @@ final class GroupPaths {
   }
 
   private long cheapest(int hole, int[][] methods, long[] units) {
-    int m = best(hole, methods, units);
-    return m >= 0 ? sum(methods[m], units) : methods.length == 0 ? 0 : Network.SHUT;
-  }
-
-  private int best(int hole, int[][] methods, long[] units) {
-    int best = -1;
-    long least = Network.SHUT;
+    long least = methods.length == 0 ? 0 : Network.SHUT;
     for (int m = 0; m < methods.length; m++) {
       if (methodOpen[hole][m]) {
-        long s = sum(methods[m], units);
-        if (s < least) {
-          least = s;
-          best = m;
-        }
+        least = Math.min(least, sum(methods[m], units));
       }
     }
-    return best;
-  }
-
-  /** Places the path pays at, each once, ascending. */
-  int[] paid(Path p, long[] units) {
-    IntList out = new IntList();
-    addAll(out, places.startPlaces[p.start()]);
-    for (int arc : p.arcs()) {
-      addAll(out, places.arcPlaces[arc]);
-      int[] holes = net.edgeHoles[arc >> 1];
-      for (int i = 0; i < holes.length; i++) {
-        int[][] methods = places.methodsOf(arc, i);
-        int m = best(holes[i], methods, units);
-        if (m >= 0) {
-          addAll(out, methods[m]);
-        }
-      }
-    }
-    return Arrays.stream(out.toArray()).sorted().distinct().toArray();
-  }
-
-  private static void addAll(IntList out, int[] values) {
-    for (int v : values) {
-      out.add(v);
-    }
+    return least;
   }
 
   private static long sum(int[] places, long[] units) {

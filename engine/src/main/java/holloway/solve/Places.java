@@ -96,16 +96,16 @@ final class Places {
     int[] ends = concat(net.nodeWorks[net.tail(arc)], net.nodeWorks[net.head[arc]]);
     int[] always = startPlaces[net.head[arc]];
     always = concat(always, list(net.nodeWorks[net.head[arc]], "into", arc, NONE, true));
-    always = concat(always, list(net.edgeWorks[e], "edge", e, ends, false));
+    always = concat(always, list(net.edgeWorks[e], "edge", e, NONE, false));
     arcPlaces[arc] = concat(always, list(net.edgeWorks[e], "arc", arc, ends, true));
     int[] known = concat(ends, net.edgeWorks[e]);
-    if (directed || touches(e, known)) {
+    if (directed) {
       int[] holes = net.edgeHoles[e];
       ownHolePlaces[arc] = new int[holes.length][][];
       // An arc's share of a work is one for all holes on it; later holes charge it no more.
       int[] met = known;
       for (int i = 0; i < holes.length; i++) {
-        int[][] both = methods(holes[i], "hole", holes[i], known, false);
+        int[][] both = holePlaces[holes[i]];
         int[][] oneWay = methods(holes[i], "arc", arc, met, true);
         ownHolePlaces[arc][i] = new int[both.length][];
         for (int m = 0; m < both.length; m++) {
@@ -119,19 +119,6 @@ final class Places {
         }
       }
     }
-  }
-
-  private boolean touches(int e, int[] known) {
-    for (int h : net.edgeHoles[e]) {
-      for (int[] m : net.methods[h]) {
-        for (int w : m) {
-          if (has(known, w)) {
-            return true;
-          }
-        }
-      }
-    }
-    return false;
   }
 
   private int[][] methods(int hole, String kind, int at, int[] without, boolean alone) {

@@ -125,6 +125,58 @@ final class Shares {
     }
   }
 
+  /**
+   * The same for shares that are not whole, kept elsewhere: the nearest point for a common row.
+   *
+   * @param at numbers of all shares of the row that may be more than nothing
+   * @param group by number of a share
+   */
+  void project(int row, double[] x, int[] at, int[] group) {
+    double sum = 0;
+    for (int k : at) {
+      x[k] = Math.max(0, x[k]);
+      sum += x[k];
+    }
+    long[] limit = limit(row);
+    if (limit == null) {
+      lower(x, at, sum, price(row));
+    } else if (limit.length > 0 && sum > limit[0]) {
+      long[] value = new long[size.length];
+      for (int k : at) {
+        value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
+      }
+      new HoleLimit(limit, size).project(value);
+      for (int k : at) {
+        x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
+      }
+    }
+  }
+
+  /** Takes the same from all that are above nothing until the sum is at most the price. */
+  private static void lower(double[] x, int[] at, double total, double price) {
+    double sum = total;
+    while (sum > price) {
+      int positive = 0;
+      for (int k : at) {
+        positive += x[k] > 0 ? 1 : 0;
+      }
+      double each = (sum - price) / positive;
+      boolean whole = true;
+      sum = 0;
+      for (int k : at) {
+        if (x[k] > 0) {
+          x[k] -= each;
+          whole &= x[k] >= 0;
+          x[k] = Math.max(0, x[k]);
+          sum += x[k];
+        }
+      }
+      if (whole) {
+        return;
+      }
+    }
+  }
+
   private void projectHole(int place, long[] limit) {
     HoleLimit each = new HoleLimit(limit, size);
     long[] value = new long[size.length];

@@ -23,8 +23,7 @@
  *
  * <ul>
  *   <li>A work needed at several places of one path is charged at each with a share of its own, and
- *       these shares sum to at most f like all others. Where an edge, its holes and its end nodes
- *       need the same work, it is charged at the node only.
+ *       these shares sum to at most f like all others.
  *   <li>A hole charges the least of its methods; the plan makes it one way for all runs, so for
  *       each run the least method is no more.
  *   <li>A work that belongs to one hole alone tells what the hole costs with n cables: at least f
@@ -46,11 +45,14 @@
  *       is rounded up to the next one.
  * </ul>
  *
- * A first division comes from dual ascent or from the plan, whichever proves more. Shares are then
- * raised by projected subgradient steps, the groups' paths looked for side by side, which changes
- * nothing in the result; every step's value is exact in long integers, so the best one is the proof
- * and nothing needs to be rounded afterwards. Profiles differ only in the prices: fewest-holes adds
- * 10^10 to a work for each hole it counts for, shortest adds an edge's length in nanometres to its
- * price, which is 10^6 for each millimetre.
+ * A first division comes from dual ascent or from the plan, whichever proves more. The division is
+ * then improved by column generation: short paths of every group at the present shares make up a
+ * model, the model's best shares are found by an accelerated gradient method over soft minima, and
+ * the next shares to try lie between the best so far and the model's. The model is reckoned in
+ * doubles (with strict mathematics, so that all machines agree) and only proposes; every proposal
+ * is priced in exact long integers over the whole graph, so the best one is the proof and nothing
+ * needs to be rounded afterwards. Profiles differ only in the prices: fewest-holes adds 10^10 to a
+ * work for each hole it counts for, shortest adds an edge's length in nanometres to its price,
+ * which is 10^6 for each millimetre.
  */
 package holloway.solve;

@@ -1,0 +1,154 @@
+package holloway.solve;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * The bound as the known paths show it: shares that make the sum of all groups' soft minima as
+ * large as the prices of the works allow, by an accelerated gradient method with restarts (Nesterov
+ * 2005, smooth minimisation of non-smooth functions; O'Donoghue and Candes 2015 for the restart).
+ */
+final class ShareModel {
+  private static final int LOOK_AGAIN = 25;
+
+  private final Shares shares;
+  private final GroupModel[] groups;
+  private final int[] rows;
+  private final int[][] rowPairs;
+  private final int[] groupOf;
+  private final int[] placeOf;
+  private final double[] x;
+  private final double[] slope;
+  private final int longest;
+
+  /**
+   * @param shares where to start; rows that no known path meets are left as they are
+   */
+  ShareModel(Shares shares, PathPool[] pools) {
+    this.shares = shares;
+    int places = shares.places.places.size();
+    int[][] pairOf = new int[pools.length][places];
+    boolean[] active = new boolean[shares.rows()];
+    for (int g = 0; g < pools.length; g++) {
+      Arrays.fill(pairOf[g], -1);
+      for (PathPool.Column c : pools[g].columns) {
+        meet(c.places(), pairOf[g], active);
+      }
+      for (int[][] menu : pools[g].menus) {
+        for (int[] method : menu) {
+          meet(method, pairOf[g], active);
+        }
+      }
+    }
+    rows = IntStream.range(0, active.length).filter(r -> active[r]).toArray();
+    rowPairs = new int[rows.length][];
+    IntList group = new IntList();
+    IntList place = new IntList();
+    for (int i = 0; i < rows.length; i++) {
+      IntList own = new IntList();
+      for (int p : shares.places.rowMembers()[rows[i]]) {
+        for (int g = 0; g < pools.length; g++) {
+          if (pairOf[g][p] == -2 || shares.units[g][p] > 0) {
+            pairOf[g][p] = group.size();
+            own.add(group.size());
+            group.add(g);
+            place.add(p);
+          }
+        }
+      }
+      rowPairs[i] = own.toArray();
+    }
+    groupOf = group.toArray();
+    placeOf = place.toArray();
+    x = new double[groupOf.length];
+    Arrays.setAll(x, k -> shares.units[groupOf[k]][placeOf[k]]);
+    slope = new double[x.length];
+    groups = new GroupModel[pools.length];
+    int most = 1;
+    for (int g = 0; g < groups.length; g++) {
+      groups[g] = new GroupModel(pools[g], pairOf[g]);
+      for (PathPool.Column c : pools[g].columns) {
+        most = Math.max(most, c.places().length + 2 * c.menus().length);
+      }
+    }
+    longest = most;
+  }
+
+  private void meet(int[] at, int[] pairOf, boolean[] active) {
+    for (int p : at) {
+      pairOf[p] = -2;
+      active[shares.row(p)] = true;
+    }
+  }
+
+  /** Sum of the soft minima at the last point looked at. */
+  private double value(double[] at, double temperature) {
+    Arrays.fill(slope, 0);
+    double[] each = new double[groups.length];
+    IntStream all = IntStream.range(0, groups.length);
+    (groups.length > 3 ? all.parallel() : all)
+        .forEach(g -> each[g] = groups[g].value(at, temperature, slope));
+    double sum = 0;
+    for (double e : each) {
+      sum += e;
+    }
+    return sum;
+  }
+
+  /**
+   * @param temperature in units; the model lies below the true least by at most this times the
+   *     logarithm of the number of paths
+   */
+  void raise(int steps, double temperature, double stride) {
+    double[] ahead = x.clone();
+    double[] next = new double[x.length];
+    double step = stride * temperature / longest;
+    double momentum = 1;
+    for (int i = 0; i < steps; i++) {
+      if (i % LOOK_AGAIN == 0) {
+        IntStream.range(0, groups.length)
+            .parallel()
+            .forEach(g -> groups[g].refresh(ahead, temperature));
+      }
+      value(ahead, temperature);
+      for (int k = 0; k < x.length; k++) {
+        next[k] = ahead[k] + step * slope[k];
+      }
+      for (int r = 0; r < rows.length; r++) {
+        shares.project(rows[r], next, rowPairs[r], groupOf);
+      }
+      double along = 0;
+      for (int k = 0; k < x.length; k++) {
+        along += slope[k] * (next[k] - x[k]);
+      }
+      double later = along < 0 ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
+      double carry = along < 0 ? 0 : (momentum - 1) / later;
+      for (int k = 0; k < x.length; k++) {
+        ahead[k] = next[k] + carry * (next[k] - x[k]);
+        x[k] = next[k];
+      }
+      momentum = later;
+    }
+    value(x, temperature);
+  }
+
+  /** Puts the shares found into others of the same rows, in whole units. */
+  void writeTo(Shares out) {
+    for (int k = 0; k < x.length; k++) {
+      out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+    }
+    for (int r : rows) {
+      out.project(r);
+    }
+  }
+
+  /** By work: the largest part of a group that uses it at one place. */
+  double[] often(int works) {
+    double[] out = new double[works];
+    for (int k = 0; k < x.length; k++) {
+      int w = shares.places.places.get(placeOf[k]).work();
+      out[w] = Math.max(out[w], slope[k]);
+    }
+    return out;
+  }
+}
