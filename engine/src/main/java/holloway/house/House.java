@@ -27,7 +27,8 @@ public record House(
     List<Tape> tapes,
     List<Found> found,
     List<InputFile> inputs,
-    List<Stair> stairs) {
+    List<Stair> stairs,
+    List<Assumption> assumed) {
   /** Of a house without stairs. */
   public House(
       String name,
@@ -71,6 +72,7 @@ public record House(
         tapes,
         found,
         inputs,
+        List.of(),
         List.of());
   }
 
@@ -93,6 +95,7 @@ public record House(
     found = List.copyOf(found);
     inputs = List.copyOf(inputs);
     stairs = List.copyOf(stairs);
+    assumed = List.copyOf(assumed);
   }
 
   /** A house of which no lowered ceiling and no loose skirting is stated. */

@@ -123,13 +123,13 @@ final class OutletReader {
       return Optional.empty();
     }
     Spots.fits(e, "from", face.get(), from.get());
-    Fact<Length> height = e.length("height").orElse(defaults.outletHeight());
+    Fact<Length> height = e.length("height").orElseGet(() -> defaults.heightUnlessSaid(e, what));
     return Optional.of(new Spot.Outside(new WallSpot(face.get(), from.get(), height)));
   }
 
   private Optional<Spot> wall(Entry e, String what) {
     wantFrom(e, what);
-    Optional<WallSpot> at = Spots.onWall(e, defaults.outletHeight());
+    Optional<WallSpot> at = Spots.onWall(e, defaults.heightUnlessSaid(e, what));
     Optional<Length> to = e.length("to").map(Fact::value);
     if (at.isPresent() && to.isPresent()) {
       if (to.get().compareTo(at.get().along().distance().value()) <= 0) {

@@ -65,7 +65,7 @@ final class RoofReader {
     Optional<Side> low = e.choice("low-side", Side.class);
     Forms.Pitch pitch =
         e.parsed("pitch", s -> Forms.pitch(s.text())).orElse(new Forms.Pitch(0, 12));
-    Forms.Insulation insulation = insulation(e);
+    Forms.Insulation insulation = insulation(e, name);
     return new Roof(
         name,
         level,
@@ -75,10 +75,10 @@ final class RoofReader {
         low,
         pitch.rise(),
         pitch.run(),
-        e.length("eaves").orElse(defaults.eaves()),
+        e.length("eaves").orElseGet(() -> defaults.eaves(name)),
         frame,
-        e.timber("chord").orElse(defaults.chord(trusses)),
-        e.length("every").orElse(defaults.chordSpacing(trusses)),
+        e.timber("chord").orElseGet(() -> defaults.chord(trusses, name)),
+        e.length("every").orElseGet(() -> defaults.chordSpacing(trusses, name)),
         e.length("heel"),
         insulation.depth(),
         insulation.fill().orElse(Fill.UNKNOWN),
@@ -88,9 +88,9 @@ final class RoofReader {
         e.where());
   }
 
-  private Forms.Insulation insulation(Entry e) {
+  private Forms.Insulation insulation(Entry e, String name) {
     return e.parsed("insulation", s -> Forms.insulation(s.text(), s.where()))
-        .orElse(new Forms.Insulation(defaults.atticInsulation(), Optional.empty()));
+        .orElseGet(() -> new Forms.Insulation(defaults.atticInsulation(name), Optional.empty()));
   }
 
   private static Direction alongLowSide(Optional<Side> low) {

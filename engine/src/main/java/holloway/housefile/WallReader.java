@@ -37,6 +37,13 @@ final class WallReader {
     return defaults.complete(said, outer);
   }
 
+  /** What is said of a level's outer or inner walls; nothing is added to it. */
+  static Optional<WallSpec> ofLevel(Entry level, String key) {
+    return level
+        .map(key, HouseTables.WALL_DEFAULT)
+        .map(e -> spec(e, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+  }
+
   private static WallSpec nothingSaid() {
     Optional<Boolean> none = Optional.empty();
     return new WallSpec(
@@ -140,10 +147,11 @@ final class WallReader {
   }
 
   /** A round opening is as high as wide: header and sill lie on the square round it. */
-  private Fact<Length> head(Entry e, Fact<Length> sill, Fact<Length> width) {
+  private Fact<Length> head(
+      Entry e, String of, String room, Fact<Length> sill, Fact<Length> width) {
     Optional<Fact<Length>> said = e.length("head");
     if (e.text("shape").filter("round"::equals).isEmpty()) {
-      return said.orElse(defaults.head());
+      return said.orElseGet(() -> defaults.head(of, room));
     }
     Length top = sill.value().plus(width.value());
     if (said.isPresent() && !said.get().value().equals(top)) {
@@ -157,6 +165,10 @@ final class WallReader {
     return new Fact<>(top, width.spread(), width.origin(), width.where());
   }
 
+  private static String oneRoom(WallRef r) {
+    return r.between().map(WallRef.Between::one).orElse("");
+  }
+
   private Optional<Opening> opening(Entry e) {
     Optional<Opening.Kind> kind = e.kind(Opening.Kind.class);
     Optional<WallRef> wall = Spots.wallRef(e, "this opening");
@@ -167,11 +179,16 @@ final class WallReader {
       return Optional.empty();
     }
     face.ifPresent(f -> Spots.fits(e, "from", f, from.get()));
+    String of = Shape.word(kind.get()) + " in " + refText(wall.get());
+    String room = face.map(FaceRef::room).orElseGet(() -> oneRoom(wall.get()));
     Fact<Length> sill =
         e.length("sill")
-            .orElse(
-                kind.get() == Opening.Kind.WINDOW ? defaults.sill() : Fact.assumed(Length.ZERO));
-    Fact<Length> head = head(e, sill, width.get());
+            .orElseGet(
+                () ->
+                    kind.get() == Opening.Kind.WINDOW
+                        ? defaults.sill(of, room)
+                        : Fact.assumed(Length.ZERO));
+    Fact<Length> head = head(e, of, room, sill, width.get());
     if (head.value().compareTo(sill.value()) <= 0) {
       e.problem(
           e.has("head") ? "head" : "sill",

@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.house.Assumption;
 import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
 import holloway.survey.Wall;
@@ -74,6 +75,9 @@ final class CheckFirstSection {
   }
 
   private boolean isHungOn(String assumption) {
+    if (assumption.startsWith(Assumption.LEAD)) {
+      return false; // what of it matters is said of the single wall or hole
+    }
     Optional<Wall> wall = walls.wall(assumption);
     return wall.isEmpty()
         || sheet.plan().runs().stream()

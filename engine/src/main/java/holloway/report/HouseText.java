@@ -72,7 +72,7 @@ public final class HouseText {
     each("CLOSES WITHIN THE TAPE'S TOLERANCE", words.shared());
     each("NOT ACCOUNTED FOR", words.unaccounted());
     page.title("ASSUMED, AND WHERE TO SAY OTHERWISE");
-    new AssumedText(placed, units, page).put();
+    new AssumedText(placed, page).put();
     each(
         "FINDINGS",
         findings.stream()

@@ -127,7 +127,15 @@ final class StripFinder {
           gaps.between(low, high));
     }
     List<Strip.Shown> shown = List.of(new Strip.Shown(low, 0, s), new Strip.Shown(high, 1, s));
-    return new Strip(heading, Strip.Kind.BETWEEN, s, t, t, -1, makes.usual(false), shown);
+    return new Strip(
+        heading,
+        Strip.Kind.BETWEEN,
+        s,
+        t,
+        t,
+        -1,
+        makes.usual(low.room().room().level(), false),
+        shown);
   }
 
   /** Short leftovers belong to the strip beside them; longer ones are walls seen from one side. */

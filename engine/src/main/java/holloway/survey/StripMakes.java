@@ -33,13 +33,19 @@ final class StripMakes {
     this.notes = notes;
   }
 
-  Make usual(boolean outer) {
-    return Make.of(specs.house(), List.of(), outer);
+  Make usual(String level, boolean outer) {
+    return Make.of(specs.house(), level, List.of(), outer);
   }
 
   Make behind(Edge e, boolean outer) {
-    Make make = Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
+    Make make =
+        Make.of(
+            specs.house(), level(e), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
     return isNeighbours(e) ? make.besideNeighbours() : make;
+  }
+
+  private static String level(Edge e) {
+    return e.room().room().level();
   }
 
   private static boolean isNeighbours(Edge e) {
@@ -51,7 +57,7 @@ final class StripMakes {
     List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
     said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
     said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
-    Make make = Make.of(specs.house(), said, false);
+    Make make = Make.of(specs.house(), level(a), said, false);
     return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
   }
 
@@ -72,7 +78,7 @@ final class StripMakes {
             specs.between(low.room().name(), high.room().name(), ordinals.getOrDefault(key(s), 1)));
     said.addAll(specs.behind(low.room().name(), low.side(), low.ordinal()));
     said.addAll(specs.behind(high.room().name(), high.side(), high.ordinal()));
-    Make make = Make.of(specs.house(), said, false);
+    Make make = Make.of(specs.house(), level(low), said, false);
     boolean theirs = isNeighbours(low) || isNeighbours(high);
     return fitted(s.withMake(theirs ? make.besideNeighbours() : make));
   }

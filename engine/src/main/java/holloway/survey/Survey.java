@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.finding.Outcome;
+import holloway.house.Assumption;
 import holloway.house.House;
 import holloway.house.Level;
 import java.util.List;
@@ -49,6 +50,8 @@ public final class Survey {
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
     all.forEach(w -> Assumed.of(w, texts, assumed));
+    Assumption.gathered(UsedDefaults.of(house, all))
+        .forEach(a -> assumed.add(Assumption.LEAD + a.says()));
     Placed placed =
         new Placed(
             house,

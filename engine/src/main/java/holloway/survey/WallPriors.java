@@ -25,7 +25,7 @@ final class WallPriors {
   record Prior(long thickness, long spread, boolean stated, String text, Where where) {}
 
   Prior between(RoomShape.Face a, RoomShape.Face b) {
-    Make make = Make.of(specs.house(), said(a, b), false);
+    Make make = Make.of(specs.house(), a.shape().room().level(), said(a, b), false);
     long thickness =
         make.thickness().isPresent()
             ? make.thickness().get().value().nm()
