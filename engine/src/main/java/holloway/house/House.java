@@ -141,6 +141,33 @@ public record House(
         inputs);
   }
 
+  /** The same house with other chases stated. */
+  public House withChases(List<Chase> other) {
+    return new House(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        other,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        stairs,
+        assumed);
+  }
+
   public Level getLevel(String name) {
     return levels.stream()
         .filter(l -> l.name().equals(name))

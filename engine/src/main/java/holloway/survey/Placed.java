@@ -34,6 +34,11 @@ public record Placed(
     this(house, levels, rooms, walls, misclosures, unaccounted, assumed, List.of());
   }
 
+  /** Space that nothing accounts for, through the levels it passes. */
+  public List<UnaccountedSpace> spaces() {
+    return new SpaceStacks(this).list();
+  }
+
   /** The defaults of place and era that this house was placed with. */
   public List<Assumption> defaults() {
     return UsedDefaults.of(house, walls);
