@@ -20,6 +20,7 @@ public final class Referee {
           new HoleRule(),
           new FishRule(),
           new EndRule(),
+          new BoxRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

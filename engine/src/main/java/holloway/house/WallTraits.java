@@ -1,6 +1,8 @@
 package holloway.house;
 
 import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,17 +17,32 @@ import java.util.Optional;
  */
 public record WallTraits(
     Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
-  /** The layers on one side, from the studs outward; no side: on both. */
-  public record Layers(Optional<Side> side, List<Fact<Length>> thicknesses) {
+  /**
+   * The layers towards the rooms whose side this is, from the studs outward; no side: towards the
+   * rooms of both.
+   */
+  public record Layers(Optional<Side> side, List<Layer> layers) {
     public Layers {
-      thicknesses = List.copyOf(thicknesses);
+      layers = List.copyOf(layers);
     }
 
     /** All layers together, nanometres. */
     public long nm() {
-      return thicknesses.stream().mapToLong(t -> t.value().nm()).sum();
+      return layers.stream().mapToLong(l -> l.thickness().value().nm()).sum();
+    }
+
+    /** What is hardest to open and to make good: words of {@link Lining} stand in that order. */
+    public Lining hardest() {
+      return layers.stream()
+          .map(Layer::what)
+          .filter(l -> l != Lining.PANEL)
+          .max(Comparator.naturalOrder())
+          .orElse(Lining.PANEL);
     }
   }
+
+  /** One layer of a lining; never {@link Lining#OPEN}. */
+  public record Layer(Lining what, Fact<Length> thickness) {}
 
   /** A wall of which none of it is said. */
   public static final WallTraits NONE = new WallTraits(Optional.empty(), List.of(), List.of());
@@ -42,9 +59,18 @@ public record WallTraits(
   /** What either says, this first. */
   public WallTraits or(WallTraits o) {
     return new WallTraits(
-        party.or(o::party),
-        knockouts.isEmpty() ? o.knockouts : knockouts,
-        layers.isEmpty() ? o.layers : layers);
+        party.or(o::party), knockouts.isEmpty() ? o.knockouts : knockouts, union(layers, o.layers));
+  }
+
+  /** Layers of either, those of the first where both speak of one side. */
+  private static List<Layers> union(List<Layers> mine, List<Layers> others) {
+    List<Layers> out = new ArrayList<>(mine);
+    for (Layers l : others) {
+      if (out.stream().noneMatch(m -> m.side().equals(l.side()))) {
+        out.add(l);
+      }
+    }
+    return out;
   }
 
   /** The layers stated for a side: those of the side itself before those of both. */

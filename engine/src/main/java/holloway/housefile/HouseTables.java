@@ -167,6 +167,10 @@ final class HouseTables {
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
           may(
+              "lining",
+              new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5),
+              "layers from the studs outward, on the side stated, else on both"),
+          may(
               "party",
               YES_NO,
               "shared with a neighbour: not bored, cut into, fixed in or crossed"));

@@ -12,6 +12,7 @@ import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.request.Request;
 import holloway.units.Length;
 import java.util.LinkedHashMap;
@@ -169,6 +170,9 @@ public final class HouseWriter {
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
     }
+    for (WallTraits.Layers l : s.traits().layers()) {
+      w.put("lining", l.layers().stream().map(HouseWriter::layer).toList());
+    }
     if (!s.blocksAt().isEmpty()) {
       w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
     }
@@ -177,6 +181,10 @@ public final class HouseWriter {
 
   private static String word(Fill fill) {
     return Shape.word(fill);
+  }
+
+  private static String layer(WallTraits.Layer l) {
+    return Shape.word(l.what()) + " " + Words.of(l.thickness());
   }
 
   private static String text(Fact<Length> f) {

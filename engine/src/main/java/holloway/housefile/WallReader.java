@@ -5,6 +5,7 @@ import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Opening;
+import holloway.house.Side;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
@@ -109,11 +110,11 @@ final class WallReader {
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
         lengths(e, "blocks-at"),
-        traits(e),
+        traits(e, ref.flatMap(WallRef::face).map(FaceRef::side)),
         e.where());
   }
 
-  private static WallTraits traits(Entry e) {
+  private static WallTraits traits(Entry e, Optional<Side> side) {
     boolean wood = e.timber("studs").filter(t -> t.value().kind() != Timber.Kind.STEEL).isPresent();
     if (wood && e.has("knockouts")) {
       e.problem(
@@ -122,7 +123,21 @@ final class WallReader {
           "",
           "only steel studs have knockouts, and these are of wood");
     }
-    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), List.of());
+    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), lining(e, side));
+  }
+
+  /** On the side of the face that is named; on both where none is. */
+  private static List<WallTraits.Layers> lining(Entry e, Optional<Side> side) {
+    List<WallTraits.Layer> layers = new ArrayList<>();
+    for (Marked.Scalar s : e.texts("lining")) {
+      Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
+    }
+    boolean glazed =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.GLAZED).isPresent();
+    if (glazed && !layers.isEmpty()) {
+      e.problem("lining", "", "", "a wall of glass has no lining; leave one of the two out");
+    }
+    return layers.isEmpty() ? List.of() : List.of(new WallTraits.Layers(side, layers));
   }
 
   private static List<Fact<Length>> lengths(Entry e, String key) {

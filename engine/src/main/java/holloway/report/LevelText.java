@@ -5,6 +5,7 @@ import holloway.geometry.Interval;
 import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Side;
+import holloway.house.WallTraits;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
@@ -12,6 +13,7 @@ import holloway.survey.Wall;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** One level in words: rooms with areas, walls with their framing, openings with their places. */
 final class LevelText {
@@ -114,7 +116,15 @@ final class LevelText {
     if (w.outside() == side) {
       return "outside " + units.tape(thick);
     }
-    return lining(side == 0 ? w.lining0() : w.lining1()) + " " + units.tape(thick);
+    return w.findLayers(side)
+        .map(l -> layers(l) + " together " + units.tape(thick))
+        .orElse(lining(w.lining(side)) + " " + units.tape(thick));
+  }
+
+  private String layers(WallTraits.Layers l) {
+    return l.layers().stream()
+        .map(x -> lining(x.what()) + " " + units.tape(x.thickness().value().nm()))
+        .collect(Collectors.joining(" + "));
   }
 
   private String origin(Wall w) {

@@ -32,7 +32,11 @@ public final class Ends {
 
   /** One possible spot of an end. Exactly one of {@code onWall} and {@code ceiling} is present. */
   public record EndSpot(
-      Optional<OnWall> onWall, Optional<Point2> ceiling, boolean outside, String room) {}
+      Optional<OnWall> onWall,
+      Optional<Point2> ceiling,
+      boolean outside,
+      String room,
+      Optional<Length> boxDepth) {}
 
   /** A spot that cannot be: where it stands in the file and why. */
   public record Problem(Where where, String text) {}
@@ -40,6 +44,7 @@ public final class Ends {
   private final Map<String, List<EndSpot>> spots = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Placed placed;
+  private final Map<String, Length> boxes = new TreeMap<>();
 
   private Ends(Placed placed) {
     this.placed = placed;
@@ -53,6 +58,7 @@ public final class Ends {
     Ends e = new Ends(placed);
     e.wall(CABINET, request.cabinet().at(), Optional.empty(), false, request.cabinet().where());
     for (Outlet o : request.outlets()) {
+      o.boxDepth().ifPresent(d -> e.boxes.put(o.name(), d.value()));
       for (Spot s : o.spots()) {
         if (s instanceof Spot.OnWall w) {
           e.wall(o.name(), w.at(), w.upTo(), false, o.where());
@@ -96,6 +102,10 @@ public final class Ends {
     return out;
   }
 
+  private Optional<Length> box(String name) {
+    return Optional.ofNullable(boxes.get(name));
+  }
+
   private void add(String name, EndSpot spot) {
     spots.computeIfAbsent(name, k -> new ArrayList<>()).add(spot);
   }
@@ -131,7 +141,7 @@ public final class Ends {
     if (!fits(name, first.get(), height, where)) {
       return;
     }
-    add(name, new EndSpot(first, Optional.empty(), outside, at.face().room()));
+    add(name, new EndSpot(first, Optional.empty(), outside, at.face().room(), box(name)));
     upTo.ifPresent(end -> range(name, at, end, height));
   }
 
@@ -187,7 +197,7 @@ public final class Ends {
               && s.get().wall().openings().stream()
                   .noneMatch(o -> o.s().contains(s.get().s()) && o.z().contains(s.get().z()));
       if (clear) {
-        add(name, new EndSpot(s, Optional.empty(), false, at.face().room()));
+        add(name, new EndSpot(s, Optional.empty(), false, at.face().room(), box(name)));
       }
     }
   }
@@ -206,7 +216,7 @@ public final class Ends {
       problems.add(
           new Problem(where, name + ": the spot lies outside the ceiling of '" + at.room() + "'"));
     } else {
-      add(name, new EndSpot(Optional.empty(), Optional.of(p), false, at.room()));
+      add(name, new EndSpot(Optional.empty(), Optional.of(p), false, at.room(), box(name)));
     }
   }
 }

@@ -157,7 +157,7 @@ final class StripFinder {
     boolean outer = !l.inside;
     Make make = makes.behind(l.edge, outer);
     Room room = l.edge.room().room();
-    long near = StripMakes.lining(make, room);
+    long near = StripMakes.lining(make, room, l.edge.side());
     long core = StripMakes.core(make, outer, near);
     long far = outer && make.kind() == WallSpec.Kind.FRAMED ? StripMakes.cladding(make, near) : 0;
     long t = l.edge.t();

@@ -144,6 +144,18 @@ public record Wall(
     return outside >= 0;
   }
 
+  /** The layers stated for the lining of a side; empty where its room's finish says it. */
+  public Optional<WallTraits.Layers> findLayers(int side) {
+    return faces.stream()
+        .filter(f -> f.side() == side && outside != side)
+        .findFirst()
+        .flatMap(f -> traits.findLayers(f.roomSide()));
+  }
+
+  public Lining lining(int side) {
+    return side == 0 ? lining0 : lining1;
+  }
+
   public Point3 world(long s, long t, long z) {
     return frame.toWorld(s, t, z);
   }

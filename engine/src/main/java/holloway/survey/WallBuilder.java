@@ -104,8 +104,8 @@ final class WallBuilder {
         laidOut(make.every().value()),
         bearing.of(f, separation),
         make.fill(),
-        lining(own, 0),
-        lining(own, 1),
+        lining(own, make, 0),
+        lining(own, make, 1),
         separation,
         make.balloon() && s.isOuter(),
         make.singleTopPlate() || isSteel(make),
@@ -160,13 +160,19 @@ final class WallBuilder {
     return new WallTraits(t.party(), usual, t.layers());
   }
 
-  private static Lining lining(Strip s, int side) {
+  /** What a cut-out has to get through: of several layers the hardest. */
+  private static Lining lining(Strip s, Make make, int side) {
     return s.shown().stream()
         .filter(x -> x.side() == side)
         .min(
             Comparator.comparingLong((Strip.Shown x) -> x.s().lo())
                 .thenComparing(x -> x.edge().id()))
-        .map(x -> x.edge().room().room().walls())
+        .map(
+            x ->
+                make.traits()
+                    .findLayers(x.edge().side())
+                    .map(WallTraits.Layers::hardest)
+                    .orElse(x.edge().room().room().walls()))
         .orElse(Lining.OPEN);
   }
 

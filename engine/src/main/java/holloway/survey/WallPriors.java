@@ -1,7 +1,7 @@
 package holloway.survey;
 
-import holloway.house.Room;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.house.Where;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,9 +27,7 @@ final class WallPriors {
   Prior between(RoomShape.Face a, RoomShape.Face b) {
     Make make = Make.of(specs.house(), said(a, b), false);
     long thickness =
-        make.thickness().isPresent()
-            ? make.thickness().get().value().nm()
-            : thickness(make, a.shape().room(), b.shape().room());
+        make.thickness().isPresent() ? make.thickness().get().value().nm() : thickness(make, a, b);
     boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
     long spread = make.thickness().map(t -> t.spread().nm()).filter(s -> s > 0).orElse(usual(make));
     Where where = said(a, b).stream().findFirst().map(WallSpec::where).orElse(Where.NOWHERE);
@@ -42,7 +40,7 @@ final class WallPriors {
   /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
   Prior closing(RoomShape.Face a, RoomShape.Face b, long gap) {
     Prior usual = between(a, b);
-    if (usual.stated() || !looksLike2x6(gap)) {
+    if (usual.stated() || !looksLike2x6(gap) || isLayered(a, b)) {
       return usual;
     }
     return new Prior(
@@ -51,6 +49,10 @@ final class WallPriors {
         false,
         "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)),
         usual.where());
+  }
+
+  private boolean isLayered(RoomShape.Face a, RoomShape.Face b) {
+    return !Make.of(specs.house(), said(a, b), false).traits().layers().isEmpty();
   }
 
   static boolean looksLike2x6(long gap) {
@@ -70,7 +72,7 @@ final class WallPriors {
     return make.kind() == WallSpec.Kind.FRAMED ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
   }
 
-  private static long thickness(Make make, Room a, Room b) {
+  private static long thickness(Make make, RoomShape.Face a, RoomShape.Face b) {
     if (make.kind() != WallSpec.Kind.FRAMED) {
       long battens =
           switch (make.kind()) {
@@ -78,8 +80,17 @@ final class WallPriors {
             case DABBED -> 2 * Makeup.DAB;
             default -> 0;
           };
-      return Makeup.MASONRY_INNER + battens + 2 * Makeup.PLASTER;
+      return Makeup.MASONRY_INNER
+          + battens
+          + layers(make, a, Makeup.PLASTER)
+          + layers(make, b, Makeup.PLASTER);
     }
-    return make.studs().value().depth().nm() + Makeup.lining(a.walls()) + Makeup.lining(b.walls());
+    return make.studs().value().depth().nm()
+        + layers(make, a, Makeup.lining(a.shape().room().walls()))
+        + layers(make, b, Makeup.lining(b.shape().room().walls()));
+  }
+
+  private static long layers(Make make, RoomShape.Face f, long usual) {
+    return make.traits().findLayers(f.side()).map(WallTraits.Layers::nm).orElse(usual);
   }
 }
