@@ -21,6 +21,7 @@ public final class Referee {
           new FishRule(),
           new EndRule(),
           new BoxRule(),
+          new AirRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

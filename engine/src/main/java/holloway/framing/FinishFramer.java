@@ -29,6 +29,7 @@ final class FinishFramer {
       Interval high = new Interval(w.core().hi(), w.thickness());
       skin(placed, w, 0, BoardVoid.board(w, 0, low), w.lining0(), members);
       skin(placed, w, 1, BoardVoid.board(w, 1, high), w.lining1(), members);
+      cap(w, members);
     }
     for (PlacedRoom r : placed.rooms()) {
       ceiling(placed, r, members);
@@ -59,7 +60,8 @@ final class FinishFramer {
     }
     for (Wall.WallFace f : w.faces()) {
       if (f.side() == side) {
-        Interval z = new Interval(Math.min(f.floorZ(), f.ceilingZ()), f.ceilingZ());
+        long foot = w.isOpen() ? HeaderFramer.underside(w) : f.floorZ();
+        Interval z = new Interval(Math.min(foot, f.ceilingZ()), f.ceilingZ());
         List<Interval> layers = layers(w, side, t);
         for (int k = 0; k < layers.size(); k++) {
           String which = k == 0 ? "" : "-layer-" + (k + 1);
@@ -73,6 +75,15 @@ final class FinishFramer {
               members);
         }
       }
+    }
+  }
+
+  /** The board on top of a half-height wall. */
+  private static void cap(Wall w, List<Member> members) {
+    if (w.isLow()) {
+      Interval z = new Interval(w.height(), w.height() + Makeup.CAP);
+      Box box = new Box(0, w.length(), 0, w.thickness(), z.lo(), z.hi());
+      members.add(new Member(w.id() + "/cap", MemberKind.LINING, w.frame(), box, w.id(), false));
     }
   }
 

@@ -15,6 +15,8 @@ public final class Framing {
     for (var wall : placed.walls()) {
       if (wall.isFramed()) {
         members.addAll(new WallFramer(wall, lines).members());
+      } else if (wall.isOpen()) {
+        members.addAll(HeaderFramer.members(wall));
       } else {
         members.addAll(MasonryFramer.members(wall));
       }

@@ -76,6 +76,9 @@ final class PlateSites {
       byFoot.computeIfAbsent(foot(bays.get(i)).z(), k -> new ArrayList<>()).add(i);
     }
     for (Hollow bay : bays) {
+      if (walls.get(bay.owner()).isLow()) {
+        continue;
+      }
       long top = StudBays.middle(bay, bay.clear().z1()).z();
       byFoot.subMap(top + LEAST_RISE, true, top + MOST_RISE, true).values().stream()
           .flatMap(List::stream)
@@ -121,6 +124,9 @@ final class PlateSites {
   }
 
   private void above(Hollow bay, Wall w) {
+    if (w.isLow()) {
+      return; // over its cap is the air of the rooms
+    }
     long z0 = bay.clear().z1();
     Point3 top = StudBays.middle(bay, z0);
     for (Attic a : draft.framed.attics()) {

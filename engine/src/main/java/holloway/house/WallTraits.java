@@ -14,9 +14,20 @@ import java.util.Optional;
  * @param knockouts heights of the openings punched in steel studs, from the foot of the stud; empty
  *     when nobody said
  * @param layers linings of several layers, by the side they are stated for
+ * @param height of a wall that ends below the ceiling, over the floor, its cap included
+ * @param header how far the beam over an open side hangs below the ceiling
  */
 public record WallTraits(
-    Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
+    Optional<Boolean> party,
+    List<Fact<Length>> knockouts,
+    List<Layers> layers,
+    Optional<Fact<Length>> height,
+    Optional<Fact<Length>> header) {
+  /** Of a wall up to the ceiling. */
+  public WallTraits(Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
+    this(party, knockouts, layers, Optional.empty(), Optional.empty());
+  }
+
   /**
    * The layers towards the rooms whose side this is, from the studs outward; no side: towards the
    * rooms of both.
@@ -59,7 +70,19 @@ public record WallTraits(
   /** What either says, this first. */
   public WallTraits or(WallTraits o) {
     return new WallTraits(
-        party.or(o::party), knockouts.isEmpty() ? o.knockouts : knockouts, union(layers, o.layers));
+        party.or(o::party),
+        knockouts.isEmpty() ? o.knockouts : knockouts,
+        union(layers, o.layers),
+        height.or(o::height),
+        header.or(o::header));
+  }
+
+  public WallTraits withParty(boolean shared) {
+    return new WallTraits(Optional.of(shared), knockouts, layers, height, header);
+  }
+
+  public WallTraits withKnockouts(List<Fact<Length>> heights) {
+    return new WallTraits(party, heights, layers, height, header);
   }
 
   /** Layers of either, those of the first where both speak of one side. */

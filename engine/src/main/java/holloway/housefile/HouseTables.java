@@ -192,6 +192,14 @@ final class HouseTables {
               may("side", FACE, "the room and side it shows to"),
               may("name", NAME, "your name for it"),
               may("studs-from", ALONG, "a stud's centre, from the end of the face"),
+              may(
+                  "height",
+                  new Shape.Len(Length.mm(300), Length.mm(2_400)),
+                  "of a half-height wall, from the floor to the top of its cap"),
+              may(
+                  "header",
+                  new Shape.Len(Length.mm(50), Length.mm(1_500)),
+                  "of an open side: how far the beam over it hangs below the ceiling"),
               may("separation", words("garage", "none"), "whether it parts garage and house"))
           .plus(WALL_KEYS);
 

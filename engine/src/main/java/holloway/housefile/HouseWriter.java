@@ -196,6 +196,7 @@ public final class HouseWriter {
     s.ref().ifPresent(r -> ref(r, w));
     w.maybe("name", s.name(), n -> n);
     w.maybe("studs-from", s.studsFrom(), a -> Words.of(a));
+    w.length("height", s.traits().height()).length("header", s.traits().header());
     w.maybe("separation", s.garageSeparation(), g -> g ? "garage" : "none");
     return make(w, s).map();
   }

@@ -6,6 +6,7 @@ import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Side;
 import holloway.house.WallTraits;
+import holloway.survey.OpenSide;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
@@ -43,6 +44,9 @@ final class LevelText {
     if (walls.isEmpty()) {
       page.put("  ", "None.");
     }
+    OpenSide.of(placed).stream()
+        .filter(o -> o.first().room().level().equals(level.name()))
+        .forEach(this::open);
     page.title("OPENINGS OF " + level.name());
     List<Tags.Tag> tags = Tags.of(placed, level.name());
     tags.forEach(this::opening);
@@ -84,6 +88,18 @@ final class LevelText {
                 lining(r.room().walls()),
                 lining(r.room().ceiling())
                     + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
+  }
+
+  private void open(OpenSide o) {
+    page.put(
+        "  ",
+        6,
+        "%s and %s meet without a wall for %s, %s"
+            .formatted(
+                o.first().name(),
+                o.second().name(),
+                units.tape(o.along().length()),
+                o.header() ? "under a header" : "under the ceiling"));
   }
 
   private static String lining(Lining l) {

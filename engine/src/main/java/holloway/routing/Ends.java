@@ -41,6 +41,9 @@ public final class Ends {
   /** A spot that cannot be: where it stands in the file and why. */
   public record Problem(Where where, String text) {}
 
+  /** Half a box and the plate under the cap of a half-height wall. */
+  private static final long CAPPED = 100_000_000;
+
   private final Map<String, List<EndSpot>> spots = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Placed placed;
@@ -171,7 +174,25 @@ public final class Ends {
                   + ")"));
       return false;
     }
+    if (s.wall().isOpen()) {
+      problems.add(new Problem(where, name + ": no wall stands there, the side is open"));
+      return false;
+    }
     Optional<Wall.WallFace> face = s.wall().findFace(s.side(), s.s());
+    if (s.wall().isLow() && face.isPresent() && s.z() > face.get().ceilingZ() - CAPPED) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": the wall there is "
+                  + s.wall().traits().height().orElseThrow().value()
+                  + " high, its height of "
+                  + new Length(height)
+                  + " does not lie "
+                  + new Length(CAPPED)
+                  + " below its cap"));
+      return false;
+    }
     if (height < 0 || face.isPresent() && s.z() > face.get().ceilingZ()) {
       problems.add(
           new Problem(

@@ -79,9 +79,7 @@ record Make(
 
   /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */
   Make besideNeighbours() {
-    WallTraits shared =
-        new WallTraits(
-            traits.party().or(() -> Optional.of(true)), traits.knockouts(), traits.layers());
+    WallTraits shared = traits.withParty(traits.party().orElse(true));
     return new Make(
         name,
         kind,
@@ -111,6 +109,11 @@ record Make(
         singleTopPlate,
         blocksAt,
         traits);
+  }
+
+  /** Rooms that meet with nothing between them, not even a header. */
+  boolean isOpenThrough() {
+    return kind == WallSpec.Kind.OPEN && traits.header().isEmpty();
   }
 
   /** Can both be stretches of one framed strip? */

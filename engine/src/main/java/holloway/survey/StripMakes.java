@@ -58,6 +58,12 @@ final class StripMakes {
     return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
   }
 
+  /** Do these two faces coincide, with nothing between the rooms? */
+  boolean isOpenThrough(Edge a, Edge b) {
+    return Make.of(specs.house(), specs.between(a.room().name(), b.room().name(), 1), false)
+        .isOpenThrough();
+  }
+
   /**
    * Strips between rooms with what is said of them. Walls between the same two rooms are counted
    * from the west or south; stretches in one line count as one. All headings have to be counted
@@ -142,7 +148,7 @@ final class StripMakes {
     Edge high = s.shown().get(1).edge();
     long near = lining(s.make(), low.room().room(), low.side());
     long far = lining(s.make(), high.room().room(), high.side());
-    if (s.make().kind() != WallSpec.Kind.FRAMED) {
+    if (s.make().kind() != WallSpec.Kind.FRAMED && s.make().kind() != WallSpec.Kind.OPEN) {
       long a = Math.min(near, gap / 4);
       long b = Math.min(far, gap / 4);
       solid(s, gap - near - far);
@@ -222,7 +228,7 @@ final class StripMakes {
   static long lining(Make make, Room room, Side side) {
     Optional<Long> layers = make.traits().findLayers(side).map(WallTraits.Layers::nm);
     return switch (make.kind()) {
-      case FRAMED -> layers.orElse(Makeup.lining(room.walls()));
+      case FRAMED, OPEN -> layers.orElse(Makeup.lining(room.walls()));
       case MASONRY ->
           layers.orElse(room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER);
       case GLAZED -> 0;
@@ -233,7 +239,7 @@ final class StripMakes {
 
   /** Thickness of studs or masonry of a wall seen from one side. */
   static long core(Make make, boolean outer, long lining) {
-    if (make.kind() == WallSpec.Kind.FRAMED) {
+    if (make.kind() == WallSpec.Kind.FRAMED || make.kind() == WallSpec.Kind.OPEN) {
       return make.studs().value().depth().nm();
     }
     long whole =

@@ -144,6 +144,16 @@ public record Wall(
     return outside >= 0;
   }
 
+  /** Ends below the ceiling: nothing leads up out of it. */
+  public boolean isLow() {
+    return traits.height().isPresent();
+  }
+
+  /** No wall at all, only a header over an open side. */
+  public boolean isOpen() {
+    return kind == WallSpec.Kind.OPEN;
+  }
+
   /** The layers stated for the lining of a side; empty where its room's finish says it. */
   public Optional<WallTraits.Layers> findLayers(int side) {
     return faces.stream()

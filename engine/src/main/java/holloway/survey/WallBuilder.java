@@ -84,10 +84,10 @@ final class WallBuilder {
     Strip s = f.strip();
     Strip own = pieceOf(f);
     long z0 = most(own, e -> e.room().floorZ());
-    long top = most(own, e -> e.room().ceilingZ() + storeys.lining(e.room().room()));
     Frame h = s.heading().frame();
     Frame frame = new Frame(h.toWorld(f.range().lo(), s.t().lo(), z0), h.u(), h.v(), h.w());
     Make make = s.make();
+    long top = top(own, make);
     boolean separation = make.garageSeparation().orElse(separatesGarage(own));
     return new Wall(
         id,
@@ -108,9 +108,9 @@ final class WallBuilder {
         lining(own, make, 1),
         separation,
         make.balloon() && s.isOuter(),
-        make.singleTopPlate() || isSteel(make),
+        make.singleTopPlate() || isSteel(make) || make.traits().height().isPresent(),
         make.blocksAt().stream().map(WallBuilder::plain).toList(),
-        faces(own, f.range(), z0),
+        faces(own, f.range(), z0, top - z0),
         List.of(),
         junctions,
         new Length(most(own, spreads::of)),
@@ -157,7 +157,7 @@ final class WallBuilder {
         SteelPractice.usualKnockouts(new Length(height)).stream()
             .map(z -> Fact.assumed(z, SteelPractice.FIRST))
             .toList();
-    return new WallTraits(t.party(), usual, t.layers());
+    return t.withKnockouts(usual);
   }
 
   /** What a cut-out has to get through: of several layers the hardest. */
@@ -176,7 +176,16 @@ final class WallBuilder {
         .orElse(Lining.OPEN);
   }
 
-  private static List<Wall.WallFace> faces(Strip s, Interval range, long z0) {
+  /** Of the upper plate: over the higher ceiling's lining, or under the cap of a low wall. */
+  private long top(Strip s, Make make) {
+    long whole = most(s, e -> e.room().ceilingZ() + storeys.lining(e.room().room()));
+    return make.traits()
+        .height()
+        .map(h -> most(s, e -> e.room().floorZ()) + h.value().nm() - Makeup.CAP)
+        .orElse(whole);
+  }
+
+  private static List<Wall.WallFace> faces(Strip s, Interval range, long z0, long height) {
     TreeMap<String, List<Strip.Shown>> byEdge = new TreeMap<>();
     for (Strip.Shown x : s.shown()) {
       byEdge.computeIfAbsent(x.edge().id(), k -> new ArrayList<>()).add(x);
@@ -194,7 +203,9 @@ final class WallBuilder {
               same.get(0).side(),
               new Interval(range.clamp(lo) - range.lo(), range.clamp(hi) - range.lo()),
               e.room().floorZ() - z0,
-              e.room().ceilingZ() - z0));
+              s.make().traits().height().isPresent()
+                  ? Math.min(height, e.room().ceilingZ() - z0)
+                  : e.room().ceilingZ() - z0));
     }
     out.sort(
         Comparator.comparingInt(Wall.WallFace::side)

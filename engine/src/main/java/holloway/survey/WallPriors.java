@@ -13,6 +13,9 @@ final class WallPriors {
    */
   static final long NEAR_2X6 = 10_000_000L;
 
+  /** Faces of an open side are one and the same: 0.01 mm, so that rounding is all that is left. */
+  private static final long OPEN_SPREAD = 10_000L;
+
   private final Specs specs;
   private final Texts texts;
 
@@ -26,6 +29,9 @@ final class WallPriors {
 
   Prior between(RoomShape.Face a, RoomShape.Face b) {
     Make make = Make.of(specs.house(), said(a, b), false);
+    if (make.isOpenThrough()) {
+      return open(a, b);
+    }
     long thickness =
         make.thickness().isPresent() ? make.thickness().get().value().nm() : thickness(make, a, b);
     boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
@@ -35,6 +41,17 @@ final class WallPriors {
         stated && where.equals(Where.NOWHERE) ? "" : texts.at(stated ? where : Where.NOWHERE);
     String text = "wall %s to %s %s%s".formatted(a, b, texts.length(thickness), from);
     return new Prior(thickness, spread, stated, text, where);
+  }
+
+  /** Nothing lies between: the two faces are one line. */
+  private Prior open(RoomShape.Face a, RoomShape.Face b) {
+    Where where = said(a, b).get(0).where();
+    String text = "open side %s to %s%s".formatted(a, b, texts.at(where));
+    return new Prior(0, OPEN_SPREAD, true, text, where);
+  }
+
+  boolean isOpenThrough(RoomShape.Face a, RoomShape.Face b) {
+    return Make.of(specs.house(), said(a, b), false).isOpenThrough();
   }
 
   /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
@@ -69,11 +86,11 @@ final class WallPriors {
   }
 
   private static long usual(Make make) {
-    return make.kind() == WallSpec.Kind.FRAMED ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
+    return isFramed(make) ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
   }
 
   private static long thickness(Make make, RoomShape.Face a, RoomShape.Face b) {
-    if (make.kind() != WallSpec.Kind.FRAMED) {
+    if (!isFramed(make)) {
       long battens =
           switch (make.kind()) {
             case FURRED -> 2 * Makeup.BATTEN;
@@ -88,6 +105,10 @@ final class WallPriors {
     return make.studs().value().depth().nm()
         + layers(make, a, Makeup.lining(a.shape().room().walls()))
         + layers(make, b, Makeup.lining(b.shape().room().walls()));
+  }
+
+  private static boolean isFramed(Make make) {
+    return make.kind() == WallSpec.Kind.FRAMED || make.kind() == WallSpec.Kind.OPEN;
   }
 
   private static long layers(Make make, RoomShape.Face f, long usual) {
