@@ -22,6 +22,7 @@ public final class Referee {
           new EndRule(),
           new BoxRule(),
           new AirRule(),
+          new BeamRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

@@ -26,6 +26,7 @@ public final class Framing {
     FinishFramer.frame(placed, decks, members);
     LoweredFramer.frame(placed, members);
     StairFramer.frame(placed, members);
+    BeamFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));

@@ -114,6 +114,7 @@ public final class HouseFile {
         seen.tapes(e),
         found,
         inputs,
-        StairReader.read(e));
+        StairReader.read(e),
+        BeamReader.read(e));
   }
 }

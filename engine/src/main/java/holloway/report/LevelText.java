@@ -8,6 +8,7 @@ import holloway.house.Side;
 import holloway.house.WallTraits;
 import holloway.survey.OpenSide;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -44,6 +45,9 @@ final class LevelText {
     if (walls.isEmpty()) {
       page.put("  ", "None.");
     }
+    PlacedBeam.of(placed).stream()
+        .filter(b -> b.room().room().level().equals(level.name()))
+        .forEach(this::beam);
     OpenSide.of(placed).stream()
         .filter(o -> o.first().room().level().equals(level.name()))
         .forEach(this::open);
@@ -88,6 +92,24 @@ final class LevelText {
                 lining(r.room().walls()),
                 lining(r.room().ceiling())
                     + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
+  }
+
+  private void beam(PlacedBeam b) {
+    page.put(
+        "  ",
+        6,
+        "beam %s of %s crosses %s %s, its middle %s from the %s side, %s wide, %s; never bored"
+            .formatted(
+                b.beam().name(),
+                b.beam().made().name().toLowerCase(Locale.ROOT),
+                b.room().name(),
+                b.eastWest() ? "east-west" : "north-south",
+                units.tape(b.beam().from().distance().value().nm()),
+                b.beam().from().from().word(),
+                units.tape(b.beam().width().value().nm()),
+                b.hangs()
+                    ? "hangs " + units.tape(b.beam().drop().value().nm()) + " below the ceiling"
+                    : "within the joists"));
   }
 
   private void open(OpenSide o) {

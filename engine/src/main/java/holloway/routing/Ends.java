@@ -14,6 +14,7 @@ import holloway.request.Request;
 import holloway.request.Spot;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import holloway.units.Length;
@@ -233,7 +234,14 @@ public final class Ends {
         new Point2(
             at.eastWest().from() == Side.WEST ? x.lo() + dx : x.hi() - dx,
             at.northSouth().from() == Side.SOUTH ? y.lo() + dy : y.hi() - dy);
-    if (!room.outline().contains(p)) {
+    Optional<PlacedBeam> beam =
+        PlacedBeam.of(placed).stream()
+            .filter(b -> b.hangs() && b.room().name().equals(room.name()) && b.covers(p))
+            .findFirst();
+    if (beam.isPresent()) {
+      problems.add(
+          new Problem(where, name + ": the spot lies on the beam " + beam.get().beam().name()));
+    } else if (!room.outline().contains(p)) {
       problems.add(
           new Problem(where, name + ": the spot lies outside the ceiling of '" + at.room() + "'"));
     } else {

@@ -30,17 +30,31 @@ final class RingNet {
    * to go over it.
    *
    * @param fromZ there is a wall below this height
-   * @param bare there is no wall at all, so nothing goes up or down there either
+   * @param sort what takes it
    */
-  record Gap(Interval at, long overZ, long fromZ, boolean bare) {
+  record Gap(Interval at, long overZ, long fromZ, Sort sort) {
     /** Of a door: what starts under its head goes over it. */
     Gap(Interval at, long overZ) {
-      this(at, overZ, Long.MIN_VALUE, false);
+      this(at, overZ, Long.MIN_VALUE, Sort.DOOR);
+    }
+
+    boolean bare() {
+      return sort == Sort.BARE;
     }
 
     boolean takes(long z) {
-      return z >= fromZ && z < overZ;
+      return z >= fromZ && (z < overZ || sort == Sort.UNDER);
     }
+  }
+
+  /**
+   * DOOR: gone over. BARE: there is no wall at all, so nothing goes up or down there either. UNDER:
+   * a beam that is gone under.
+   */
+  enum Sort {
+    DOOR,
+    BARE,
+    UNDER
   }
 
   private record Stop(Entry entry, long param, Point2 foot) {}

@@ -1,10 +1,12 @@
 package holloway.routing;
 
+import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.survey.OpenSide;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -32,6 +34,9 @@ final class SurfaceLines {
 
   private static final long OFF_CEILING = 12_000_000;
   private static final long ON_HEADER = 30_000_000;
+
+  /** Cable turns down so far before a beam. */
+  private static final long BESIDE = 20_000_000;
 
   private SurfaceLines() {}
 
@@ -120,6 +125,7 @@ final class SurfaceLines {
       }
     }
     room.ifPresent(r -> bare(placed, r, index, ceilingZ, out));
+    room.ifPresent(r -> beams(placed, r, index, out));
     return out;
   }
 
@@ -148,6 +154,28 @@ final class SurfaceLines {
     }
   }
 
+  /** Under the end of a beam that hangs below the ceiling. */
+  private static void beams(
+      Placed placed, String room, LengthIndexedLine index, List<RingNet.Gap> out) {
+    for (PlacedBeam b : PlacedBeam.of(placed)) {
+      if (b.hangs() && b.room().name().equals(room)) {
+        Box x = b.box();
+        boolean ew = b.eastWest();
+        for (int end = 0; end < 2; end++) {
+          long at = ew ? (end == 0 ? x.x0() : x.x1()) : (end == 0 ? x.y0() : x.y1());
+          Point2 p = ew ? new Point2(at, x.y0() - BESIDE) : new Point2(x.x0() - BESIDE, at);
+          Point2 q = ew ? new Point2(at, x.y1() + BESIDE) : new Point2(x.x1() + BESIDE, at);
+          under(index, p, q, x.z0()).ifPresent(out::add);
+        }
+      }
+    }
+  }
+
+  private static Optional<RingNet.Gap> under(LengthIndexedLine index, Point2 a, Point2 b, long z) {
+    return bare(index, a, b, z - OFF_CEILING, z - OFF_CEILING)
+        .map(g -> new RingNet.Gap(g.at(), z - OFF_CEILING, z - OFF_CEILING, RingNet.Sort.UNDER));
+  }
+
   private static Optional<RingNet.Gap> bare(
       LengthIndexedLine index, Point2 a, Point2 b, long fromZ, long overZ) {
     if (!near(index, a) || !near(index, b)) {
@@ -156,7 +184,8 @@ final class SurfaceLines {
     long p = Math.round(index.project(coordinate(a)) * 1e6);
     long q = Math.round(index.project(coordinate(b)) * 1e6);
     return Optional.of(
-        new RingNet.Gap(new Interval(Math.min(p, q), Math.max(p, q)), overZ, fromZ, true));
+        new RingNet.Gap(
+            new Interval(Math.min(p, q), Math.max(p, q)), overZ, fromZ, RingNet.Sort.BARE));
   }
 
   private static boolean near(LengthIndexedLine index, Point2 p) {

@@ -35,6 +35,7 @@ public final class Survey {
     Extent.check(rooms, problems);
     new Overlaps(gaps, texts, problems).check(rooms);
     StairCheck.check(house, order, rooms, problems);
+    BeamCheck.check(house, rooms, texts, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
