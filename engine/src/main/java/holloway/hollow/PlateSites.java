@@ -116,7 +116,8 @@ final class PlateSites {
   }
 
   private String id(Hollow bay, String what, Point3 at) {
-    return bay.owner() + "/" + what + "/" + Tags.of(bay.frame().toLocal(at).x());
+    long s = bay.frame().toLocal(at).x();
+    return bay.owner() + "/" + what + "/" + Tags.of(s) + StudBays.row(bay);
   }
 
   private static String tail(Hollow bay) {

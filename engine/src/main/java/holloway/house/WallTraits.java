@@ -15,6 +15,7 @@ import java.util.Optional;
  *     when nobody said
  * @param layers linings of several layers, by the side they are stated for
  * @param height of a wall that ends below the ceiling, over the floor, its cap included
+ * @param rows of studs one behind the other; one unless said
  * @param header how far the beam over an open side hangs below the ceiling
  */
 public record WallTraits(
@@ -22,10 +23,11 @@ public record WallTraits(
     List<Fact<Length>> knockouts,
     List<Layers> layers,
     Optional<Fact<Length>> height,
-    Optional<Fact<Length>> header) {
+    Optional<Fact<Length>> header,
+    Optional<Integer> rows) {
   /** Of a wall up to the ceiling. */
   public WallTraits(Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
-    this(party, knockouts, layers, Optional.empty(), Optional.empty());
+    this(party, knockouts, layers, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /**
@@ -63,6 +65,10 @@ public record WallTraits(
     layers = List.copyOf(layers);
   }
 
+  public boolean isDouble() {
+    return rows.orElse(1) == 2;
+  }
+
   public boolean isParty() {
     return party.orElse(false);
   }
@@ -74,15 +80,16 @@ public record WallTraits(
         knockouts.isEmpty() ? o.knockouts : knockouts,
         union(layers, o.layers),
         height.or(o::height),
-        header.or(o::header));
+        header.or(o::header),
+        rows.or(o::rows));
   }
 
   public WallTraits withParty(boolean shared) {
-    return new WallTraits(Optional.of(shared), knockouts, layers, height, header);
+    return new WallTraits(Optional.of(shared), knockouts, layers, height, header, rows);
   }
 
   public WallTraits withKnockouts(List<Fact<Length>> heights) {
-    return new WallTraits(party, heights, layers, height, header);
+    return new WallTraits(party, heights, layers, height, header, rows);
   }
 
   /** Layers of either, those of the first where both speak of one side. */

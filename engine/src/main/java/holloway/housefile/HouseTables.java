@@ -166,6 +166,7 @@ final class HouseTables {
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may("rows", new Shape.Whole(1, 2), "2: a double wall, a row of studs behind each face"),
           may(
               "lining",
               new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5),

@@ -167,6 +167,7 @@ public final class HouseWriter {
     w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
+    w.maybe("rows", s.traits().rows(), String::valueOf);
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
     }

@@ -138,7 +138,19 @@ final class WallReader {
           "",
           "only steel studs have knockouts, and these are of wood");
     }
-    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), lining(e, side));
+    Optional<Integer> rows = e.whole("rows");
+    boolean solid =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
+    if (rows.filter(n -> n == 2).isPresent() && solid) {
+      e.problem("rows", "", "", "only a framed wall has rows of studs");
+    }
+    return new WallTraits(
+        e.yesNo("party"),
+        lengths(e, "knockouts"),
+        lining(e, side),
+        Optional.empty(),
+        Optional.empty(),
+        rows);
   }
 
   /** What only a stated wall is: half as high, or not there. */
@@ -176,7 +188,12 @@ final class WallReader {
     WallTraits t = s.traits();
     return s.withTraits(
         new WallTraits(
-            t.party(), t.knockouts(), t.layers(), e.length("height"), e.length("header")));
+            t.party(),
+            t.knockouts(),
+            t.layers(),
+            e.length("height"),
+            e.length("header"),
+            t.rows()));
   }
 
   private static boolean isOpen(Entry e) {

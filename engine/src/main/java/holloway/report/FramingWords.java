@@ -27,6 +27,7 @@ final class FramingWords {
           .toString();
     }
     if (w.isFramed()) {
+      out.append(w.rows().size() > 1 ? "two rows of " : "");
       out.append(timber(w.studs())).append(" studs every ").append(every(w.every(), units));
       out.append(w.studOrigin().isAssumed() ? ", first stud assumed" : ", studs found");
       out.append(fill(w.fill()));

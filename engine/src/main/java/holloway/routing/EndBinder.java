@@ -1,6 +1,7 @@
 package holloway.routing;
 
 import holloway.geometry.Box;
+import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
@@ -161,11 +162,13 @@ final class EndBinder {
 
   /** The bay at a spot, or the nearest one that the outlet can move to. */
   private Optional<Hollow> bay(OnWall s) {
+    List<Interval> rows = s.wall().rows();
+    Interval row = rows.get(s.side() == 0 ? 0 : rows.size() - 1);
     Hollow best = null;
     long least = SHIFT + 1;
     for (Hollow h : house.hollows()) {
       if (h.kind() == HollowKind.STUD_BAY) {
-        Point3 p = h.frame().toLocal(s.wall().world(s.s(), s.wall().core().mid(), s.z()));
+        Point3 p = h.frame().toLocal(s.wall().world(s.s(), row.mid(), s.z()));
         Box b = h.clear();
         boolean level =
             p.z() > b.z0() + 20_000_000

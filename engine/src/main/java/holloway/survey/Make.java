@@ -111,6 +111,11 @@ record Make(
         traits);
   }
 
+  /** Two rows of studs, one behind the other. */
+  boolean isDouble() {
+    return kind == WallSpec.Kind.FRAMED && traits.isDouble();
+  }
+
   /** Rooms that meet with nothing between them, not even a header. */
   boolean isOpenThrough() {
     return kind == WallSpec.Kind.OPEN && traits.header().isEmpty();

@@ -97,7 +97,8 @@ final class StripFinder {
    * A stated thickness may be anything up to the limit; else wider gaps are two walls and space.
    */
   private long furthest(Edge e, Edge o) {
-    return makes.hasThickness(e, o) ? FURTHEST : TWO_WALLS;
+    long stated = makes.stated(e, o) + StripMakes.SAME_LINE;
+    return makes.hasThickness(e, o) ? Math.max(FURTHEST, stated) : TWO_WALLS;
   }
 
   /** Faces of an open side coincide, give or take rounding. */

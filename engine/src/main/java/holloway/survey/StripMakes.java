@@ -58,6 +58,14 @@ final class StripMakes {
     return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
   }
 
+  /** What the person states of the thickness of the wall between two faces, nanometres. */
+  long stated(Edge a, Edge b) {
+    List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
+    said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
+    said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
+    return Make.of(specs.house(), said, false).thickness().map(t -> t.value().nm()).orElse(0L);
+  }
+
   /** Do these two faces coincide, with nothing between the rooms? */
   boolean isOpenThrough(Edge a, Edge b) {
     return Make.of(specs.house(), specs.between(a.room().name(), b.room().name(), 1), false)
@@ -154,6 +162,9 @@ final class StripMakes {
       solid(s, gap - near - far);
       return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
     }
+    if (s.make().isDouble()) {
+      return doubled(s, near, far);
+    }
     boolean layered = !s.make().traits().layers().isEmpty();
     long more = layered ? near + far - 2 * Makeup.BOARD : 0;
     Make make = chosen(s, Math.max(gap - more, gap / 4));
@@ -170,6 +181,18 @@ final class StripMakes {
     long aside = layered ? (near - far) / 2 : 0;
     long lo = s.t().lo() + Math.max(0, Math.min(gap - depth, (gap - depth) / 2 + aside));
     return withCore(s, new Interval(lo, lo + depth), make);
+  }
+
+  /** Two rows of studs, each behind its own lining, and nothing between them. */
+  private Strip doubled(Strip s, long near, long far) {
+    long gap = s.t().length();
+    long depth = s.make().studs().value().depth().nm();
+    if (gap < 2 * depth + near + far - 2 * LEAST_LINING) {
+      notes.tightLayers(s, near + far);
+    }
+    long a = Math.min(near, gap / 4);
+    long b = Math.min(far, gap / 4);
+    return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
   }
 
   private Make chosen(Strip s, long gap) {
@@ -239,6 +262,13 @@ final class StripMakes {
 
   /** Thickness of studs or masonry of a wall seen from one side. */
   static long core(Make make, boolean outer, long lining) {
+    if (make.isDouble()) {
+      long rows = 2 * make.studs().value().depth().nm();
+      long skin = outer ? Makeup.SHEATHING + Makeup.CLADDING : 0;
+      return make.thickness()
+          .map(t -> Math.max(rows, t.value().nm() - lining - skin))
+          .orElse(rows + Makeup.BETWEEN_ROWS);
+    }
     if (make.kind() == WallSpec.Kind.FRAMED || make.kind() == WallSpec.Kind.OPEN) {
       return make.studs().value().depth().nm();
     }
@@ -252,6 +282,9 @@ final class StripMakes {
   /** Sheathing and cladding, or what a stated thickness leaves for them. */
   static long cladding(Make make, long lining) {
     long usual = Makeup.SHEATHING + Makeup.CLADDING;
+    if (make.isDouble()) {
+      return usual;
+    }
     return make.thickness()
         .map(
             t ->

@@ -144,6 +144,18 @@ public record Wall(
     return outside >= 0;
   }
 
+  /**
+   * The depths that studs stand in: the whole core, or the row behind each face of a double wall.
+   */
+  public List<Interval> rows() {
+    long depth = studs.value().depth().nm();
+    if (!isFramed() || !traits.isDouble() || core.length() < 2 * depth) {
+      return List.of(core);
+    }
+    return List.of(
+        new Interval(core.lo(), core.lo() + depth), new Interval(core.hi() - depth, core.hi()));
+  }
+
   /** Ends below the ceiling: nothing leads up out of it. */
   public boolean isLow() {
     return traits.height().isPresent();

@@ -57,7 +57,7 @@ final class WallPriors {
   /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
   Prior closing(RoomShape.Face a, RoomShape.Face b, long gap) {
     Prior usual = between(a, b);
-    if (usual.stated() || !looksLike2x6(gap) || isLayered(a, b)) {
+    if (usual.stated() || !looksLike2x6(gap) || isLayered(a, b) || isDouble(a, b)) {
       return usual;
     }
     return new Prior(
@@ -66,6 +66,10 @@ final class WallPriors {
         false,
         "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)),
         usual.where());
+  }
+
+  private boolean isDouble(RoomShape.Face a, RoomShape.Face b) {
+    return Make.of(specs.house(), said(a, b), false).isDouble();
   }
 
   private boolean isLayered(RoomShape.Face a, RoomShape.Face b) {
@@ -102,7 +106,8 @@ final class WallPriors {
           + layers(make, a, Makeup.PLASTER)
           + layers(make, b, Makeup.PLASTER);
     }
-    return make.studs().value().depth().nm()
+    long depth = make.studs().value().depth().nm();
+    return (make.isDouble() ? 2 * depth + Makeup.BETWEEN_ROWS : depth)
         + layers(make, a, Makeup.lining(a.shape().room().walls()))
         + layers(make, b, Makeup.lining(b.shape().room().walls()));
   }

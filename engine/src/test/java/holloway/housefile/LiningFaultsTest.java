@@ -28,6 +28,13 @@ class LiningFaultsTest {
   }
 
   @Test
+  void onlyFramedWallsHaveRows() throws IOException {
+    lined("rows: 2, thickness: 12 in").sound();
+    lined("rows: 3").assertProblemAt("3 }", "1 to 2");
+    lined("kind: masonry, rows: 2").assertProblemAt("2 }\n", "only a framed wall");
+  }
+
+  @Test
   void glassHasNone() throws IOException {
     lined("kind: glazed, lining: [board 1/2 in]").assertProblemAt("[board", "no lining");
   }
