@@ -15,6 +15,8 @@ public final class Framing {
     for (var wall : placed.walls()) {
       if (wall.isFramed()) {
         members.addAll(new WallFramer(wall, lines).members());
+      } else if (wall.isOpen()) {
+        members.addAll(HeaderFramer.members(wall));
       } else {
         members.addAll(MasonryFramer.members(wall));
       }
@@ -24,6 +26,7 @@ public final class Framing {
     FinishFramer.frame(placed, decks, members);
     LoweredFramer.frame(placed, members);
     StairFramer.frame(placed, members);
+    BeamFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));

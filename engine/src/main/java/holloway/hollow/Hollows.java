@@ -40,6 +40,8 @@ public final class Hollows {
     new SurfaceSites(draft).find(interests);
     new RoomToRoomSites(draft).find();
     new StairSites(draft).find();
+    OpenSites.find(draft);
+    LowWallSites.find(draft);
     new OuterSites(draft).find(interests);
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();

@@ -72,6 +72,7 @@ final class JoistBays {
     return own
         || Neighbours.isTheirs(m)
         || m.kind() == MemberKind.OBSTACLE
+        || m.kind() == MemberKind.BEAM
         || m.kind() == MemberKind.MASONRY;
   }
 

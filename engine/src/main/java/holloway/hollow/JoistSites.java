@@ -199,6 +199,9 @@ final class JoistSites {
           new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i), i.hi() - FROM_WALL));
       for (long u : spots) {
         Point3 at = bay.frame().toWorld(u, bay.clear().y().mid(), bay.clear().z().mid());
+        if (kind == AccessPlace.Kind.CEILING_PATCH && draft.isUnderBeam(room, at.plan())) {
+          continue;
+        }
         String what = kind == AccessPlace.Kind.CEILING_PATCH ? "ceiling-patch" : "lifted-boards";
         Lining lining =
             kind == AccessPlace.Kind.CEILING_PATCH ? room.room().ceiling() : Lining.PANEL;

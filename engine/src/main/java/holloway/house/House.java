@@ -28,7 +28,57 @@ public record House(
     List<Found> found,
     List<InputFile> inputs,
     List<Stair> stairs,
-    List<Assumption> assumed) {
+    List<Assumption> assumed,
+    List<Beam> beams) {
+  /** Of a house without beams in which nothing is listed as assumed. */
+  public House(
+      String name,
+      RulePlace place,
+      Fact<Integer> built,
+      boolean balloon,
+      WallSpec outerWalls,
+      WallSpec innerWalls,
+      List<Level> levels,
+      List<Room> rooms,
+      List<WallSpec> walls,
+      List<Opening> openings,
+      List<Roof> roofs,
+      List<Chase> chases,
+      List<Obstacle> obstacles,
+      List<Conduit> conduits,
+      List<Soffit> soffits,
+      List<Skirting> skirtings,
+      List<Thing> things,
+      List<Tape> tapes,
+      List<Found> found,
+      List<InputFile> inputs,
+      List<Stair> stairs) {
+    this(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        chases,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        stairs,
+        List.of(),
+        List.of());
+  }
+
   /** Of a house without stairs. */
   public House(
       String name,
@@ -72,7 +122,6 @@ public record House(
         tapes,
         found,
         inputs,
-        List.of(),
         List.of());
   }
 
@@ -96,6 +145,7 @@ public record House(
     inputs = List.copyOf(inputs);
     stairs = List.copyOf(stairs);
     assumed = List.copyOf(assumed);
+    beams = List.copyOf(beams);
   }
 
   /** A house of which no lowered ceiling and no loose skirting is stated. */
@@ -165,7 +215,8 @@ public record House(
         found,
         inputs,
         stairs,
-        assumed);
+        assumed,
+        beams);
   }
 
   public Level getLevel(String name) {

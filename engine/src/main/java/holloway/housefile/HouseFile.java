@@ -115,6 +115,7 @@ public final class HouseFile {
         found,
         inputs,
         StairReader.read(e),
-        defaults.assumed());
+        defaults.assumed(),
+        BeamReader.read(e));
   }
 }

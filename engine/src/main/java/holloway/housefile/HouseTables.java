@@ -180,6 +180,11 @@ final class HouseTables {
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may("rows", new Shape.Whole(1, 2), "2: a double wall, a row of studs behind each face"),
+          may(
+              "lining",
+              new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5),
+              "layers from the studs outward, on the side stated, else on both"),
           may(
               "party",
               YES_NO,
@@ -214,6 +219,14 @@ final class HouseTables {
               may("side", FACE, "the room and side it shows to"),
               may("name", NAME, "your name for it"),
               may("studs-from", ALONG, "a stud's centre, from the end of the face"),
+              may(
+                  "height",
+                  new Shape.Len(Length.mm(300), Length.mm(2_400)),
+                  "of a half-height wall, from the floor to the top of its cap"),
+              may(
+                  "header",
+                  new Shape.Len(Length.mm(50), Length.mm(1_500)),
+                  "of an open side: how far the beam over it hangs below the ceiling"),
               may("separation", words("garage", "none"), "whether it parts garage and house"))
           .plus(WALL_KEYS);
 

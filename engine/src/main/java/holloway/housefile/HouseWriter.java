@@ -12,6 +12,7 @@ import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.request.Request;
 import holloway.units.Length;
 import java.util.LinkedHashMap;
@@ -192,8 +193,12 @@ public final class HouseWriter {
     w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
+    w.maybe("rows", s.traits().rows(), String::valueOf);
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
+    }
+    for (WallTraits.Layers l : s.traits().layers()) {
+      w.put("lining", l.layers().stream().map(HouseWriter::layer).toList());
     }
     if (!s.blocksAt().isEmpty()) {
       w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
@@ -205,6 +210,10 @@ public final class HouseWriter {
     return Shape.word(fill);
   }
 
+  private static String layer(WallTraits.Layer l) {
+    return Shape.word(l.what()) + " " + Words.of(l.thickness());
+  }
+
   private static String text(Fact<Length> f) {
     return Words.of(f);
   }
@@ -214,6 +223,7 @@ public final class HouseWriter {
     s.ref().ifPresent(r -> ref(r, w));
     w.maybe("name", s.name(), n -> n);
     w.maybe("studs-from", s.studsFrom(), a -> Words.of(a));
+    w.length("height", s.traits().height()).length("header", s.traits().header());
     w.maybe("separation", s.garageSeparation(), g -> g ? "garage" : "none");
     return make(w, s).map();
   }

@@ -15,6 +15,7 @@ import static holloway.housefile.Shape.wordsOf;
 import static holloway.housefile.Table.may;
 import static holloway.housefile.Table.must;
 
+import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Direction;
 import holloway.house.Obstacle;
@@ -22,6 +23,7 @@ import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.house.Stair;
 import holloway.house.Thing;
+import holloway.units.Length;
 import java.util.List;
 
 /** Keys of roofs, known hollows, obstacles, things seen and extra tapes. */
@@ -90,6 +92,22 @@ final class OuterTables {
               "under",
               wordsOf(Stair.Under.class),
               "the space under it: closed (unless said), open to the room, or a cupboard"));
+
+  static final Table BEAM =
+      Table.of(
+          "beam",
+          "a beam across a room from side to side; nobody bores it",
+          must("beam", NAME, "its name"),
+          must("in", ROOM, "the room it crosses"),
+          must("run", wordsOf(Direction.class), "the way it runs"),
+          must("from", ALONG, "from a side of the room to its middle"),
+          must("width", new Shape.Len(Length.mm(30), Length.mm(1_000)), "as it is seen"),
+          may("drop", HEIGHT, "how far it hangs below the ceiling; nothing if within the joists"),
+          may(
+              "depth",
+              new Shape.Len(Length.mm(50), Length.mm(1_500)),
+              "from its underside to its top; as far as it hangs unless said"),
+          may("made", wordsOf(Beam.Made.class), "what it is of; timber unless said"));
 
   static final Table WALL_SPOT =
       Table.of(

@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.house.Beam;
 import holloway.house.CeilingSpot;
 import holloway.house.Chase;
 import holloway.house.Conduit;
@@ -42,6 +43,7 @@ final class OuterWriter {
     house.skirtings().forEach(k -> hollows.add(skirting(k)));
     file.put("hollows", hollows);
     file.put("stairs", house.stairs().stream().map(OuterWriter::stair).toList());
+    file.put("beams", house.beams().stream().map(OuterWriter::beam).toList());
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
     file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
@@ -111,6 +113,19 @@ final class OuterWriter {
         .put("size", Words.size(s.size().eastWest(), s.size().northSouth()))
         .word("climbs", s.climbs())
         .word("under", s.under())
+        .map();
+  }
+
+  private static Map<String, Object> beam(Beam b) {
+    return new Words()
+        .put("beam", b.name())
+        .put("in", b.room())
+        .word("run", b.run())
+        .put("from", Words.of(b.from()))
+        .length("width", b.width())
+        .length("drop", b.drop())
+        .length("depth", b.height())
+        .word("made", b.made())
         .map();
   }
 

@@ -43,7 +43,8 @@ final class OutletReader {
     }
     List<String> kinds = cables.stream().map(Wanted::kind).toList();
     String power = e.text("power").orElse("none");
-    return Optional.of(new Outlet(name, spots, kinds, spare, feed, power, e.where()));
+    return Optional.of(
+        new Outlet(name, spots, kinds, spare, feed, power, e.length("box-depth"), e.where()));
   }
 
   static List<Wanted> cables(Entry e) {

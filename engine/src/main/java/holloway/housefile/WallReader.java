@@ -5,6 +5,7 @@ import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Opening;
+import holloway.house.Side;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
@@ -19,6 +20,10 @@ import java.util.TreeMap;
 
 /** Reads what is said of walls, and the openings in them. */
 final class WallReader {
+  /** Keys of a wall that mean nothing where there is none. */
+  private static final List<String> NOT_OPEN =
+      List.of("every", "fill", "blocks-at", "knockouts", "studs-from", "height", "party", "name");
+
   private final Defaults defaults;
 
   WallReader(Defaults defaults) {
@@ -27,6 +32,16 @@ final class WallReader {
 
   /** {@code outer-walls} or {@code inner-walls}, completed by place and era. */
   WallSpec usual(Entry house, String key, boolean outer) {
+    house
+        .map(key, HouseTables.WALL_DEFAULT)
+        .filter(WallReader::isOpen)
+        .ifPresent(
+            e ->
+                e.problem(
+                    "kind",
+                    "walls: [{ between: [kitchen, den], kind: open }]",
+                    "",
+                    "an open side is stated under 'walls:'"));
     WallSpec said =
         house
             .map(key, HouseTables.WALL_DEFAULT)
@@ -75,7 +90,8 @@ final class WallReader {
           .ifPresent(f -> studsFrom.ifPresent(a -> Spots.fits(e, "studs-from", f, a)));
       Optional<Boolean> separation = e.text("separation").map("garage"::equals);
       ref.ifPresent(r -> Unique.claim(e, keyOf(r), refText(r), refs, "wall"));
-      ref.ifPresent(r -> out.add(spec(e, Optional.of(r), e.text("name"), studsFrom, separation)));
+      ref.map(r -> spec(e, Optional.of(r), e.text("name"), studsFrom, separation))
+          .ifPresent(s -> out.add(shaped(e, s)));
     }
     return out;
   }
@@ -116,11 +132,11 @@ final class WallReader {
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
         lengths(e, "blocks-at"),
-        traits(e),
+        traits(e, ref.flatMap(WallRef::face).map(FaceRef::side)),
         e.where());
   }
 
-  private static WallTraits traits(Entry e) {
+  private static WallTraits traits(Entry e, Optional<Side> side) {
     boolean wood = e.timber("studs").filter(t -> t.value().kind() != Timber.Kind.STEEL).isPresent();
     if (wood && e.has("knockouts")) {
       e.problem(
@@ -129,7 +145,80 @@ final class WallReader {
           "",
           "only steel studs have knockouts, and these are of wood");
     }
-    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), List.of());
+    Optional<Integer> rows = e.whole("rows");
+    boolean solid =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
+    if (rows.filter(n -> n == 2).isPresent() && solid) {
+      e.problem("rows", "", "", "only a framed wall has rows of studs");
+    }
+    return new WallTraits(
+        e.yesNo("party"),
+        lengths(e, "knockouts"),
+        lining(e, side),
+        Optional.empty(),
+        Optional.empty(),
+        rows);
+  }
+
+  /** What only a stated wall is: half as high, or not there. */
+  private static WallSpec shaped(Entry e, WallSpec s) {
+    boolean open = isOpen(e);
+    if (e.has("header") && !open) {
+      e.problem(
+          "header",
+          "kind: open, header: 10 in",
+          "",
+          "a header hangs over an open side (kind: open)");
+    }
+    if (e.has("height") && !e.has("between")) {
+      e.problem(
+          "height",
+          "between: [kitchen, den], height: 42 in",
+          "",
+          "a half-height wall stands between two rooms");
+    }
+    if (open && !e.has("between")) {
+      e.problem(
+          "kind", "between: [kitchen, den], kind: open", "", "an open side lies between two rooms");
+    }
+    if (open) {
+      NOT_OPEN.stream()
+          .filter(e::has)
+          .forEach(k -> e.problem(k, "", "", "an open side has no '" + k + "'"));
+    }
+    if (e.has("height") && e.yesNo("party").orElse(false)) {
+      e.problem("height", "", "", "a wall shared with a neighbour is no half-height wall");
+    }
+    if (e.has("height") && e.yesNo("bearing").orElse(false)) {
+      e.problem("height", "", "", "a half-height wall bears no floor; leave out 'bearing: yes'");
+    }
+    WallTraits t = s.traits();
+    return s.withTraits(
+        new WallTraits(
+            t.party(),
+            t.knockouts(),
+            t.layers(),
+            e.length("height"),
+            e.length("header"),
+            t.rows()));
+  }
+
+  private static boolean isOpen(Entry e) {
+    return e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.OPEN).isPresent();
+  }
+
+  /** On the side of the face that is named; on both where none is. */
+  private static List<WallTraits.Layers> lining(Entry e, Optional<Side> side) {
+    List<WallTraits.Layer> layers = new ArrayList<>();
+    for (Marked.Scalar s : e.texts("lining")) {
+      Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
+    }
+    boolean glazed =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.GLAZED).isPresent();
+    if (glazed && !layers.isEmpty()) {
+      e.problem("lining", "", "", "a wall of glass has no lining; leave one of the two out");
+    }
+    return layers.isEmpty() ? List.of() : List.of(new WallTraits.Layers(side, layers));
   }
 
   private static List<Fact<Length>> lengths(Entry e, String key) {

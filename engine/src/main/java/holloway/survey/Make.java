@@ -95,9 +95,7 @@ record Make(
 
   /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */
   Make besideNeighbours() {
-    WallTraits shared =
-        new WallTraits(
-            traits.party().or(() -> Optional.of(true)), traits.knockouts(), traits.layers());
+    WallTraits shared = traits.withParty(traits.party().orElse(true));
     return new Make(
         name,
         kind,
@@ -127,6 +125,16 @@ record Make(
         singleTopPlate,
         blocksAt,
         traits);
+  }
+
+  /** Two rows of studs, one behind the other. */
+  boolean isDouble() {
+    return kind == WallSpec.Kind.FRAMED && traits.isDouble();
+  }
+
+  /** Rooms that meet with nothing between them, not even a header. */
+  boolean isOpenThrough() {
+    return kind == WallSpec.Kind.OPEN && traits.header().isEmpty();
   }
 
   /** Can both be stretches of one framed strip? */

@@ -42,6 +42,12 @@ public final class Makeup {
   /** Subfloor panel, 23/32 in (IRC table R503.2.1.1, trade-facts D16). */
   public static final long SUBFLOOR = UsualBuild.fixed("subfloor-thickness");
 
+  /** Between the two rows of a double stud wall when nobody said; common practice. */
+  public static final long BETWEEN_ROWS = 25 * MM;
+
+  /** Board that caps a half-height wall; common practice, no published source. */
+  public static final long CAP = 19 * MM;
+
   /** Floorboards on joists; common practice, no published source. */
   public static final long FLOORBOARDS = UsualBuild.fixed("floorboards-thickness");
 

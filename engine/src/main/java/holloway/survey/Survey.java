@@ -36,6 +36,7 @@ public final class Survey {
     Extent.check(rooms, problems);
     new Overlaps(gaps, texts, problems).check(rooms);
     StairCheck.check(house, order, rooms, problems);
+    BeamCheck.check(house, rooms, texts, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
@@ -45,7 +46,7 @@ public final class Survey {
     problems.throwIfAny();
     FloorCheck.check(levels, rooms, problems);
     WallFinder finder = new WallFinder(rooms, walls.walls());
-    List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
+    List<Wall> all = new OnWalls(house, finder, rooms, walls.walls(), texts, problems).place();
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
