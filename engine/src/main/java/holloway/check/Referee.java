@@ -16,6 +16,7 @@ public final class Referee {
           new LegRule(),
           new AtticRule(),
           new JoinRule(),
+          new KneeRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

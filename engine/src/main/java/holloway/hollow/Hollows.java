@@ -31,6 +31,7 @@ public final class Hollows {
     SkirtingSpaces.find(draft);
     ChannelSpaces.find(draft, interests);
     AtticJoins.find(draft);
+    KneeSites.find(draft);
     new PlateSites(draft).find();
     new StudSites(draft).find();
     new BalloonSites(draft).find();

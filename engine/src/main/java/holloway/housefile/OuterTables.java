@@ -11,6 +11,7 @@ import static holloway.housefile.Shape.SIZE;
 import static holloway.housefile.Shape.SPACING;
 import static holloway.housefile.Shape.YES_NO;
 import static holloway.housefile.Shape.listOf;
+import static holloway.housefile.Shape.words;
 import static holloway.housefile.Shape.wordsOf;
 import static holloway.housefile.Table.may;
 import static holloway.housefile.Table.must;
@@ -38,6 +39,17 @@ final class OuterTables {
           must("size", SIZE, "clear, along the wall between x height"),
           may("from", ALONG, "from an end of the wall between to its near side"));
 
+  static final Table KNEE =
+      Table.of(
+          "knee-wall",
+          "a low wall of a room under the slope, along the eaves",
+          must("side", FACE, "the room and side it shows to"),
+          must("height", LENGTH, "from the floor to where the ceiling begins to slope"),
+          may(
+              "behind",
+              words("bare", "boarded"),
+              "bare: its studs stand open to the space behind; boarded (unless said): shut"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -57,7 +69,11 @@ final class OuterTables {
           may("boarded", YES_NO, "boards to walk on"),
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
-          may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"));
+          may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
+          may(
+              "knee-walls",
+              listOf(new Shape.MapOf(KNEE)),
+              "low walls along its eaves, with a side attic behind"));
 
   static final Table CHASE =
       Table.of(

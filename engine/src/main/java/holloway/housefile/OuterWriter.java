@@ -88,6 +88,9 @@ final class OuterWriter {
     if (!r.joins().isEmpty()) {
       w.put("joins", r.joins().stream().map(OuterWriter::join).toList());
     }
+    if (!r.knees().isEmpty()) {
+      w.put("knee-walls", r.knees().stream().map(OuterWriter::knee).toList());
+    }
     return w.yesNo("boarded", r.boarded())
         .put(
             "hatches",
@@ -100,6 +103,14 @@ final class OuterWriter {
         .put("to", j.to())
         .put("size", Words.size(j.wide(), j.high()))
         .maybe("from", j.from(), a -> Words.of(a))
+        .map();
+  }
+
+  private static Map<String, Object> knee(Roof.Knee k) {
+    return new Words()
+        .put("side", Words.of(k.face()))
+        .put("height", Words.of(k.height()))
+        .put("behind", k.bare() ? "bare" : "boarded")
         .map();
   }
 

@@ -105,7 +105,8 @@ final class LevelText {
                 FramingWords.wall(w, units),
                 origin(w),
                 w.isOuter() ? "outer, seen from " : "seen from ",
-                String.join(", ", rooms)));
+                String.join(", ", rooms))
+            + KneeWords.of(placed, w, units));
   }
 
   /** What lies on the framing, from the wall's south or west side to the other. */

@@ -29,7 +29,16 @@ final class RingNet {
    * A stretch of the line, by distance from its first corner, that an opening takes, and the height
    * to go over it.
    */
-  record Gap(Interval at, long overZ) {}
+  record Gap(Interval at, long overZ) {
+    /** The height of an opening that cable is not led over. */
+    static final long NOT_PASSED = Long.MAX_VALUE;
+
+    /** True if it lies between two distances, the second counted on past the first corner. */
+    boolean shuts(long from, long to, long round) {
+      boolean here = at.lo() < to && at.hi() > from;
+      return overZ == NOT_PASSED && (here || at.lo() + round < to && at.hi() + round > from);
+    }
+  }
 
   private record Stop(Entry entry, long param, Point2 foot) {}
 
@@ -108,14 +117,14 @@ final class RingNet {
               new int[0]);
       leg(base, s.entry().node(), spur(s, z));
       if (last != null && base != before) {
-        leg(before, base, line(last.param(), s.param(), z, gaps));
+        leg(before, base, last.param(), s.param(), z, gaps);
       }
       first = first < 0 ? base : first;
       before = base;
       last = s;
     }
     if (stops.size() > 2 && before != first) {
-      leg(before, first, line(last.param(), stops.get(0).param() + round, z, gaps));
+      leg(before, first, last.param(), stops.get(0).param() + round, z, gaps);
     }
   }
 
@@ -197,6 +206,12 @@ final class RingNet {
     Point2 b = corners.get((i + 1) % corners.size());
     return new Point2(
         a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
+  }
+
+  private void leg(int a, int b, long from, long to, long z, List<Gap> gaps) {
+    if (gaps.stream().noneMatch(g -> g.shuts(from, to, round))) {
+      leg(a, b, line(from, to, z, gaps));
+    }
   }
 
   /** A leg that would run into something built into the room is left out. */
