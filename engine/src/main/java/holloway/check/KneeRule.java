@@ -14,9 +14,10 @@ import java.util.Optional;
 
 /**
  * Knee walls, read from what was stated of rooms and roof: a leg behind them lies under the slope
- * that their height gives, within an arm of where a body fits, behind a stated knee wall, in a space
- * that a door leads into; a cable passes into a knee wall from there only through a bare back; and
- * nothing in the rooms lies above the slope or comes from out of doors through a knee wall.
+ * that their height gives, within an arm of where a body fits, behind a stated knee wall, in a
+ * space that a door leads into; a cable passes into a knee wall from there only through a bare
+ * back; and nothing in the rooms lies above the slope or comes from out of doors through a knee
+ * wall.
  */
 final class KneeRule implements Rule {
   private static final double SLACK_MM = 1;
@@ -79,8 +80,7 @@ final class KneeRule implements Rule {
         PlacedRoom room = room(before.get(), evidence);
         double out = outward(before.get().face(), room, p);
         double fits =
-            (slopeZ(roof, before.get(), room, 0) - attic.chordTopZ() / 1e6 - BODY_MM)
-                / slope(roof);
+            (slopeZ(roof, before.get(), room, 0) - attic.chordTopZ() / 1e6 - BODY_MM) / slope(roof);
         if (p.z() > slopeZ(roof, before.get(), room, out) + SLACK_MM) {
           charge.step(at, "lies at %s, above the rafters", p.text());
           return;
@@ -156,8 +156,7 @@ final class KneeRule implements Rule {
             k ->
                 w.faces().stream()
                     .anyMatch(
-                        f ->
-                            f.room().equals(k.face().room()) && f.roomSide() == k.face().side()))
+                        f -> f.room().equals(k.face().room()) && f.roomSide() == k.face().side()))
         .findFirst();
   }
 

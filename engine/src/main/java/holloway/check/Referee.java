@@ -17,6 +17,7 @@ public final class Referee {
           new AtticRule(),
           new JoinRule(),
           new KneeRule(),
+          new FlatRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

@@ -9,9 +9,9 @@ import holloway.units.Length;
 import java.util.List;
 
 /**
- * The space under one roof, or behind its knee walls. Heights follow trade-facts D20 to D24: at a distance x from the outer
- * bearing face the sheathing's underside is heel + x·pitch above the plate, and the top chord takes
- * chord / cos θ of that.
+ * The space under one roof, or behind its knee walls. Heights follow trade-facts D20 to D24: at a
+ * distance x from the outer bearing face the sheathing's underside is heel + x·pitch above the
+ * plate, and the top chord takes chord / cos θ of that.
  *
  * @param outline world outline to the outer bearing faces
  * @param roofline outline of everything under this roof's slopes, attic or vaulted ceiling: its

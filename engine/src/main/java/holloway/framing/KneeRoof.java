@@ -47,17 +47,8 @@ public record KneeRoof(
   /** A rafter may come down this much under the joists at the outer face: a birdsmouth. */
   private static final double UNDER_MM = 100;
 
-  private static final double FAR_MM = 50_000;
-
   /** Beside one eave, behind some knee walls. */
   public record Strip(Side side, Polygon2 outline, List<Wall> walls) {}
-
-  /** One knee wall: its side, the room's face, the stretch along it and the eave behind it. */
-  private record Line(Wall wall, Side side, double face, Interval along, double eave, long z) {
-    double distance() {
-      return Math.abs(eave - face);
-    }
-  }
 
   /** Empty for a roof without knee walls. */
   public static Optional<KneeRoof> of(Placed placed, List<Deck> decks, Roof roof) {
@@ -78,7 +69,7 @@ public record KneeRoof(
           none(roof, level, lowest, "the rooms do not all stand on one floor of joists"));
     }
     Geometry below = below(placed, level);
-    List<Line> lines = lines(placed, roof, below);
+    List<KneeLine> lines = lines(placed, roof, below);
     return Optional.of(
         trouble(placed, roof, lines)
             .map(t -> none(roof, level, lowest, t))
@@ -90,8 +81,7 @@ public record KneeRoof(
   }
 
   private static long lowest(Roof roof, List<PlacedRoom> rooms) {
-    long least =
-        roof.knees().stream().mapToLong(k -> k.height().value().nm()).min().orElseThrow();
+    long least = roof.knees().stream().mapToLong(k -> k.height().value().nm()).min().orElseThrow();
     return rooms.get(0).floorZ() + least;
   }
 
@@ -110,70 +100,17 @@ public record KneeRoof(
         .orElseGet(() -> new GeometryFactory().createPolygon());
   }
 
-  private static List<Line> lines(Placed placed, Roof roof, Geometry below) {
-    List<Line> out = new ArrayList<>();
+  private static List<KneeLine> lines(Placed placed, Roof roof, Geometry below) {
+    List<KneeLine> out = new ArrayList<>();
     for (Wall w : placed.walls()) {
       if (w.isFramed() && KneeWalls.isWhole(roof, w)) {
-        out.add(line(placed, roof, w, below));
+        out.add(KneeLine.of(placed, roof, w, below));
       }
     }
     return out;
   }
 
-  private static Line line(Placed placed, Roof roof, Wall w, Geometry below) {
-    Side side = w.faces().get(0).roomSide();
-    long t = w.faces().get(0).side() == 0 ? 0 : w.thickness();
-    long s0 = w.faces().stream().mapToLong(f -> f.s().lo()).min().orElseThrow();
-    long s1 = w.faces().stream().mapToLong(f -> f.s().hi()).max().orElseThrow();
-    Point2 p = w.world(s0, t, 0).plan();
-    Point2 q = w.world(s1, t, 0).plan();
-    boolean ew = side.runsEastWest();
-    Interval along =
-        ew
-            ? new Interval(Math.min(p.x(), q.x()), Math.max(p.x(), q.x()))
-            : new Interval(Math.min(p.y(), q.y()), Math.max(p.y(), q.y()));
-    double face = (ew ? p.y() : p.x()) / 1e6;
-    Geometry behind = below.intersection(band(side, along, face, FAR_MM));
-    Envelope e = behind.getEnvelopeInternal();
-    boolean square =
-        !behind.isEmpty()
-            && Math.abs(e.getArea() - behind.getArea()) < 0.005 * e.getArea() + 1
-            && Math.abs((ew ? e.getWidth() : e.getHeight()) - along.length() / 1e6) < 5;
-    double eave =
-        !square
-            ? face
-            : switch (side) {
-              case NORTH -> e.getMaxY();
-              case SOUTH -> e.getMinY();
-              case EAST -> e.getMaxX();
-              case WEST -> e.getMinX();
-            };
-    long height = KneeWalls.find(placed.house(), w).orElseThrow().height().value().nm();
-    for (Roof.Knee k : roof.knees()) {
-      if (w.faces().stream().anyMatch(f -> f.room().equals(k.face().room()))
-          && k.face().side() == side) {
-        height = Math.min(height, k.height().value().nm());
-      }
-    }
-    long floor = placed.getRoom(w.faces().get(0).room()).floorZ();
-    return new Line(w, side, face, along, eave, floor + height);
-  }
-
-  /** From a face outwards by so many millimetres, along it by a stretch. */
-  private static Geometry band(Side side, Interval along, double face, double out) {
-    double a = along.lo() / 1e6;
-    double b = along.hi() / 1e6;
-    double far = side == Side.NORTH || side == Side.EAST ? face + out : face - out;
-    return side.runsEastWest()
-        ? box(a, Math.min(face, far), b, Math.max(face, far))
-        : box(Math.min(face, far), a, Math.max(face, far), b);
-  }
-
-  private static Geometry box(double x0, double y0, double x1, double y1) {
-    return new GeometryFactory().toGeometry(new Envelope(x0, x1, y0, y1));
-  }
-
-  private static Optional<String> trouble(Placed placed, Roof roof, List<Line> lines) {
+  private static Optional<String> trouble(Placed placed, Roof roof, List<KneeLine> lines) {
     for (Roof.Knee k : roof.knees()) {
       boolean there =
           lines.stream()
@@ -190,12 +127,14 @@ public record KneeRoof(
                 + " knee wall there");
       }
     }
-    for (Line l : lines) {
+    for (KneeLine l : lines) {
       if (l.distance() < 1) {
         return Optional.of(
-            "the storey below does not reach straight out to one outer wall behind " + l.wall().id());
+            "the storey below does not reach straight out to one outer wall behind "
+                + l.wall().id());
       }
-      if (lines.stream().anyMatch(o -> o.side() == l.side() && Math.abs(o.eave() - l.eave()) > 10)) {
+      if (lines.stream()
+          .anyMatch(o -> o.side() == l.side() && Math.abs(o.eave() - l.eave()) > 10)) {
         return Optional.of("the eave on the " + l.side().word() + " side is not one line");
       }
     }
@@ -208,14 +147,14 @@ public record KneeRoof(
       String level,
       List<PlacedRoom> rooms,
       Deck deck,
-      List<Line> lines,
+      List<KneeLine> lines,
       Geometry below) {
     long plate = deck.frame().origin().z() + deck.joistZ().lo();
     long top = deck.frame().origin().z() + deck.joistZ().hi();
     double slope = roof.pitchRise() / (double) roof.pitchRun();
     double cut = roof.chord().value().depth().toMm() * Math.hypot(1, slope);
     double heel = Double.MAX_VALUE;
-    for (Line l : lines) {
+    for (KneeLine l : lines) {
       double atEave = (l.z() - plate) / 1e6 - l.distance() * slope;
       if (atEave < -UNDER_MM) {
         return none(
@@ -246,11 +185,11 @@ public record KneeRoof(
         Optional.empty());
   }
 
-  private static Polygon2 roofline(Placed placed, String level, Roof roof, List<Line> lines) {
+  private static Polygon2 roofline(Placed placed, String level, Roof roof, List<KneeLine> lines) {
     Envelope e =
         Outlines.of(placed, level, r -> RoofFramer.covers(placed, roof, r), true)
             .getEnvelopeInternal();
-    for (Line l : lines) {
+    for (KneeLine l : lines) {
       e.expandToInclude(
           l.side().runsEastWest() ? e.centre().getX() : l.eave(),
           l.side().runsEastWest() ? l.eave() : e.centre().getY());
@@ -263,21 +202,21 @@ public record KneeRoof(
   }
 
   private static List<Strip> strips(
-      Placed placed, String level, List<Line> lines, Geometry below) {
+      Placed placed, String level, List<KneeLine> lines, Geometry below) {
     Geometry storey = Outlines.of(placed, level, r -> true, true);
-    Map<Side, List<Line>> bySide = new TreeMap<>();
+    Map<Side, List<KneeLine>> bySide = new TreeMap<>();
     lines.forEach(l -> bySide.computeIfAbsent(l.side(), k -> new ArrayList<>()).add(l));
     List<Strip> out = new ArrayList<>();
     bySide.forEach(
         (side, of) -> {
           List<Geometry> bands = new ArrayList<>();
-          of.forEach(l -> bands.add(band(side, l.along(), l.face(), l.distance())));
+          of.forEach(l -> bands.add(KneeLine.band(side, l.along(), l.face(), l.distance())));
           Geometry all = Outlines.joined(bands).intersection(below).difference(storey);
           for (Polygon2 part : Outlines.parts(all)) {
             Geometry near = part.toJts().buffer(50);
             List<Wall> walls =
                 of.stream()
-                    .map(Line::wall)
+                    .map(KneeLine::wall)
                     .filter(w -> Outlines.strip(w).toJts().intersects(near))
                     .toList();
             out.add(new Strip(side, part, walls));
@@ -301,7 +240,8 @@ public record KneeRoof(
 
   /** Everything under the slopes as one. */
   Attic shell() {
-    Direction run = roof.shape() == Roof.Shape.SHED ? RoofFramer.shedRun(roof) : roof.ridge().across();
+    Direction run =
+        roof.shape() == Roof.Shape.SHED ? RoofFramer.shedRun(roof) : roof.ridge().across();
     Interval along = run == Direction.NORTH_SOUTH ? roofline.xRange() : roofline.yRange();
     return new Attic(
         roof.name(),

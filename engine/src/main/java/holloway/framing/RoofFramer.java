@@ -35,6 +35,7 @@ final class RoofFramer {
 
   List<Attic> attics() {
     List<Attic> out = new ArrayList<>();
+    FlatRoof.of(placed, decks).forEach(r -> r.frame(members));
     for (Roof roof : placed.house().roofs()) {
       Predicate<PlacedRoom> covered = r -> covers(placed, roof, r);
       List<PlacedRoom> rooms = placed.rooms().stream().filter(covered).toList();
@@ -46,8 +47,10 @@ final class RoofFramer {
         out.addAll(behind(kneed.get(), rooms));
         continue;
       }
-      String level = rooms.get(0).room().level();
-      List<Polygon2> parts = Outlines.parts(open(Outlines.of(placed, level, covered, true), level));
+      if (FlatRoof.isOne(roof)) {
+        continue; // no attic is in it
+      }
+      List<Polygon2> parts = parts(placed, decks, roof, rooms);
       for (int i = 0; i < parts.size(); i++) {
         String id = roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1));
         out.addAll(under(shell(roof, rooms, parts.get(i), id), rooms));
@@ -78,8 +81,26 @@ final class RoofFramer {
     return !named && roof.level().filter(l -> l.equals(r.room().level())).isPresent();
   }
 
+  /** What lies under a roof, each part by itself. */
+  static List<Polygon2> parts(Placed placed, List<Deck> decks, Roof roof, List<PlacedRoom> rooms) {
+    if (rooms.isEmpty()) {
+      return List.of();
+    }
+    String level = rooms.get(0).room().level();
+    Geometry all = Outlines.of(placed, level, r -> covers(placed, roof, r), true);
+    return Outlines.parts(open(placed, decks, all, level));
+  }
+
+  /** The tops of the plates that a roof rests on. */
+  static long plate(Placed placed, List<PlacedRoom> rooms) {
+    return rooms.stream()
+        .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
+        .max()
+        .orElseThrow();
+  }
+
   /** What of an outline has no storey above it; shafts within a storey belong to it. */
-  private Geometry open(Geometry outline, String level) {
+  private static Geometry open(Placed placed, List<Deck> decks, Geometry outline, String level) {
     int order = placed.getLevel(level).order();
     Geometry left = outline;
     for (var upper : placed.levels()) {
@@ -116,11 +137,7 @@ final class RoofFramer {
 
   /** The whole of what lies under one roofline. */
   private Attic shell(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
-    long plate =
-        rooms.stream()
-            .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
-            .max()
-            .orElseThrow();
+    long plate = plate(placed, rooms);
     Direction run = roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
     Interval along = run == Direction.NORTH_SOUTH ? outline.xRange() : outline.yRange();
     List<Interval> chords = chords(roof, along);

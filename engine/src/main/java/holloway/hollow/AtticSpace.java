@@ -55,9 +55,7 @@ final class AtticSpace {
     Map<String, Polygon> bodies = new TreeMap<>();
     for (Attic a : framed.attics()) {
       Optional<Polygon> way =
-          KneeAccess.isSide(a)
-              ? KneeAccess.by(framed, a, body(a), refused)
-              : byHatch(a);
+          KneeAccess.isSide(a) ? KneeAccess.by(framed, a, body(a), refused) : byHatch(a);
       way.ifPresent(part -> bodies.put(a.id(), part));
     }
     throughOpenings(bodies);

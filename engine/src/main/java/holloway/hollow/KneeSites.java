@@ -39,7 +39,10 @@ final class KneeSites {
           .ifPresent(
               t ->
                   draft.refuse(
-                      "side attics of " + r.name(), new Point3(0, 0, 0), t, "as stated in the house file"));
+                      "side attics of " + r.name(),
+                      new Point3(0, 0, 0),
+                      t,
+                      "as stated in the house file"));
     }
   }
 

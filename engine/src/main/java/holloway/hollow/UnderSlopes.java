@@ -51,10 +51,7 @@ final class UnderSlopes {
             roof ->
                 Math.max(
                     r.floorZ() + 2 * BELOW,
-                    r.outline().corners().stream()
-                            .mapToLong(roof::underside)
-                            .min()
-                            .orElseThrow()
+                    r.outline().corners().stream().mapToLong(roof::underside).min().orElseThrow()
                         - BELOW))
         .orElse(Long.MAX_VALUE);
   }

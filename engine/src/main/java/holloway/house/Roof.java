@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param heel height from the top of the plate to the top of the top chord over the outer bearing
  *     face, if stated
  * @param chord section of bottom chord or ceiling joist
+ * @param run of a flat roof: the way its joists run, if cable may lie between them and nobody gets
+ *     in
  */
 public record Roof(
     String name,
@@ -32,6 +34,7 @@ public record Roof(
     List<Hatch> hatches,
     List<Join> joins,
     List<Knee> knees,
+    Optional<Direction> run,
     Where where) {
   /** A roof that comes down on the walls of the rooms it lies over. */
   public Roof(
@@ -74,6 +77,7 @@ public record Roof(
         hatches,
         joins,
         List.of(),
+        Optional.empty(),
         where);
   }
 

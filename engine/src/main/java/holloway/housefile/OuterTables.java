@@ -58,6 +58,10 @@ final class OuterTables {
           may("name", NAME, "your name for it"),
           must("shape", wordsOf(Roof.Shape.class), "its outline"),
           may("ridge", wordsOf(Direction.class), "the way the ridge runs"),
+          may(
+              "run",
+              wordsOf(Direction.class),
+              "the way a flat roof's joists run, if no attic is in it"),
           may("low-side", wordsOf(Side.class), "a shed roof's lower side"),
           may("pitch", new Shape.Text(Form.PITCH), "rise over run, or degrees"),
           may("eaves", HEIGHT, "overhang"),

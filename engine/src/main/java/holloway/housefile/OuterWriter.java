@@ -79,6 +79,7 @@ final class OuterWriter {
     } else {
       w.word("ridge", r.ridge());
     }
+    w.maybe("run", r.run(), d -> Shape.word(d));
     w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
     w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
     w.length("every", r.every()).length("heel", r.heel());

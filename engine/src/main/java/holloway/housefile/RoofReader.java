@@ -1,8 +1,8 @@
 package holloway.housefile;
 
 import holloway.house.Direction;
-import holloway.house.Fact;
 import holloway.house.FaceRef;
+import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.house.Room;
@@ -87,6 +87,7 @@ final class RoofReader {
         hatches(e),
         joins(e),
         knees(e),
+        e.choice("run", Direction.class),
         e.where());
   }
 

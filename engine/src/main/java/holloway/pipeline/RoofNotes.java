@@ -1,9 +1,11 @@
 package holloway.pipeline;
 
 import holloway.framing.Attic;
+import holloway.framing.FlatRoof;
 import holloway.framing.Framed;
 import holloway.framing.Framing;
 import holloway.framing.KneeRoof;
+import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
@@ -18,11 +20,12 @@ final class RoofNotes {
 
   /** None for a house with plain roofs. */
   static List<Plan.FindingLine> of(Placed placed) {
-    List<Roof> kneed =
-        placed.house().roofs().stream().filter(r -> !r.knees().isEmpty()).toList();
+    List<Roof> kneed = placed.house().roofs().stream().filter(r -> !r.knees().isEmpty()).toList();
     List<Plan.FindingLine> out = new ArrayList<>();
-    if (!kneed.isEmpty()) {
+    boolean flat = placed.house().roofs().stream().anyMatch(r -> r.shape() == Roof.Shape.FLAT);
+    if (!kneed.isEmpty() || flat) {
       Framed framed = Framing.of(placed);
+      flats(framed, out);
       kneed.forEach(r -> sides(framed, r, out));
     }
     return out;
@@ -53,8 +56,34 @@ final class RoofNotes {
     }
   }
 
+  private static void flats(Framed framed, List<Plan.FindingLine> out) {
+    for (FlatRoof f : FlatRoof.of(framed.placed(), framed.decks())) {
+      out.add(
+          line(
+              String.format(
+                  Locale.ROOT,
+                  "Flat roof '%s': no attic, cable lies between its joists, which run %s; %d mm"
+                      + " deep, %s.",
+                  f.id(),
+                  f.roof().run().orElseThrow().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                  Math.round(f.z().length() / 1e6),
+                  f.roof().fill() == Fill.UNKNOWN
+                      ? "what fills them is not known"
+                      : "fill " + f.roof().fill().name().toLowerCase(Locale.ROOT))));
+    }
+    for (Roof r : framed.placed().house().roofs()) {
+      if (r.shape() == Roof.Shape.FLAT && r.run().isEmpty() && r.heel().isEmpty()) {
+        out.add(
+            line(
+                "Nothing runs in the flat roof '"
+                    + r.name()
+                    + "': say which way its joists run (run: east-west)."));
+      }
+    }
+  }
+
   private static Plan.FindingLine line(String text) {
     return new Plan.FindingLine(
-        "side-attic", "note", Optional.empty(), "as stated in the house file", text);
+        "under-the-roof", "note", Optional.empty(), "as stated in the house file", text);
   }
 }

@@ -17,8 +17,7 @@ final class KneeWords {
     if (knee.isEmpty()) {
       return "";
     }
-    boolean door =
-        w.openings().stream().anyMatch(o -> o.opening().kind() != Opening.Kind.WINDOW);
+    boolean door = w.openings().stream().anyMatch(o -> o.opening().kind() != Opening.Kind.WINDOW);
     return "; knee wall, the slope begins at %s, behind it the eaves, its back %s, %s"
         .formatted(
             units.tape(knee.get().height().value().nm()),
@@ -27,8 +26,7 @@ final class KneeWords {
   }
 
   private static String back(Placed placed, Wall w) {
-    long bare =
-        w.faces().stream().filter(f -> KneeWalls.isBare(placed.house(), w, f.s())).count();
+    long bare = w.faces().stream().filter(f -> KneeWalls.isBare(placed.house(), w, f.s())).count();
     return bare == w.faces().size()
         ? "bare"
         : bare == 0 ? "boarded: nothing passes it" : "bare in some of these rooms, else boarded";

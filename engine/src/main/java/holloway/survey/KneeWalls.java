@@ -38,8 +38,7 @@ public final class KneeWalls {
   /** True when every room that the wall shows to states it as a knee wall of this roof. */
   public static boolean isWhole(Roof roof, Wall w) {
     return !w.faces().isEmpty()
-        && w.faces().stream()
-            .allMatch(f -> roof.knees().stream().anyMatch(k -> is(k.face(), f)));
+        && w.faces().stream().allMatch(f -> roof.knees().stream().anyMatch(k -> is(k.face(), f)));
   }
 
   private static boolean is(FaceRef ref, Wall.WallFace f) {

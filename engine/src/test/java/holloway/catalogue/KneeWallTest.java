@@ -122,7 +122,9 @@ class KneeWallTest {
     // is 348 mm too little: the rafters would meet the plate 522 mm inside.
     Chain c = house("800 mm", "bare");
     assertTrue(c.framed().attics().isEmpty());
-    assertTrue(why(c, "side attics of top roof").contains("522 mm inside"), why(c, "side attics of top roof"));
+    assertTrue(
+        why(c, "side attics of top roof").contains("522 mm inside"),
+        why(c, "side attics of top roof"));
   }
 
   @Test

@@ -16,7 +16,9 @@ class KneeFaultsTest {
   private Written knees(String ceiling, String walls) {
     return new Written(dir)
         .with("  office: { level: upper,", "  office: { level: upper, ceiling: " + ceiling + ",")
-        .with("beside: office west, from: upper, to: attic", "beside: kitchen west, from: ground, to: upper")
+        .with(
+            "beside: office west, from: upper, to: attic",
+            "beside: kitchen west, from: ground, to: upper")
         .with("frame: trusses }", "frame: rafters, knee-walls: [ " + walls + " ] }");
   }
 
@@ -43,9 +45,9 @@ class KneeFaultsTest {
   @Test
   void alongTheEavesAlone() throws IOException {
     knees("vaulted", NORTH + ", " + SOUTH + ", { side: office east, height: 4 ft }")
-        .assertProblemAt("office east, height", "does not come down on that side", "north or south");
-    knees("vaulted", NORTH)
-        .assertProblemAt("{ over: upper", "knee walls on one side alone");
+        .assertProblemAt(
+            "office east, height", "does not come down on that side", "north or south");
+    knees("vaulted", NORTH).assertProblemAt("{ over: upper", "knee walls on one side alone");
   }
 
   @Test
@@ -56,11 +58,12 @@ class KneeFaultsTest {
         knees("vaulted", NORTH + ", " + SOUTH + ", { side: kitchen north, height: 4 ft }"),
         "that roof does not lie over the room");
     assertSome(
-        knees("vaulted", NORTH + ", " + NORTH + ", " + SOUTH),
-        "is stated as a knee wall twice");
+        knees("vaulted", NORTH + ", " + NORTH + ", " + SOUTH), "is stated as a knee wall twice");
     assertSome(
         knees("vaulted", NORTH + ", " + SOUTH)
-        .with("window, side: office east, from: south 3 ft", "window, side: office north, from: west 3 ft"),
+            .with(
+                "window, side: office east, from: south 3 ft",
+                "window, side: office north, from: west 3 ft"),
         "no window is in it");
   }
 
@@ -68,7 +71,9 @@ class KneeFaultsTest {
   void aShaftHasNoKnownEndThere() throws IOException {
     assertSome(
         knees("vaulted", NORTH + ", " + SOUTH)
-        .with("beside: kitchen west, from: ground, to: upper", "beside: office west, from: upper, to: attic"),
+            .with(
+                "beside: kitchen west, from: ground, to: upper",
+                "beside: office west, from: upper, to: attic"),
         "where a shaft there ends is not known");
   }
 }
