@@ -16,6 +16,8 @@ public final class Referee {
           new LegRule(),
           new AtticRule(),
           new JoinRule(),
+          new KneeRule(),
+          new FlatRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

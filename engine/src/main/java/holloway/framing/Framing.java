@@ -22,7 +22,7 @@ public final class Framing {
       }
     }
     List<Deck> decks = new DeckFramer(placed, lines, members).decks();
-    List<Attic> attics = new RoofFramer(placed, members).attics();
+    List<Attic> attics = new RoofFramer(placed, decks, members).attics();
     FinishFramer.frame(placed, decks, members);
     LoweredFramer.frame(placed, members);
     StairFramer.frame(placed, members);

@@ -54,17 +54,17 @@ final class JoistSites {
           blocking(d, one, other);
         }
         below.stream()
-            .filter(r -> !isLowered(r))
-            .forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
+            .filter(r -> !isLowered(draft, r))
+            .forEach(r -> places(draft, one, r, AccessPlace.Kind.CEILING_PATCH));
         if (d.spec().boards()) {
-          on.forEach(r -> places(d, one, r, AccessPlace.Kind.LIFTED_BOARDS));
+          on.forEach(r -> places(draft, one, r, AccessPlace.Kind.LIFTED_BOARDS));
         }
       }
     }
   }
 
   /** Nobody patches a ceiling through another one that hangs below it. */
-  private boolean isLowered(PlacedRoom r) {
+  static boolean isLowered(Draft draft, PlacedRoom r) {
     return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
   }
 
@@ -193,7 +193,7 @@ final class JoistSites {
   }
 
   /** At both ends over the room, near its walls, and where its joists would be bored. */
-  private void places(Deck d, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
+  static void places(Draft draft, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
     for (Interval i : over(bay, room)) {
       TreeSet<Long> spots =
           new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i), i.hi() - FROM_WALL));

@@ -34,10 +34,12 @@ final class StudBays {
   private record Cell(Interval s, Interval z) {}
 
   private final Framed framed;
+  private final UnderSlopes slopes;
   private final Map<String, List<Member>> byOwner = new HashMap<>();
 
   StudBays(Framed framed) {
     this.framed = framed;
+    slopes = new UnderSlopes(framed);
     framed
         .members()
         .forEach(m -> byOwner.computeIfAbsent(m.owner(), k -> new ArrayList<>()).add(m));
@@ -72,7 +74,9 @@ final class StudBays {
     }
     w.openings().forEach(o -> solid.add(new Cell(o.s(), o.z())));
     List<Hollow> out = new ArrayList<>();
-    for (Cell c : merge(columns(w, solid, low))) {
+    for (Cell whole : merge(columns(w, solid, low))) {
+      long top = slopes.top(w, whole.s());
+      Cell c = new Cell(whole.s(), new Interval(whole.z().lo(), whole.z().clamp(top)));
       if (c.s().length() >= NARROWEST && c.z().length() >= LOWEST) {
         out.add(bay(w, t, c, low));
       }

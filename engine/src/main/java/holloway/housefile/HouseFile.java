@@ -76,6 +76,8 @@ public final class HouseFile {
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
     request.ifPresent(r -> SizeCheck.check(house, built, r));
     request.ifPresent(r -> VaultCheck.check(built, r, problems));
+    KneeCheck.check(built, problems);
+    FlatCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
   }
 

@@ -81,6 +81,7 @@ final class OuterWriter {
     } else {
       w.word("ridge", r.ridge());
     }
+    w.maybe("run", r.run(), d -> Shape.word(d));
     w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
     w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
     w.length("every", r.every()).length("heel", r.heel());
@@ -89,6 +90,9 @@ final class OuterWriter {
     }
     if (!r.joins().isEmpty()) {
       w.put("joins", r.joins().stream().map(OuterWriter::join).toList());
+    }
+    if (!r.knees().isEmpty()) {
+      w.put("knee-walls", r.knees().stream().map(OuterWriter::knee).toList());
     }
     return w.yesNo("boarded", r.boarded())
         .put(
@@ -102,6 +106,14 @@ final class OuterWriter {
         .put("to", j.to())
         .put("size", Words.size(j.wide(), j.high()))
         .maybe("from", j.from(), a -> Words.of(a))
+        .map();
+  }
+
+  private static Map<String, Object> knee(Roof.Knee k) {
+    return new Words()
+        .put("side", Words.of(k.face()))
+        .put("height", Words.of(k.height()))
+        .put("behind", k.bare() ? "bare" : "boarded")
         .map();
   }
 

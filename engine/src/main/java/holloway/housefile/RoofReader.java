@@ -1,6 +1,7 @@
 package holloway.housefile;
 
 import holloway.house.Direction;
+import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Roof;
@@ -85,6 +86,8 @@ final class RoofReader {
         e.yesNo("boarded").orElse(false),
         hatches(e),
         joins(e),
+        knees(e),
+        e.choice("run", Direction.class),
         e.where());
   }
 
@@ -135,6 +138,19 @@ final class RoofReader {
                 size.get().eastWest().value(),
                 size.get().northSouth().value(),
                 j.where("to")));
+      }
+    }
+    return out;
+  }
+
+  private static List<Roof.Knee> knees(Entry e) {
+    List<Roof.Knee> out = new ArrayList<>();
+    for (Entry k : e.maps("knee-walls", OuterTables.KNEE)) {
+      Optional<FaceRef> face = k.face("side");
+      Optional<Fact<Length>> height = k.length("height");
+      if (face.isPresent() && height.isPresent()) {
+        boolean bare = k.text("behind").filter("bare"::equals).isPresent();
+        out.add(new Roof.Knee(face.get(), height.get(), bare, k.where("side")));
       }
     }
     return out;

@@ -102,8 +102,9 @@ public final class Pipeline {
     Stages.Reading reading = stages.read(houseFile);
     Outcome<Placed> placed = stages.survey(reading.house());
     stages.checkEnds(placed.value(), reading.request());
-    return new Answers.Understood(
-        placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
+    List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
+    notes.addAll(RoofNotes.of(placed.value()));
+    return new Answers.Understood(placed.value(), reading.request(), List.copyOf(notes));
   }
 
   /** Verifies a plan file, and its certificate if it holds one, without the solver. */

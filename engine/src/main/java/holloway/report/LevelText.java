@@ -135,17 +135,18 @@ final class LevelText {
         "  ",
         6,
         "%s: %s long, %s thick (%s, %s, %s); %s%s; %s%s"
-            .formatted(
-                w.id(),
-                units.tape(w.length()),
-                units.tape(w.thickness()),
-                layer(w, 0),
-                units.tape(w.core().length()),
-                layer(w, 1),
-                FramingWords.wall(w, units),
-                origin(w),
-                w.isOuter() ? "outer, seen from " : "seen from ",
-                String.join(", ", rooms)));
+                .formatted(
+                    w.id(),
+                    units.tape(w.length()),
+                    units.tape(w.thickness()),
+                    layer(w, 0),
+                    units.tape(w.core().length()),
+                    layer(w, 1),
+                    FramingWords.wall(w, units),
+                    origin(w),
+                    w.isOuter() ? "outer, seen from " : "seen from ",
+                    String.join(", ", rooms))
+            + KneeWords.of(placed, w, units));
   }
 
   /** What lies on the framing, from the wall's south or west side to the other. */

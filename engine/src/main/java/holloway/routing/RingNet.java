@@ -33,6 +33,15 @@ final class RingNet {
    * @param sort what takes it
    */
   record Gap(Interval at, long overZ, long fromZ, Sort sort) {
+    /** The height of an opening that cable is not led over. */
+    static final long NOT_PASSED = Long.MAX_VALUE;
+
+    /** True if it lies between two distances, the second counted on past the first corner. */
+    boolean shuts(long from, long to, long round) {
+      boolean here = at.lo() < to && at.hi() > from;
+      return overZ == NOT_PASSED && (here || at.lo() + round < to && at.hi() + round > from);
+    }
+
     /** Of a door: what starts under its head goes over it. */
     Gap(Interval at, long overZ) {
       this(at, overZ, Long.MIN_VALUE, Sort.DOOR);
@@ -137,14 +146,14 @@ final class RingNet {
         leg(base, s.entry().node(), spur(s, over));
       }
       if (last != null && base != before) {
-        leg(before, base, line(last.param(), s.param(), z, gaps));
+        leg(before, base, last.param(), s.param(), z, gaps);
       }
       first = first < 0 ? base : first;
       before = base;
       last = s;
     }
     if (stops.size() > 2 && before != first) {
-      leg(before, first, line(last.param(), stops.get(0).param() + round, z, gaps));
+      leg(before, first, last.param(), stops.get(0).param() + round, z, gaps);
     }
   }
 
@@ -250,6 +259,12 @@ final class RingNet {
     Point2 b = corners.get((i + 1) % corners.size());
     return new Point2(
         a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
+  }
+
+  private void leg(int a, int b, long from, long to, long z, List<Gap> gaps) {
+    if (gaps.stream().noneMatch(g -> g.shuts(from, to, round))) {
+      leg(a, b, line(from, to, z, gaps));
+    }
   }
 
   /** A leg that would run into something built into the room is left out. */

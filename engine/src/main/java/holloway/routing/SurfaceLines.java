@@ -111,6 +111,9 @@ final class SurfaceLines {
             Point2 b = w.world(o.s().hi(), side == 0 ? 0 : w.thickness(), 0).plan();
             long over =
                 Math.min(w.frame().origin().z() + o.z().hi() + 60_000_000, ceilingZ - 15_000_000);
+            if (w.frame().origin().z() + o.z().hi() > ceilingZ) {
+              over = RingNet.Gap.NOT_PASSED; // under a slope a door is higher than the wall's line
+            }
             boolean low = w.frame().origin().z() + o.z().lo() < floorZ + 120_000_000;
             if (low && near(index, a) && near(index, b)) {
               long p = Math.round(index.project(coordinate(a)) * 1e6);

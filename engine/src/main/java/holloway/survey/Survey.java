@@ -45,8 +45,9 @@ public final class Survey {
     List<PlacedLevel> levels = walls.build(order, rooms, spaces);
     problems.throwIfAny();
     FloorCheck.check(levels, rooms, problems);
-    WallFinder finder = new WallFinder(rooms, walls.walls());
-    List<Wall> all = new OnWalls(house, finder, rooms, walls.walls(), texts, problems).place();
+    List<Wall> built = KneeWalls.lowered(house, walls.walls());
+    WallFinder finder = new WallFinder(rooms, built);
+    List<Wall> all = new OnWalls(house, finder, rooms, built, texts, problems).place();
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
