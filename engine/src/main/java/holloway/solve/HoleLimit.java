@@ -9,6 +9,7 @@ import java.util.Arrays;
 final class HoleLimit {
   private final long[] limit;
   private final int[] size;
+  private final int cables;
 
   /**
    * @param limit price with 1, 2, … cables
@@ -17,6 +18,21 @@ final class HoleLimit {
   HoleLimit(long[] limit, int[] size) {
     this.limit = limit;
     this.size = size;
+    int sum = 0;
+    for (int s : size) {
+      sum += s;
+    }
+    cables = sum;
+  }
+
+  /** One limit for any number of cables, and none that do not fit together. */
+  boolean isFlat() {
+    for (long l : limit) {
+      if (l != limit[0]) {
+        return false;
+      }
+    }
+    return limit.length >= cables && cables > 0;
   }
 
   /** Lowers shares until the limit holds; true if any was lowered. */
@@ -59,7 +75,7 @@ final class HoleLimit {
   }
 
   private long[] sorted(long[] value) {
-    long[] out = new long[Arrays.stream(size).sum()];
+    long[] out = new long[cables];
     int at = 0;
     for (int g = 0; g < size.length; g++) {
       for (int i = 0; i < size[g]; i++) {

@@ -18,6 +18,7 @@ final class Shares {
   private final int[] rowOf;
   private final int[] size;
   private final boolean[] prepaid;
+  private long[] common;
 
   /**
    * @param size number of runs in each group
@@ -137,10 +138,11 @@ final class Shares {
       x[k] = Math.max(0, x[k]);
       sum += x[k];
     }
-    long[] limit = limit(row);
-    if (limit == null) {
-      lower(x, at, sum, price(row));
-    } else if (limit.length > 0 && sum > limit[0]) {
+    long common = common(row);
+    if (common >= 0) {
+      lower(x, at, sum, common);
+    } else if (sum > 0) {
+      long[] limit = limit(row);
       long[] value = new long[size.length];
       for (int k : at) {
         value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
@@ -150,6 +152,19 @@ final class Shares {
         x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
       }
     }
+  }
+
+  /** What all shares of a row together may be, −1 where that is not the whole of its limit. */
+  private long common(int row) {
+    if (common == null) {
+      common = new long[rowPrice.length];
+      for (int r = 0; r < common.length; r++) {
+        long[] limit = limit(r);
+        boolean flat = limit == null || new HoleLimit(limit, size).isFlat();
+        common[r] = !flat ? -1 : limit == null ? price(r) : limit[0];
+      }
+    }
+    return common[row];
   }
 
   /** Takes the same from all that are above nothing until the sum is at most the price. */
