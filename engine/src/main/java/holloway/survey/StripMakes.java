@@ -69,12 +69,16 @@ final class StripMakes {
     List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
     said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
     said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
-    return Make.of(specs.house(), level(a), said, false).thickness().map(t -> t.value().nm()).orElse(0L);
+    return Make.of(specs.house(), level(a), said, false)
+        .thickness()
+        .map(t -> t.value().nm())
+        .orElse(0L);
   }
 
   /** Do these two faces coincide, with nothing between the rooms? */
   boolean isOpenThrough(Edge a, Edge b) {
-    return Make.of(specs.house(), level(a), specs.between(a.room().name(), b.room().name(), 1), false)
+    return Make.of(
+            specs.house(), level(a), specs.between(a.room().name(), b.room().name(), 1), false)
         .isOpenThrough();
   }
 

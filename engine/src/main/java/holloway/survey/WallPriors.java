@@ -73,7 +73,10 @@ final class WallPriors {
   }
 
   private boolean isLayered(RoomShape.Face a, RoomShape.Face b) {
-    return !Make.of(specs.house(), a.shape().room().level(), said(a, b), false).traits().layers().isEmpty();
+    return !Make.of(specs.house(), a.shape().room().level(), said(a, b), false)
+        .traits()
+        .layers()
+        .isEmpty();
   }
 
   static boolean looksLike2x6(long gap) {
