@@ -106,9 +106,9 @@ final class BoxRule implements Rule {
     if (outlet.isEmpty()) {
       return out;
     }
-    boolean first = outlet.get().name().equals(end);
+    // A settled plan names the spot that was chosen like the outlet, whichever of them it is.
     List<Spot> spots = outlet.get().spots();
-    for (Spot s : first ? spots.subList(0, 1) : spots) {
+    for (Spot s : spots) {
       if (!(s instanceof Spot.OnWall w)) {
         return List.of();
       }

@@ -10,6 +10,7 @@ import holloway.house.Room;
 import holloway.house.Side;
 import holloway.house.Where;
 import java.util.List;
+import holloway.units.Length;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -18,6 +19,9 @@ import java.util.TreeMap;
  * them.
  */
 final class KneeCheck {
+  /** Room for plates and a stud between them; from experience. */
+  private static final Length LEAST = Length.mm(300);
+
   private final House house;
   private final Problems problems;
   private final Map<String, Roof> stated = new TreeMap<>();
@@ -56,6 +60,13 @@ final class KneeCheck {
           face,
           "a room under '" + r.name() + "'",
           "cannot be a knee wall of '" + r.name() + "': that roof does not lie over the room");
+    }
+    if (k.height().value().compareTo(LEAST) < 0) {
+      add(
+          k.where(),
+          face,
+          "a height of " + LEAST + " or more",
+          "is too low for a knee wall: its plates alone are as high; leave it out");
     }
     if (!room.vaulted()) {
       add(
