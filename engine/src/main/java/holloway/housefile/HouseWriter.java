@@ -5,6 +5,7 @@ import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.House;
 import holloway.house.Level;
+import holloway.house.Lining;
 import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
@@ -97,7 +98,17 @@ public final class HouseWriter {
         .length("rise", l.rise())
         .maybe("outer-walls", l.outerWalls(), s -> make(new Words(), s).map())
         .maybe("inner-walls", l.innerWalls(), s -> make(new Words(), s).map())
+        .maybe("usual", slopes(l), c -> Map.of("ceiling", Shape.word(c)))
         .map();
+  }
+
+  /** {@code ceiling: vaulted} leaves no word for what lines the slopes: the level has to say it. */
+  private Optional<Lining> slopes(Level level) {
+    return house.rooms().stream()
+        .filter(r -> r.vaulted() && r.level().equals(level.name()))
+        .filter(r -> !taken.has("ceiling", r.name()))
+        .map(Room::ceiling)
+        .findFirst();
   }
 
   private Object floor(FloorSpec f, String of) {
