@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Thoroughness;
@@ -35,7 +36,7 @@ final class PlanVerb implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write plan.json and plan.txt there, both or neither")
+      description = "write plan.json, plan.txt and a drawing of the runs on each level there, all or none")
   Optional<Path> folder = Optional.empty();
 
   @Option(
@@ -106,6 +107,8 @@ final class PlanVerb implements Callable<Integer> {
     TreeMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.json", document.getBytes(StandardCharsets.UTF_8));
     files.put("plan.txt", text(answer, Ink.PLAIN).getBytes(StandardCharsets.UTF_8));
+    FloorDrawing.of(answer.placed(), answer.request(), answer.plan(), answer.system())
+        .forEach((name, svg) -> files.put(name, svg.getBytes(StandardCharsets.UTF_8)));
     new OutFolder(to).write(files);
   }
 
