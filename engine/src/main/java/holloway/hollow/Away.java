@@ -10,7 +10,7 @@ import java.util.Comparator;
  * one after the other, the first one this way is taken: a house in a mirror, whose layouts begin at
  * the mirrored corner, gets the mirrored places.
  */
-record Away(LayoutCorner from) {
+public record Away(LayoutCorner from) {
   static Away of(Draft draft) {
     return new Away(draft.framed.placed().house().layout());
   }
@@ -43,7 +43,7 @@ record Away(LayoutCorner from) {
   }
 
   /** A plan point so far from another, each amount counted away from that corner. */
-  Point2 plus(Point2 p, long eastWest, long northSouth) {
+  public Point2 plus(Point2 p, long eastWest, long northSouth) {
     return p.plus(east() * eastWest, north() * northSouth);
   }
 
