@@ -24,7 +24,7 @@ public record Away(LayoutCorner from) {
   }
 
   /** 1 where u leads away from that corner, -1 where it leads towards it. */
-  int alongU(Frame f) {
+  public int alongU(Frame f) {
     return sign(f.u());
   }
 
