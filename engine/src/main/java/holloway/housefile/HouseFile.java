@@ -3,6 +3,7 @@ package holloway.housefile;
 import holloway.house.Fact;
 import holloway.house.Found;
 import holloway.house.House;
+import holloway.house.LayoutCorner;
 import holloway.house.House.InputFile;
 import holloway.house.RulePlace;
 import holloway.request.Effort;
@@ -118,6 +119,7 @@ public final class HouseFile {
         inputs,
         StairReader.read(e),
         defaults.assumed(),
-        BeamReader.read(e));
+        BeamReader.read(e),
+        e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST));
   }
 }

@@ -15,6 +15,7 @@ import static holloway.housefile.Table.must;
 
 import holloway.catalog.Cable;
 import holloway.catalog.Cables;
+import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Profile;
 import holloway.request.Wishes;
@@ -156,6 +157,10 @@ final class WantedTables {
               "whose rules are looked up, and how houses are usually built"),
           may("built", new Shape.Whole(1500, 2100), "the year"),
           may("framing", Shape.words("platform", "balloon"), "balloon: studs run past the floors"),
+          may(
+              "layout-from",
+              Shape.wordsOf(LayoutCorner.class),
+              "the corner that assumed studs, joists and rafters are counted from"),
           may("outer-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the outer walls"),
           may("inner-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the inner walls"),
           may("usual", new Shape.MapOf(HouseTables.USUAL), "what is usual in this house"),

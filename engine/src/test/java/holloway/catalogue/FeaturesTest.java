@@ -60,6 +60,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("attic")
   void anAtticDropIntoAnInnerWall() {
     Plan p = hidden(chain("", "", "cat6", ""));
     assertEquals(1, p.runs().size());
@@ -69,12 +70,14 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("foam in a wall")
   void foamShutsTheBay() {
     Plan p = hidden(chain(", fill: foam", "", "cat6", ""));
     assertEquals(List.of("desk/cat6-1"), p.unrouted().stream().map(Plan.Unrouted::id).toList());
   }
 
   @Test
+  @Feature("filled bay")
   void looseFillIsFishedUpToItsLimitOnly() {
     // Plates' underside to the desk: 2438.4 + 12.7 - 76 - 400 = 1.975 m, under the 2.5 m of loose
     // fill.
@@ -82,6 +85,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("fire block")
   void aFireBlockIsBoredOrGoneRound() {
     String block =
         "obstacles: [{ fire-block, side: lounge east, from: south 4.1 m, width: 700 mm, bottom: 1.2 m, top: 1.24 m }]";
@@ -91,12 +95,14 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("attic left alone")
   void theAtticNeverMeansNoAttic() {
     Plan p = hidden(chain("", "", "cat6", "wishes: { attic: never }"));
     assertTrue(p.runs().isEmpty());
   }
 
   @Test
+  @Feature("room to avoid")
   void aRoomToAvoidIsNotOpenedNorCrossed() {
     Chain c = chain("", "", "cat6", "wishes: { avoid: [lounge] }");
     assertTrue(
@@ -107,6 +113,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("second bore beside the first")
   void moreCablesTakeAWiderBitThenASecondHole() {
     // E7: 3/4 in (19 mm) takes three cat6, 7/8 in (22) takes four, 1 in (25) six.
     assertEquals(19, plate(hidden(chain("", "", "cat6, cat6, cat6", ""))).diameterMm());
@@ -124,6 +131,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("outlet with a range")
   void aRangeLetsTheOutletSitInTheBetterBay() {
     // At 4.5 m a fire block stands in the bay; from 4.5 to 6 m there are bays without.
     String block =
@@ -144,6 +152,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("conduit")
   void anExistingConduitNeedsNoHole() {
     String tube =
         """
@@ -164,6 +173,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("tank in the attic")
   void anObstacleInTheAtticIsGoneRound() {
     Plan free = hidden(chain("", "", "cat6", ""));
     String tank =
@@ -173,6 +183,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("tank in the attic")
   void aTankAcrossTheAtticCutsOffWhatLiesBehind() {
     // A wall-to-wall tank over the store's edge leaves no body's way: the desk's plates are out of
     // reach.
@@ -186,6 +197,7 @@ class FeaturesTest {
   }
 
   @Test
+  @Feature("chimney")
   void aFlueIsNoWay() {
     String chase =
         "hollows: [{ chase: old chimney, from: main, to: attic, beside: lounge north, size: 300 mm x 300 mm, contents: [flue], known: yes }]";

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Two roofs on one house: from one attic into the other only where an opening is stated. */
+@Feature("several roofs, attics joined")
 class JoinedAtticsTest {
   private static final String HOUSE =
       """
@@ -68,6 +69,7 @@ class JoinedAtticsTest {
   }
 
   @Test
+  @Feature("roof over some rooms")
   void aRoofOverSomeRoomsEndsWithThem() {
     // Store 3.8 m and its wall of 4-1/2 in; 101.6 mm outside: not along the outer walls to the
     // study.

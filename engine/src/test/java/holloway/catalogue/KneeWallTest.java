@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
  * A storey and a half: three rooms in a row under one roof, knee walls north and south, the eaves
  * behind them. The cable runs along the north side attic from the west room to the east one.
  */
+@Feature("knee wall and side attic")
 class KneeWallTest {
   private static final String HOUSE =
       """

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Cables that go the same way share a hole; the bit grows with them (E7, A6-1). */
+@Feature("hole shared by several cables")
 class SharedHoleTest {
   private static List<Integer> bits(String cables) {
     Plan p = WrittenHouse.of(ToyAttic.TEXT.replace("cables: [cat6]", "cables: " + cables)).plan();

@@ -14,9 +14,13 @@ import holloway.support.Turned;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A house in a mirror, turned or placed from another of its rooms is as much work. Studs that are
@@ -80,8 +84,8 @@ class TurnedTest {
     var h = read.house();
     var r = read.request();
     for (Turned way : ways) {
+      r = way.of(r, h);
       h = way.of(h);
-      r = way.of(r);
     }
     return written("turned.yaml", HouseWriter.house(h, r, Optional.empty()));
   }
@@ -128,6 +132,27 @@ class TurnedTest {
     assertSameWork(straight, plan(turned(house, diagonal, ew)), "a quarter turn");
     assertSameWork(straight, plan(turned(house, ew, ns)), "half a turn");
     assertSameWork(straight, plan(turned(house, diagonal, ns)), "three quarters");
+  }
+
+  /** Quarter turns, half turns and mirrors, each as mirrors one after the other. */
+  private static final Map<String, Turned[]> WAYS =
+      new TreeMap<>(
+          Map.of(
+              "1 diagonal", new Turned[] {Turned.DIAGONALLY},
+              "2 east for west", new Turned[] {Turned.EAST_FOR_WEST},
+              "3 north for south", new Turned[] {Turned.NORTH_FOR_SOUTH},
+              "4 quarter", new Turned[] {Turned.DIAGONALLY, Turned.EAST_FOR_WEST},
+              "5 half", new Turned[] {Turned.EAST_FOR_WEST, Turned.NORTH_FOR_SOUTH},
+              "6 three quarters", new Turned[] {Turned.DIAGONALLY, Turned.NORTH_FOR_SOUTH}));
+
+  @ParameterizedTest
+  @ValueSource(strings = {"alder-lane", "plumb-corner", "quince-ranch", "tin-street"})
+  void samplesInEveryDirection(String name) throws Exception {
+    Path house = Path.of("..", "samples", name + ".yaml");
+    Plan straight = plan(house);
+    for (Map.Entry<String, Turned[]> way : WAYS.entrySet()) {
+      assertSameWork(straight, plan(turned(house, way.getValue())), name + " " + way.getKey());
+    }
   }
 
   /** The room that is not placed is where the world begins. */

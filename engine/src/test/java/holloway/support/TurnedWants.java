@@ -9,9 +9,9 @@ import java.util.Optional;
 
 /** Cabinet and outlets of a house that is seen in a mirror. */
 final class TurnedWants {
-  private final Turned turned;
+  private final Mirror turned;
 
-  TurnedWants(Turned turned) {
+  TurnedWants(Mirror turned) {
     this.turned = turned;
   }
 
