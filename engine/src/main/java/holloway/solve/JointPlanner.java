@@ -50,7 +50,8 @@ public final class JointPlanner {
         reached.put(task.order.runs().get(k).id(), reach.nearest(k));
       }
     }
-    return new Solved(new PlanWriter(draft).write(bound.bound()), reached, bound, ways(draft), cut);
+    return new Solved(
+        new PlanWriter(draft).write(bound.bound(), cut), reached, bound, ways(draft), cut);
   }
 
   private static int ways(Draft draft) {

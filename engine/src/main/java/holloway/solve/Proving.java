@@ -43,12 +43,12 @@ final class Proving {
     Solution aim = new Solution(best.paths(), best.method(), best.routed(), enough);
     int steps = timed ? Math.min(FIRST_STEPS, budget.boundSteps()) : budget.boundSteps();
     // The first proof is short and always finished: some bound is better than none.
-    Certificate out = once(runs, aim, steps, progress);
+    Certificate out = once(runs, best, aim, steps, progress);
     progress.closing(best.price(), out.bound());
     while (out.bound() < enough && steps < budget.boundSteps() && !watch.over()) {
       steps = (int) Math.min((long) steps * GROWTH, budget.boundSteps());
       try {
-        Certificate next = once(runs, aim, steps, this::orLeave);
+        Certificate next = once(runs, best, aim, steps, this::orLeave);
         out = next.bound() >= out.bound() ? next : out;
         progress.closing(best.price(), out.bound());
       } catch (TimeUp e) {
@@ -63,12 +63,30 @@ final class Proving {
     return proof.guide();
   }
 
-  private Certificate once(int[] runs, Solution aim, int steps, Progress heard) {
+  private Certificate once(int[] runs, Solution best, Solution aim, int steps, Progress heard) {
     Budget some = new Budget(budget.orders(), budget.ruins(), steps, budget.looks());
     Bound next = new Bound(task, some, heard);
     Certificate out = next.prove(runs, aim);
     proof = next;
-    return out;
+    return aim.price() == best.price() ? out : whole(out, best.price());
+  }
+
+  /** A proof that aimed lower is claimed for no more than that; its parts may prove more. */
+  private static Certificate whole(Certificate c, long price) {
+    long bound = price;
+    for (Certificate.Part p : c.parts()) {
+      bound = p.impossible() ? bound : Math.min(bound, p.bound());
+    }
+    long grain = c.grain();
+    return new Certificate(
+        c.profile(),
+        Math.multiplyExact(Math.floorDiv(bound + grain - 1, grain), grain),
+        grain,
+        c.paidByAll(),
+        c.zones(),
+        c.runs(),
+        c.directed(),
+        c.parts());
   }
 
   private void orLeave(String what, int done, int of) {

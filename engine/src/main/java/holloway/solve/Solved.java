@@ -15,4 +15,5 @@ import java.util.Map;
  * @param cut whether time ended the search, so that another time it may end elsewhere
  * @param ways bit set of the {@link holloway.hollow.Way}s that its edges, holes and zones use
  */
-public record Solved(Plan plan, Map<String, List<String>> reached, Certificate bound, int ways, boolean cut) {}
+public record Solved(
+    Plan plan, Map<String, List<String>> reached, Certificate bound, int ways, boolean cut) {}

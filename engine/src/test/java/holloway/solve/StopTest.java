@@ -36,11 +36,14 @@ class StopTest {
 
   @Test
   void timeThatSufficesChangesNothing() {
-    Solved without = solve(Stop.NEVER);
-    Solved with = solve(new Stop(0, () -> false));
-    assertFalse(with.cut());
-    assertEquals(PlanJson.write(without.plan()), PlanJson.write(with.plan()));
-    assertEquals(without.bound(), with.bound());
+    for (int steps : new int[] {8, 16, 24, 400}) {
+      Budget some = new Budget(2, 60, steps, Budget.QUICK.looks());
+      Solved without = solve(HOUSE, some, Stop.NEVER, Progress.SILENT);
+      Solved with = solve(HOUSE, some, new Stop(0, () -> false), Progress.SILENT);
+      assertFalse(with.cut());
+      assertEquals(PlanJson.write(without.plan()), PlanJson.write(with.plan()), steps + " steps");
+      assertEquals(without.bound(), with.bound(), steps + " steps");
+    }
   }
 
   @Test
@@ -52,8 +55,7 @@ class StopTest {
       String which = "after " + asked + " questions";
       assertTrue(s.cut(), which);
       assertEquals(0, s.plan().unrouted().size(), which);
-      assertEquals(
-          Optional.empty(), Certified.check(HOUSE.graph, HOUSE.order, s).refusal(), which);
+      assertEquals(Optional.empty(), Certified.check(HOUSE.graph, HOUSE.order, s).refusal(), which);
       assertTrue(0 < bound(s) && bound(s) <= s.plan().totals().objective(), which);
       least = bound(s) < whole ? asked : least;
     }
@@ -82,6 +84,7 @@ class StopTest {
   @Test
   void theBoundClosesInOnThePlan() {
     long[] last = {0, Long.MAX_VALUE};
+    int[] rises = {0};
     Progress heard =
         new Progress() {
           @Override
@@ -90,11 +93,13 @@ class StopTest {
           @Override
           public void closing(long price, long bound) {
             assertTrue(last[0] <= bound && price <= last[1] && bound <= price);
+            rises[0] += bound > last[0] ? 1 : 0;
             last[0] = bound;
             last[1] = price;
           }
         };
     Solved s = solve(HOUSE, Budget.QUICK, new Stop(0, () -> false), heard);
+    assertTrue(rises[0] > 1, rises[0] + " rises");
     assertEquals(bound(s), last[0]);
     assertEquals(s.plan().totals().objective(), last[1]);
   }
