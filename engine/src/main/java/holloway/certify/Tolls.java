@@ -68,7 +68,7 @@ final class Tolls {
 
   /** Each hole is made the way that charges least; the plan makes it one way for all. */
   private long holes(RouteGraph.Edge e, int arc, Set<Integer> ends) {
-    Set<Integer> onArc = ends;
+    Set<Integer> onArc = new HashSet<>(ends);
     add(onArc, e.works());
     long sum = 0;
     for (int h : e.holes()) {

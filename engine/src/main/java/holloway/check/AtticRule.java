@@ -26,7 +26,9 @@ final class AtticRule implements Rule {
       Optional<Attic> attic = at.isLeg() ? attic(at.hollow(), evidence) : Optional.empty();
       if (attic.isPresent()) {
         judgeVaults(at, attic.get(), evidence, charge);
-        judgeReach(at, attic.get(), charge);
+        if (attic.get().roof().knees().isEmpty()) {
+          judgeReach(at, attic.get(), charge);
+        }
       }
     }
     evidence.plan().holes().forEach(h -> judgeHole(h, evidence, charge));

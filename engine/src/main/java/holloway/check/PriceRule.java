@@ -161,8 +161,6 @@ final class PriceRule implements Rule {
           case "zone" ->
               List.of(
                   "zone." + evidence.zoneStand(work.zone()).map(Stand::zone).orElse(work.zone()));
-          case "cut-out" ->
-              List.of("cut-out.board", "cut-out.plaster", "cut-out.ceiling", "cut-out.outside");
           case "patch" ->
               List.of("patch.wall-board", "patch.ceiling-board", "patch.plaster", "patch.tile");
           default -> List.of();

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** The questions of {@code start} on a terminal: what a first house file should hold, and where. */
 final class StartTalk {
-  static final List<String> PLACES = List.of("us", "uk", "none");
+  static final List<String> PLACES = List.of("us", "uk", "eu", "none");
 
   private StartTalk() {}
 
@@ -20,9 +20,9 @@ final class StartTalk {
     String name = q.ask("What do you call the house?", "My House", a -> Optional.empty());
     String place =
         q.ask(
-            "Whose building rules, us, uk or none?",
+            "Whose building rules, us, uk, eu or none?",
             "us",
-            a -> unless(PLACES.contains(a), "One of us, uk and none, please."));
+            a -> unless(PLACES.contains(a), "One of us, uk, eu and none, please."));
     String built =
         q.ask(
             "Built in which year? It tells what is likely behind the board; 0 if not known.",

@@ -43,8 +43,8 @@ final class StartVerb implements Callable<Integer> {
 
   @Option(
       names = "--place",
-      paramLabel = "us|uk|none",
-      description = "whose building rules are checked")
+      paramLabel = "PLACE",
+      description = "us, uk, eu or none: whose rules are checked")
   String place = "us";
 
   @Option(
@@ -105,7 +105,7 @@ final class StartVerb implements Callable<Integer> {
 
   private void checkFlags() {
     if (!StartTalk.PLACES.contains(place)) {
-      throw new CommandTrouble("--place is us, uk or none, not '" + place + "'");
+      throw new CommandTrouble("--place is us, uk, eu or none, not '" + place + "'");
     }
     if (levels.isPresent() && (levels.get() < 1 || levels.get() > 3)) {
       throw new CommandTrouble("--levels is 1, 2 or 3, not " + levels.get());

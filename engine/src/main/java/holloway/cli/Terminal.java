@@ -25,10 +25,14 @@ final class Terminal {
     if (System.console() != null) {
       return true;
     }
+    Path link = Path.of("/proc/self/fd/" + stream);
+    if (!Files.isSymbolicLink(link)) {
+      return false;
+    }
     try {
-      String link = Files.readSymbolicLink(Path.of("/proc/self/fd/" + stream)).toString();
-      return link.startsWith("/dev/pts/") || link.startsWith("/dev/tty");
-    } catch (IOException | UnsupportedOperationException e) {
+      String to = Files.readSymbolicLink(link).toString();
+      return to.startsWith("/dev/pts/") || to.startsWith("/dev/tty");
+    } catch (IOException e) {
       return false;
     }
   }

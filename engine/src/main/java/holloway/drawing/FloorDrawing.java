@@ -1,11 +1,13 @@
 package holloway.drawing;
 
+import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -31,6 +33,8 @@ public final class FloorDrawing {
       .thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
       .outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
       .wanted{font-weight:bold}.shaft,.seen{font-style:italic}
+      .under{stroke:#fff;stroke-width:75}.riser{fill:#000}.bore{fill:#fff;stroke-width:28}
+      .run{font-style:italic;font-weight:bold}
       .chain,.whole{stroke-width:8}.tick{stroke-width:18}
       """;
 
@@ -38,14 +42,26 @@ public final class FloorDrawing {
 
   /** Drawings by file name, {@code plan-<level>.svg}. */
   public static SortedMap<String, String> of(Placed placed, Request request, UnitSystem system) {
+    return all(placed, request, Optional.empty(), system);
+  }
+
+  /** The same with a plan's runs and holes drawn in, {@code runs-<level>.svg}. */
+  public static SortedMap<String, String> of(
+      Placed placed, Request request, Plan plan, UnitSystem system) {
+    return all(placed, request, Optional.of(plan), system);
+  }
+
+  private static SortedMap<String, String> all(
+      Placed placed, Request request, Optional<Plan> plan, UnitSystem system) {
     SortedMap<String, String> out = new TreeMap<>();
+    String lead = plan.isPresent() ? "runs-" : "plan-";
     for (PlacedLevel l : placed.levels()) {
-      String name = fileName(l.name());
+      String name = lead + fileName(l.name());
       String free = name;
-      for (int i = 2; out.containsKey("plan-" + free + ".svg"); i++) {
+      for (int i = 2; out.containsKey(free + ".svg"); i++) {
         free = name + "-" + i;
       }
-      out.put("plan-" + free + ".svg", level(placed, request, l, system));
+      out.put(free + ".svg", level(placed, request, plan, l, system));
     }
     return out;
   }
@@ -58,6 +74,11 @@ public final class FloorDrawing {
   }
 
   static String level(Placed placed, Request request, PlacedLevel level, UnitSystem system) {
+    return level(placed, request, Optional.empty(), level, system);
+  }
+
+  private static String level(
+      Placed placed, Request request, Optional<Plan> plan, PlacedLevel level, UnitSystem system) {
     Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels());
     RoomNames rooms = new RoomNames(sheet);
     WallStrips walls = new WallStrips(sheet);
@@ -71,16 +92,19 @@ public final class FloorDrawing {
     Shafts shafts = new Shafts(sheet);
     shafts.shapes();
     new Chains(sheet, walls.extent()).draw();
+    Optional<PlannedRuns> runs = plan.map(p -> new PlannedRuns(sheet, p));
+    runs.ifPresent(PlannedRuns::draw);
     rooms.names();
     marks.labels();
     walls.labels(tags);
     shafts.labels();
     marks.letters();
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
-    return document(sheet);
+    runs.ifPresent(PlannedRuns::legend);
+    return document(sheet, plan.isPresent());
   }
 
-  private static String document(Sheet sheet) {
+  private static String document(Sheet sheet, boolean planned) {
     Rect r = sheet.svg().reach().grown(MARGIN);
     String size = Svg.number(r.wide()) + " " + Svg.number(r.high());
     return """
@@ -102,7 +126,7 @@ public final class FloorDrawing {
             Svg.number(r.y0()),
             size,
             Svg.escaped(sheet.placed().house().name() + ", level " + sheet.level().name()),
-            STYLE,
+            planned ? STYLE + LegLooks.style() : STYLE,
             Svg.number(r.x0()),
             Svg.number(r.y0()),
             Svg.number(r.wide()),

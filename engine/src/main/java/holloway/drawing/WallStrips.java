@@ -61,6 +61,9 @@ final class WallStrips {
       sheet.labels().mark(Rect.of(Sheet.strip(w, 0, w.length(), 0, w.thickness())));
     }
     for (Wall w : sheet.walls()) {
+      if (w.isOpen()) {
+        continue; // only a header, over the cut of the plan
+      }
       List<double[]> core = Sheet.strip(w, 0, w.length(), w.core().lo(), w.core().hi());
       sheet.svg().polygon(core(w), w.id(), core);
       studs(w);

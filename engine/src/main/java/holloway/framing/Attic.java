@@ -5,12 +5,13 @@ import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
 import holloway.house.Roof;
+import holloway.units.Length;
 import java.util.List;
 
 /**
- * The space under one roof. Heights follow trade-facts D20 to D24: at a distance x from the outer
- * bearing face the sheathing's underside is heel + x·pitch above the plate, and the top chord takes
- * chord / cos θ of that.
+ * The space under one roof, or behind its knee walls. Heights follow trade-facts D20 to D24: at a
+ * distance x from the outer bearing face the sheathing's underside is heel + x·pitch above the
+ * plate, and the top chord takes chord / cos θ of that.
  *
  * @param outline world outline to the outer bearing faces
  * @param roofline outline of everything under this roof's slopes, attic or vaulted ceiling: its
@@ -30,12 +31,19 @@ public record Attic(
     List<Interval> chords,
     Direction chordRun,
     double heelMm,
-    Polygon2 roofline) {
+    Polygon2 roofline,
+    List<Door> doors) {
+  /**
+   * A way in through a knee wall, which makes this a side attic.
+   *
+   * @param at just behind the wall
+   */
+  public record Door(String room, Point2 at, Length wide, Length high) {}
 
   /** A part of it under the same slopes. */
   Attic part(String partId, Polygon2 partOutline) {
     return new Attic(
-        partId, roof, partOutline, plateZ, chordTopZ, chords, chordRun, heelMm, roofline);
+        partId, roof, partOutline, plateZ, chordTopZ, chords, chordRun, heelMm, roofline, doors);
   }
 
   /**

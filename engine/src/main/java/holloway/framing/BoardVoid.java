@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.survey.Makeup;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ public record BoardVoid(
     if (hasVoid(wall)) {
       for (Wall.WallFace f : wall.faces()) {
         long skin = f.side() == 0 ? wall.core().lo() : wall.thickness() - wall.core().hi();
-        if (skin > Makeup.BOARD && f.ceilingZ() - f.floorZ() > 4 * EDGE) {
+        if (skin > boardNm(wall, f.side()) && f.ceilingZ() - f.floorZ() > 4 * EDGE) {
           out.add(of(wall, f));
         }
       }
@@ -45,19 +46,26 @@ public record BoardVoid(
 
   /** The board alone where there is a void behind it, else the whole skin. */
   static Interval board(Wall wall, int side, Interval skin) {
-    if (!hasVoid(wall) || wall.outside() == side || skin.length() <= Makeup.BOARD) {
+    long board = boardNm(wall, side);
+    if (!hasVoid(wall) || wall.outside() == side || skin.length() <= board) {
       return skin;
     }
     return side == 0
-        ? new Interval(skin.lo(), skin.lo() + Makeup.BOARD)
-        : new Interval(skin.hi() - Makeup.BOARD, skin.hi());
+        ? new Interval(skin.lo(), skin.lo() + board)
+        : new Interval(skin.hi() - board, skin.hi());
+  }
+
+  /** Thickness of the board in front of the void, all its layers. */
+  public static long boardNm(Wall wall, int side) {
+    return wall.findLayers(side).map(WallTraits.Layers::nm).orElse(Makeup.BOARD);
   }
 
   private static BoardVoid of(Wall wall, Wall.WallFace f) {
+    long board = boardNm(wall, f.side());
     Interval t =
         f.side() == 0
-            ? new Interval(Makeup.BOARD, wall.core().lo())
-            : new Interval(wall.core().hi(), wall.thickness() - Makeup.BOARD);
+            ? new Interval(board, wall.core().lo())
+            : new Interval(wall.core().hi(), wall.thickness() - board);
     Interval z = new Interval(f.floorZ() + EDGE, f.ceilingZ() - EDGE);
     List<Interval> shut = uprights(wall, f);
     List<Box> frame = new ArrayList<>();

@@ -97,6 +97,9 @@ final class DeckFramer {
     joists(deck, local, through);
     rimsAcross(deck, local, through);
     headers(deck, local);
+    BeamFramer.within(placed, frame, joistZ).stream()
+        .filter(b -> b.y().length() > b.x().length())
+        .forEach(b -> bearings.add(b.x()));
     BlockFramer blocks = new BlockFramer(placed, deck, local, members);
     blocks.overBearings(bearings);
     blocks.rows();
@@ -160,12 +163,15 @@ final class DeckFramer {
 
   private void joists(Deck deck, Polygon2 local, Geometry through) {
     long inset = through.isEmpty() ? RIM : 0;
+    List<Box> beams = BeamFramer.within(placed, deck.frame(), deck.joistZ());
     for (Interval v : deck.joists()) {
       for (Interval u : Sheets.insideAlong(local, v.lo(), v.hi())) {
         if (u.length() > 2 * inset + 50_000_000) {
           Interval inner = new Interval(u.lo() + inset, u.hi() - inset);
           List<Interval> wells =
-              Wells.across(deck.wells(), v, deck.timber().value().thickness().nm());
+              new ArrayList<>(
+                  Wells.across(deck.wells(), v, deck.timber().value().thickness().nm()));
+          wells.addAll(BeamFramer.across(beams, v));
           for (Interval part : inner.without(wells, 50_000_000)) {
             joist(deck, part, v, part.lo() == inner.lo() ? u.lo() : part.lo(), through);
           }

@@ -6,12 +6,15 @@ import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
+import holloway.house.WallTraits;
 import holloway.survey.Makeup;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 
 /** Linings of walls and ceilings, cladding outside, and slabs. */
@@ -26,6 +29,7 @@ final class FinishFramer {
       Interval high = new Interval(w.core().hi(), w.thickness());
       skin(placed, w, 0, BoardVoid.board(w, 0, low), w.lining0(), members);
       skin(placed, w, 1, BoardVoid.board(w, 1, high), w.lining1(), members);
+      cap(w, members);
     }
     for (PlacedRoom r : placed.rooms()) {
       ceiling(placed, r, members);
@@ -56,17 +60,54 @@ final class FinishFramer {
     }
     for (Wall.WallFace f : w.faces()) {
       if (f.side() == side) {
-        Interval z = new Interval(Math.min(f.floorZ(), f.ceilingZ()), f.ceilingZ());
-        boxes(
-            w,
-            "lining-" + side + "-" + WallFramer.tag(f.s().lo()),
-            MemberKind.LINING,
-            f.s(),
-            t,
-            z,
-            members);
+        long foot = w.isOpen() ? HeaderFramer.underside(w) : f.floorZ();
+        Interval z = new Interval(Math.min(foot, f.ceilingZ()), f.ceilingZ());
+        List<Interval> layers = layers(w, side, t);
+        for (int k = 0; k < layers.size(); k++) {
+          String which = k == 0 ? "" : "-layer-" + (k + 1);
+          boxes(
+              w,
+              "lining-" + side + which + "-" + WallFramer.tag(f.s().lo()),
+              MemberKind.LINING,
+              f.s(),
+              layers.get(k),
+              z,
+              members);
+        }
       }
     }
+  }
+
+  /** The board on top of a half-height wall. */
+  private static void cap(Wall w, List<Member> members) {
+    if (w.isLow()) {
+      Interval z = new Interval(w.height(), w.height() + Makeup.CAP);
+      Box box = new Box(0, w.length(), 0, w.thickness(), z.lo(), z.hi());
+      members.add(new Member(w.id() + "/cap", MemberKind.LINING, w.frame(), box, w.id(), false));
+    }
+  }
+
+  /** The layers of a lining from the studs outward, each its share of what the gap leaves. */
+  private static List<Interval> layers(Wall w, int side, Interval t) {
+    Optional<WallTraits.Layers> stated = w.findLayers(side);
+    if (stated.isEmpty()) {
+      return List.of(t);
+    }
+    List<Interval> out = new ArrayList<>();
+    long from = 0;
+    for (WallTraits.Layer l : stated.get().layers()) {
+      long to = from + l.thickness().value().nm();
+      long a = share(t.length(), from, stated.get().nm());
+      long b = share(t.length(), to, stated.get().nm());
+      out.add(
+          side == 0 ? new Interval(t.hi() - b, t.hi() - a) : new Interval(t.lo() + a, t.lo() + b));
+      from = to;
+    }
+    return out;
+  }
+
+  private static long share(long whole, long part, long of) {
+    return Math.round(whole * (part / (double) of));
   }
 
   private static void boxes(

@@ -15,15 +15,18 @@ public final class Framing {
     for (var wall : placed.walls()) {
       if (wall.isFramed()) {
         members.addAll(new WallFramer(wall, lines).members());
+      } else if (wall.isOpen()) {
+        members.addAll(HeaderFramer.members(wall));
       } else {
         members.addAll(MasonryFramer.members(wall));
       }
     }
     List<Deck> decks = new DeckFramer(placed, lines, members).decks();
-    List<Attic> attics = new RoofFramer(placed, members).attics();
+    List<Attic> attics = new RoofFramer(placed, decks, members).attics();
     FinishFramer.frame(placed, decks, members);
     LoweredFramer.frame(placed, members);
     StairFramer.frame(placed, members);
+    BeamFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));

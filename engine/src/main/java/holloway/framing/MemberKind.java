@@ -31,6 +31,8 @@ public enum MemberKind {
   STAIR,
   /** A glazed wall: never bored, nothing fixed in it. */
   GLASS,
+  /** A stated beam, of timber, steel or concrete: never bored. */
+  BEAM,
   /** Room that is somebody else's, or the face of a wall shared with them: never entered. */
   NOT_OURS;
 

@@ -11,6 +11,7 @@ import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -23,23 +24,33 @@ final class RoofFramer {
   private static final double BUTT_MM = 6.35;
 
   private final Placed placed;
+  private final List<Deck> decks;
   private final List<Member> members;
 
-  RoofFramer(Placed placed, List<Member> members) {
+  RoofFramer(Placed placed, List<Deck> decks, List<Member> members) {
     this.placed = placed;
+    this.decks = decks;
     this.members = members;
   }
 
   List<Attic> attics() {
     List<Attic> out = new ArrayList<>();
+    FlatRoof.of(placed, decks).forEach(r -> r.frame(members));
     for (Roof roof : placed.house().roofs()) {
-      Predicate<PlacedRoom> covered = r -> covers(roof, r);
+      Predicate<PlacedRoom> covered = r -> covers(placed, roof, r);
       List<PlacedRoom> rooms = placed.rooms().stream().filter(covered).toList();
       if (rooms.isEmpty()) {
         continue;
       }
-      String level = rooms.get(0).room().level();
-      List<Polygon2> parts = Outlines.parts(open(Outlines.of(placed, level, covered, true), level));
+      Optional<KneeRoof> kneed = KneeRoof.of(placed, decks, roof);
+      if (kneed.isPresent()) {
+        out.addAll(behind(kneed.get(), rooms));
+        continue;
+      }
+      if (FlatRoof.isOne(roof)) {
+        continue; // no attic is in it
+      }
+      List<Polygon2> parts = parts(placed, decks, roof, rooms);
       for (int i = 0; i < parts.size(); i++) {
         String id = roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1));
         out.addAll(under(shell(roof, rooms, parts.get(i), id), rooms));
@@ -48,8 +59,21 @@ final class RoofFramer {
     return out;
   }
 
+  /** The side attics of a roof with knee walls: over its rooms there is no other. */
+  private List<Attic> behind(KneeRoof roof, List<PlacedRoom> rooms) {
+    if (roof.trouble().isPresent()) {
+      return List.of();
+    }
+    Attic shell = roof.shell();
+    frame(shell);
+    rooms.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
+    List<Attic> out = SideAttics.of(roof);
+    out.forEach(this::chords);
+    return out;
+  }
+
   /** A roof over a level covers those of its rooms that no other roof names. */
-  private boolean covers(Roof roof, PlacedRoom r) {
+  static boolean covers(Placed placed, Roof roof, PlacedRoom r) {
     if (!roof.rooms().isEmpty()) {
       return roof.rooms().contains(r.name());
     }
@@ -57,8 +81,26 @@ final class RoofFramer {
     return !named && roof.level().filter(l -> l.equals(r.room().level())).isPresent();
   }
 
+  /** What lies under a roof, each part by itself. */
+  static List<Polygon2> parts(Placed placed, List<Deck> decks, Roof roof, List<PlacedRoom> rooms) {
+    if (rooms.isEmpty()) {
+      return List.of();
+    }
+    String level = rooms.get(0).room().level();
+    Geometry all = Outlines.of(placed, level, r -> covers(placed, roof, r), true);
+    return Outlines.parts(open(placed, decks, all, level));
+  }
+
+  /** The tops of the plates that a roof rests on. */
+  static long plate(Placed placed, List<PlacedRoom> rooms) {
+    return rooms.stream()
+        .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
+        .max()
+        .orElseThrow();
+  }
+
   /** What of an outline has no storey above it; shafts within a storey belong to it. */
-  private Geometry open(Geometry outline, String level) {
+  private static Geometry open(Placed placed, List<Deck> decks, Geometry outline, String level) {
     int order = placed.getLevel(level).order();
     Geometry left = outline;
     for (var upper : placed.levels()) {
@@ -66,6 +108,12 @@ final class RoofFramer {
         for (Polygon2 part : Outlines.parts(Outlines.of(placed, upper.name(), r -> true, true))) {
           left = left.difference(part.toJts());
         }
+      }
+    }
+    for (Roof roof : placed.house().roofs()) {
+      Optional<KneeRoof> kneed = KneeRoof.of(placed, decks, roof);
+      if (kneed.isPresent() && placed.getLevel(kneed.get().level()).order() > order) {
+        left = left.difference(kneed.get().roofline().toJts());
       }
     }
     return left;
@@ -89,11 +137,7 @@ final class RoofFramer {
 
   /** The whole of what lies under one roofline. */
   private Attic shell(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
-    long plate =
-        rooms.stream()
-            .mapToLong(r -> r.ceilingZ() + Ceilings.lining(placed, r))
-            .max()
-            .orElseThrow();
+    long plate = plate(placed, rooms);
     Direction run = roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
     Interval along = run == Direction.NORTH_SOUTH ? outline.xRange() : outline.yRange();
     List<Interval> chords = chords(roof, along);
@@ -104,16 +148,16 @@ final class RoofFramer {
             .map(f -> f.value().toMm())
             .orElse(roof.chord().value().depth().toMm() / cos + BUTT_MM);
     long top = plate + roof.chord().value().depth().nm();
-    return new Attic(id, roof, outline, plate, top, chords, run, heel, outline);
+    return new Attic(id, roof, outline, plate, top, chords, run, heel, outline, List.of());
   }
 
-  private static Direction shedRun(Roof roof) {
+  static Direction shedRun(Roof roof) {
     return roof.lowSide().orElse(holloway.house.Side.SOUTH).runsEastWest()
         ? Direction.NORTH_SOUTH
         : Direction.EAST_WEST;
   }
 
-  private static List<Interval> chords(Roof roof, Interval along) {
+  static List<Interval> chords(Roof roof, Interval along) {
     long thick = roof.chord().value().thickness().nm();
     long every = roof.every().value().nm();
     List<Interval> out = new ArrayList<>();

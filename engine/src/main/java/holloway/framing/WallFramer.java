@@ -201,8 +201,12 @@ final class WallFramer {
     if (z.length() <= 0) {
       return;
     }
-    Box box = new Box(s.lo(), s.hi(), wall.core().lo(), wall.core().hi(), z.lo(), z.hi());
-    out.add(new Member(wall.id() + "/" + name, kind, wall.frame(), box, wall.id(), unsure));
+    for (int row = 0; row < wall.rows().size(); row++) {
+      Interval t = wall.rows().get(row);
+      Box box = new Box(s.lo(), s.hi(), t.lo(), t.hi(), z.lo(), z.hi());
+      String id = wall.id() + "/" + name + (row == 0 ? "" : "-far");
+      out.add(new Member(id, kind, wall.frame(), box, wall.id(), unsure || row > 0));
+    }
   }
 
   /** A distance along the wall to 10 mm, the stable part of an id. */

@@ -36,10 +36,10 @@ final class AtticSpace {
   /** Room over a plate for a right-angle drill, a short bit and the hand. */
   static final long DRILL = 330_000_000;
 
-  private static final double HATCH_LEAST_MM = 350;
+  static final double HATCH_LEAST_MM = 350;
 
   /** A body's place begins within this of a hatch or opening. */
-  private static final double NEAR_MM = 300;
+  static final double NEAR_MM = 300;
 
   private final Framed framed;
   private final List<Refused> refused;
@@ -54,18 +54,22 @@ final class AtticSpace {
     List<Hollow> out = new ArrayList<>();
     Map<String, Polygon> bodies = new TreeMap<>();
     for (Attic a : framed.attics()) {
-      byHatch(a).ifPresent(part -> bodies.put(a.id(), part));
+      Optional<Polygon> way =
+          KneeAccess.isSide(a) ? KneeAccess.by(framed, a, body(a), refused) : byHatch(a);
+      way.ifPresent(part -> bodies.put(a.id(), part));
     }
     throughOpenings(bodies);
     for (Attic a : framed.attics()) {
       if (bodies.containsKey(a.id())) {
         area(a, bodies.get(a.id())).ifPresent(area -> out.add(hollow(a, area)));
-      } else if (hatches(a).isEmpty()) {
+      } else if (hatches(a).isEmpty() && a.doors().isEmpty()) {
         refused.add(
             new Refused(
                 "attic " + a.id(),
                 highest(a).at(a.plateZ()),
-                "no hatch or other way in is stated",
+                KneeAccess.isSide(a)
+                    ? "no door or opening is stated in the knee wall before it"
+                    : "no hatch or other way in is stated",
                 "design: a stand needs a body-size way"));
       }
     }

@@ -21,7 +21,11 @@ final class BalloonSites {
   }
 
   void find() {
-    List<Hollow> joistBays = draft.ofKind(HollowKind.JOIST_BAY);
+    // a flat roof's bays end under its plate: no stud runs past them
+    List<Hollow> joistBays =
+        draft.ofKind(HollowKind.JOIST_BAY).stream()
+            .filter(h -> draft.framed.decks().stream().anyMatch(d -> d.id().equals(h.owner())))
+            .toList();
     for (Wall w : draft.framed.placed().walls()) {
       if (w.balloon() && w.isFramed()) {
         for (Hollow bay : draft.ofKind(HollowKind.STUD_BAY)) {

@@ -42,7 +42,8 @@ final class BoardVoids {
     List<Hollow> out = new ArrayList<>();
     for (Hollow h : draft.hollows.values()) {
       boolean own = h.owner().equals(w.id());
-      if (own && h.kind() == HollowKind.STUD_BAY || own && isVoid(h) && side(h, w) == side) {
+      boolean bay = h.kind() == HollowKind.STUD_BAY && StudBays.isBehind(h, w, side);
+      if (own && bay || own && isVoid(h) && side(h, w) == side) {
         out.add(h);
       }
     }

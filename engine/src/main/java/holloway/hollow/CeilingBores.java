@@ -80,6 +80,7 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
   }
 
   private void keep(List<Point3[]> axes, String to) {
-    draft.keepBest(prefix, SiteKind.CEILING, axes, from, to);
+    List<Point3[]> free = axes.stream().filter(x -> !draft.isUnderBeam(room, x[0].plan())).toList();
+    draft.keepBest(prefix, SiteKind.CEILING, free, from, to);
   }
 }

@@ -4,6 +4,7 @@ import holloway.framing.Framed;
 import holloway.framing.Lowered;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,11 +28,13 @@ final class Draft {
   final List<Refused> refused = new ArrayList<>();
   private final Set<String> siteIds = new HashSet<>();
   private final List<Lowered> lowered;
+  private final List<PlacedBeam> beams;
   private final Map<Long, List<Point3>> upright = new HashMap<>();
 
   Draft(Framed framed) {
     this.framed = framed;
     this.lowered = Lowered.of(framed.placed());
+    this.beams = PlacedBeam.of(framed.placed());
     this.solids = new Solids(framed.members());
     this.bores = new Bores(solids, new Lawful(framed));
   }
@@ -88,7 +91,14 @@ final class Draft {
 
   /** True when something hangs between a point of a room's ceiling and the room. */
   boolean covered(PlacedRoom r, Point2 p) {
-    return lowered.stream().anyMatch(l -> l.soffit().room().equals(r.name()) && l.covers(p));
+    return lowered.stream().anyMatch(l -> l.soffit().room().equals(r.name()) && l.covers(p))
+        || isUnderBeam(r, p);
+  }
+
+  /** True when a beam hangs below a point of a room's ceiling. */
+  boolean isUnderBeam(PlacedRoom r, Point2 p) {
+    return beams.stream()
+        .anyMatch(b -> b.hangs() && b.room().name().equals(r.name()) && b.covers(p));
   }
 
   List<Lowered> lowered() {

@@ -19,6 +19,7 @@ public final class Hollows {
     Draft draft = new Draft(framed);
     new StudBays(framed).bays().forEach(draft::hollow);
     new JoistBays(framed).bays().forEach(draft::hollow);
+    new FlatRoofBays(framed).bays().forEach(draft::hollow);
     new AtticSpace(framed, draft.refused).hollows().forEach(draft::hollow);
     new UnderFloors(framed, draft.refused).hollows().forEach(draft::hollow);
     RoomSpaces.hollows(framed).forEach(draft::hollow);
@@ -31,8 +32,10 @@ public final class Hollows {
     SkirtingSpaces.find(draft);
     ChannelSpaces.find(draft, interests);
     AtticJoins.find(draft);
+    KneeSites.find(draft);
     new PlateSites(draft).find();
     new StudSites(draft).find();
+    FlatRoofBays.places(draft);
     new BalloonSites(draft).find();
     new JoistSites(draft).find();
     ChaseSites chases = new ChaseSites(draft);
@@ -40,6 +43,8 @@ public final class Hollows {
     new SurfaceSites(draft).find(interests);
     new RoomToRoomSites(draft).find();
     new StairSites(draft).find();
+    OpenSites.find(draft);
+    LowWallSites.find(draft);
     new OuterSites(draft).find(interests);
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();

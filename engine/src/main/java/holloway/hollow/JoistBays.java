@@ -5,6 +5,7 @@ import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Box;
+import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
 import holloway.house.Lining;
@@ -20,8 +21,8 @@ import java.util.Optional;
  * from below.
  */
 final class JoistBays {
-  private static final long NARROWEST = 60_000_000;
-  private static final long SHORTEST = 150_000_000;
+  static final long NARROWEST = 60_000_000;
+  static final long SHORTEST = 150_000_000;
 
   private final Framed framed;
 
@@ -54,7 +55,7 @@ final class JoistBays {
       for (Interval u : Scan.inside(local, v)) {
         List<Interval> closed = new ArrayList<>(openBelow(deck, v));
         deck.wells().stream().filter(w -> w.y().overlaps(v)).forEach(w -> closed.add(w.x()));
-        shut.forEach(m -> closedBy(deck, m, v).ifPresent(closed::add));
+        shut.forEach(m -> closedBy(deck.frame(), deck.joistZ(), m, v).ifPresent(closed::add));
         for (Interval stretch : u.without(closed, SHORTEST)) {
           out.add(bay(deck, v, stretch));
         }
@@ -72,6 +73,7 @@ final class JoistBays {
     return own
         || Neighbours.isTheirs(m)
         || m.kind() == MemberKind.OBSTACLE
+        || m.kind() == MemberKind.BEAM
         || m.kind() == MemberKind.MASONRY;
   }
 
@@ -79,14 +81,14 @@ final class JoistBays {
    * The stretch of a bay that a member takes, if it stands in the joists' depth and leaves no
    * passage beside it.
    */
-  private static Optional<Interval> closedBy(Deck deck, Member m, Interval v) {
+  static Optional<Interval> closedBy(Frame frame, Interval depth, Member m, Interval v) {
     Box b = m.box();
-    var p = deck.frame().toLocal(m.frame().toWorld(b.x0(), b.y0(), b.z0()));
-    var q = deck.frame().toLocal(m.frame().toWorld(b.x1(), b.y1(), b.z1()));
+    var p = frame.toLocal(m.frame().toWorld(b.x0(), b.y0(), b.z0()));
+    var q = frame.toLocal(m.frame().toWorld(b.x1(), b.y1(), b.z1()));
     Interval mu = new Interval(Math.min(p.x(), q.x()), Math.max(p.x(), q.x()));
     Interval mv = new Interval(Math.min(p.y(), q.y()), Math.max(p.y(), q.y()));
     Interval mz = new Interval(Math.min(p.z(), q.z()), Math.max(p.z(), q.z()));
-    boolean inDepth = mz.overlaps(deck.joistZ());
+    boolean inDepth = mz.overlaps(depth);
     boolean across = mv.lo() <= v.lo() + NARROWEST && mv.hi() >= v.hi() - NARROWEST;
     boolean middle = mv.overlaps(new Interval(v.mid() - 20_000_000, v.mid() + 20_000_000));
     return inDepth && (across || middle) ? Optional.of(mu) : Optional.empty();

@@ -54,17 +54,17 @@ final class JoistSites {
           blocking(d, one, other);
         }
         below.stream()
-            .filter(r -> !isLowered(r))
-            .forEach(r -> places(d, one, r, AccessPlace.Kind.CEILING_PATCH));
+            .filter(r -> !isLowered(draft, r))
+            .forEach(r -> places(draft, one, r, AccessPlace.Kind.CEILING_PATCH));
         if (d.spec().boards()) {
-          on.forEach(r -> places(d, one, r, AccessPlace.Kind.LIFTED_BOARDS));
+          on.forEach(r -> places(draft, one, r, AccessPlace.Kind.LIFTED_BOARDS));
         }
       }
     }
   }
 
   /** Nobody patches a ceiling through another one that hangs below it. */
-  private boolean isLowered(PlacedRoom r) {
+  static boolean isLowered(Draft draft, PlacedRoom r) {
     return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
   }
 
@@ -193,12 +193,15 @@ final class JoistSites {
   }
 
   /** At both ends over the room, near its walls, and where its joists would be bored. */
-  private void places(Deck d, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
+  static void places(Draft draft, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
     for (Interval i : over(bay, room)) {
       TreeSet<Long> spots =
           new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i), i.hi() - FROM_WALL));
       for (long u : spots) {
         Point3 at = bay.frame().toWorld(u, bay.clear().y().mid(), bay.clear().z().mid());
+        if (kind == AccessPlace.Kind.CEILING_PATCH && draft.isUnderBeam(room, at.plan())) {
+          continue;
+        }
         String what = kind == AccessPlace.Kind.CEILING_PATCH ? "ceiling-patch" : "lifted-boards";
         Lining lining =
             kind == AccessPlace.Kind.CEILING_PATCH ? room.room().ceiling() : Lining.PANEL;

@@ -78,6 +78,7 @@ final class OuterSites {
       for (Hollow bay : draft.ofKind(HollowKind.STUD_BAY)) {
         Box b = bay.clear();
         if (bay.owner().equals(w.id())
+            && StudBays.isBehind(bay, w, w.outside())
             && b.x0() <= spot.s() + 200_000_000
             && b.x1() >= spot.s() - 200_000_000
             && b.z().contains(spot.z())) {

@@ -76,6 +76,9 @@ final class PlateSites {
       byFoot.computeIfAbsent(foot(bays.get(i)).z(), k -> new ArrayList<>()).add(i);
     }
     for (Hollow bay : bays) {
+      if (walls.get(bay.owner()).isLow()) {
+        continue;
+      }
       long top = StudBays.middle(bay, bay.clear().z1()).z();
       byFoot.subMap(top + LEAST_RISE, true, top + MOST_RISE, true).values().stream()
           .flatMap(List::stream)
@@ -113,7 +116,8 @@ final class PlateSites {
   }
 
   private String id(Hollow bay, String what, Point3 at) {
-    return bay.owner() + "/" + what + "/" + Tags.of(bay.frame().toLocal(at).x());
+    long s = bay.frame().toLocal(at).x();
+    return bay.owner() + "/" + what + "/" + Tags.of(s) + StudBays.row(bay);
   }
 
   private static String tail(Hollow bay) {
@@ -121,6 +125,9 @@ final class PlateSites {
   }
 
   private void above(Hollow bay, Wall w) {
+    if (w.isLow()) {
+      return; // over its cap is the air of the rooms
+    }
     long z0 = bay.clear().z1();
     Point3 top = StudBays.middle(bay, z0);
     for (Attic a : draft.framed.attics()) {

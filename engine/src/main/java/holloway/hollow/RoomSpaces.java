@@ -25,6 +25,7 @@ final class RoomSpaces {
   }
 
   static List<Hollow> hollows(Framed framed) {
+    UnderSlopes slopes = new UnderSlopes(framed);
     List<Hollow> out = new ArrayList<>();
     for (PlacedRoom r : framed.placed().rooms()) {
       if (!r.room().standing().isOpen()) {
@@ -32,7 +33,7 @@ final class RoomSpaces {
       }
       Interval x = r.outline().xRange();
       Interval y = r.outline().yRange();
-      long top = Lowered.visibleCeiling(framed.placed(), r);
+      long top = Math.min(Lowered.visibleCeiling(framed.placed(), r), slopes.over(r));
       Box box = new Box(x.lo(), x.hi(), y.lo(), y.hi(), r.floorZ(), top);
       out.add(
           new Hollow(

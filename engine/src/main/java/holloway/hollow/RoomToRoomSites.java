@@ -45,6 +45,9 @@ final class RoomToRoomSites {
           "as stated in the house file");
       return;
     }
+    if (w.isOpen()) {
+      return; // cable goes through without a hole, see OpenSites
+    }
     for (Wall.WallFace f : w.faces()) {
       for (Wall.WallFace g : w.faces()) {
         if (f.side() == 0 && g.side() == 1) {

@@ -29,7 +29,10 @@ final class SkirtingSpaces {
     for (Skirting k : draft.framed.placed().house().skirtings()) {
       for (Wall w : draft.framed.placed().walls()) {
         for (Wall.WallFace f : w.faces()) {
-          if (!w.isParty() && f.room().equals(k.room()) && k.sides().contains(f.roomSide())) {
+          if (!w.isParty()
+              && !w.isOpen()
+              && f.room().equals(k.room())
+              && k.sides().contains(f.roomSide())) {
             for (Interval s : f.s().without(doors(w, f, k), SHORTEST)) {
               draft.hollow(stretch(k, w, f, s));
             }

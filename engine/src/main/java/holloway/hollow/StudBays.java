@@ -27,14 +27,19 @@ final class StudBays {
   private static final long LOWEST = 60_000_000;
   private static final long SLIVER = 5_000_000;
 
+  /** Ends the id of a bay in the second row of a double wall, and of what is bored there. */
+  private static final String FAR = "-far";
+
   /** A rectangle of a wall's plane. */
   private record Cell(Interval s, Interval z) {}
 
   private final Framed framed;
+  private final UnderSlopes slopes;
   private final Map<String, List<Member>> byOwner = new HashMap<>();
 
   StudBays(Framed framed) {
     this.framed = framed;
+    slopes = new UnderSlopes(framed);
     framed
         .members()
         .forEach(m -> byOwner.computeIfAbsent(m.owner(), k -> new ArrayList<>()).add(m));
@@ -52,10 +57,16 @@ final class StudBays {
   }
 
   private List<Hollow> baysOf(Wall w) {
+    List<Hollow> out = new ArrayList<>();
+    w.rows().forEach(t -> out.addAll(baysOf(w, t)));
+    return out;
+  }
+
+  private List<Hollow> baysOf(Wall w, Interval t) {
     List<Cell> solid = new ArrayList<>();
     long low = 0;
     for (Member m : byOwner.getOrDefault(w.id(), List.of())) {
-      boolean inCore = m.box().y0() < w.core().hi() && m.box().y1() > w.core().lo();
+      boolean inCore = m.box().y0() < t.hi() && m.box().y1() > t.lo();
       if (inCore) {
         solid.add(new Cell(m.box().x(), m.box().z()));
         low = Math.min(low, m.box().z0());
@@ -63,9 +74,11 @@ final class StudBays {
     }
     w.openings().forEach(o -> solid.add(new Cell(o.s(), o.z())));
     List<Hollow> out = new ArrayList<>();
-    for (Cell c : merge(columns(w, solid, low))) {
+    for (Cell whole : merge(columns(w, solid, low))) {
+      long top = slopes.top(w, whole.s());
+      Cell c = new Cell(whole.s(), new Interval(whole.z().lo(), whole.z().clamp(top)));
       if (c.s().length() >= NARROWEST && c.z().length() >= LOWEST) {
-        out.add(bay(w, c, low));
+        out.add(bay(w, t, c, low));
       }
     }
     return out;
@@ -109,10 +122,11 @@ final class StudBays {
     return out;
   }
 
-  private Hollow bay(Wall w, Cell c, long low) {
+  private Hollow bay(Wall w, Interval t, Cell c, long low) {
     boolean lowest = c.z().lo() <= Math.max(low, 0) + 40_000_000;
     String id = w.id() + "/bay-" + Tags.of(c.s().lo()) + (lowest ? "" : "-z" + Tags.of(c.z().lo()));
-    Box box = new Box(c.s().lo(), c.s().hi(), w.core().lo(), w.core().hi(), c.z().lo(), c.z().hi());
+    id += t.lo() == w.core().lo() ? "" : FAR;
+    Box box = new Box(c.s().lo(), c.s().hi(), t.lo(), t.hi(), c.z().lo(), c.z().hi());
     HollowKind kind = isReturn(w, c) ? HollowKind.RETURN_AIR : HollowKind.STUD_BAY;
     Fill fill = w.fill().value();
     return new Hollow(id, kind, w.frame(), box, Optional.empty(), fill, w.id(), Optional.empty());
@@ -132,6 +146,16 @@ final class StudBays {
       }
     }
     return false;
+  }
+
+  /** Marks the second row of a double wall. */
+  static String row(Hollow bay) {
+    return bay.id().endsWith(FAR) ? FAR : "";
+  }
+
+  /** Does the bay lie right behind the lining of that side? */
+  static boolean isBehind(Hollow bay, Wall w, int side) {
+    return side == 0 ? bay.clear().y0() == w.core().lo() : bay.clear().y1() == w.core().hi();
   }
 
   /** The middle of a bay at a height of its frame. */

@@ -59,7 +59,10 @@ final class StudSites {
     Box b = other.clear();
     long gap = b.x0() - a.x1();
     long z = Math.max(a.z0(), b.z0()) + HEIGHT;
-    if (gap <= 1_000_000 || gap > THICKEST || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
+    if (a.y0() != b.y0()
+        || gap <= 1_000_000
+        || gap > THICKEST
+        || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
       return;
     }
     if (passesShared(one.owner(), new Interval(a.x1(), b.x0()))) {
@@ -87,6 +90,7 @@ final class StudSites {
     }
     String id =
         one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
+    id += StudBays.row(one);
     draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
   }
 
@@ -142,7 +146,7 @@ final class StudSites {
     Box a = low.clear();
     Box b = high.clear();
     long gap = b.z0() - a.z1();
-    if (gap <= 1_000_000 || gap > THICKEST) {
+    if (a.y0() != b.y0() || gap <= 1_000_000 || gap > THICKEST) {
       return;
     }
     new Interval(a.x0(), a.x1())
@@ -158,6 +162,7 @@ final class StudSites {
                         low.frame().toWorld(s.mid(), t, b.z0())
                       });
               String id = low.owner() + "/block/" + Tags.of(s.mid()) + "-z" + Tags.of(a.z1());
+              id += StudBays.row(low);
               draft
                   .bores
                   .best(id, SiteKind.BLOCK, axes, low.id(), high.id())

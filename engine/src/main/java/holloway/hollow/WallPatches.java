@@ -47,6 +47,7 @@ final class WallPatches {
     for (int side = 0; side < 2; side++) {
       Optional<Wall.WallFace> f = w.findFace(side, s);
       if (f.isPresent()
+          && StudBays.isBehind(bay, w, side)
           && draft.isOpen(f.get().room())
           && f.get().floorZ() <= z
           && f.get().ceilingZ() >= z

@@ -27,7 +27,58 @@ public record House(
     List<Tape> tapes,
     List<Found> found,
     List<InputFile> inputs,
-    List<Stair> stairs) {
+    List<Stair> stairs,
+    List<Assumption> assumed,
+    List<Beam> beams) {
+  /** Of a house without beams in which nothing is listed as assumed. */
+  public House(
+      String name,
+      RulePlace place,
+      Fact<Integer> built,
+      boolean balloon,
+      WallSpec outerWalls,
+      WallSpec innerWalls,
+      List<Level> levels,
+      List<Room> rooms,
+      List<WallSpec> walls,
+      List<Opening> openings,
+      List<Roof> roofs,
+      List<Chase> chases,
+      List<Obstacle> obstacles,
+      List<Conduit> conduits,
+      List<Soffit> soffits,
+      List<Skirting> skirtings,
+      List<Thing> things,
+      List<Tape> tapes,
+      List<Found> found,
+      List<InputFile> inputs,
+      List<Stair> stairs) {
+    this(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        chases,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        stairs,
+        List.of(),
+        List.of());
+  }
+
   /** Of a house without stairs. */
   public House(
       String name,
@@ -93,6 +144,8 @@ public record House(
     found = List.copyOf(found);
     inputs = List.copyOf(inputs);
     stairs = List.copyOf(stairs);
+    assumed = List.copyOf(assumed);
+    beams = List.copyOf(beams);
   }
 
   /** A house of which no lowered ceiling and no loose skirting is stated. */
@@ -136,6 +189,34 @@ public record House(
         tapes,
         found,
         inputs);
+  }
+
+  /** The same house with other chases stated. */
+  public House withChases(List<Chase> other) {
+    return new House(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        other,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        stairs,
+        assumed,
+        beams);
   }
 
   public Level getLevel(String name) {

@@ -14,4 +14,22 @@ public record Level(
     Fact<Length> ceilingHeight,
     Optional<String> above,
     Optional<Fact<Length>> rise,
-    Where where) {}
+    Where where,
+    Optional<WallSpec> outerWalls,
+    Optional<WallSpec> innerWalls) {
+  /** A storey whose walls are like the house's. */
+  public Level(
+      String name,
+      FloorSpec floor,
+      Fact<Length> ceilingHeight,
+      Optional<String> above,
+      Optional<Fact<Length>> rise,
+      Where where) {
+    this(name, floor, ceilingHeight, above, rise, where, Optional.empty(), Optional.empty());
+  }
+
+  /** What is said of the outer or the inner walls of this level alone. */
+  public Optional<WallSpec> walls(boolean outer) {
+    return outer ? outerWalls : innerWalls;
+  }
+}

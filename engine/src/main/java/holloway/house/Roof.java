@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param heel height from the top of the plate to the top of the top chord over the outer bearing
  *     face, if stated
  * @param chord section of bottom chord or ceiling joist
+ * @param run of a flat roof: the way its joists run, if cable may lie between them and nobody gets
+ *     in
  */
 public record Roof(
     String name,
@@ -31,7 +33,54 @@ public record Roof(
     boolean boarded,
     List<Hatch> hatches,
     List<Join> joins,
+    List<Knee> knees,
+    Optional<Direction> run,
     Where where) {
+  /** A roof that comes down on the walls of the rooms it lies over. */
+  public Roof(
+      String name,
+      Optional<String> level,
+      List<String> rooms,
+      Shape shape,
+      Direction ridge,
+      Optional<Side> lowSide,
+      int pitchRise,
+      int pitchRun,
+      Fact<Length> eaves,
+      Frame frame,
+      Fact<Timber> chord,
+      Fact<Length> every,
+      Optional<Fact<Length>> heel,
+      Fact<Length> insulation,
+      Fill fill,
+      boolean boarded,
+      List<Hatch> hatches,
+      List<Join> joins,
+      Where where) {
+    this(
+        name,
+        level,
+        rooms,
+        shape,
+        ridge,
+        lowSide,
+        pitchRise,
+        pitchRun,
+        eaves,
+        frame,
+        chord,
+        every,
+        heel,
+        insulation,
+        fill,
+        boarded,
+        hatches,
+        joins,
+        List.of(),
+        Optional.empty(),
+        where);
+  }
+
   /**
    * An opening from this roof's attic into another roof's, where both rest on one wall.
    *
@@ -39,6 +88,15 @@ public record Roof(
    * @param high from the tops of the ceiling joists
    */
   public record Join(String to, Optional<Along> from, Length wide, Length high, Where where) {}
+
+  /**
+   * A low wall of a room under the slope, with the eaves behind it.
+   *
+   * @param height from the room's floor to where its ceiling begins to slope
+   * @param bare its studs stand open on the far side, so that a cable gets in between them from
+   *     there; else boarded, or nobody knows
+   */
+  public record Knee(FaceRef face, Fact<Length> height, boolean bare, Where where) {}
 
   /** The roof's outline in section. */
   public enum Shape {

@@ -27,14 +27,35 @@ public record WallSpec(
   /**
    * How a wall is built. SOLID: masonry with plaster on it, no bays. FURRED: masonry with battens
    * and board inside. DABBED: masonry with board stuck on dabs inside. GLAZED: glass from end to
-   * end, nothing behind it and nothing fixed in it.
+   * end, nothing behind it and nothing fixed in it. OPEN: no wall, two rooms that meet, under a
+   * header or under the ceiling as it runs on.
    */
   public enum Kind {
     FRAMED,
     MASONRY,
     FURRED,
     DABBED,
-    GLAZED
+    GLAZED,
+    OPEN
+  }
+
+  public WallSpec withTraits(WallTraits other) {
+    return new WallSpec(
+        ref,
+        name,
+        kind,
+        studs,
+        every,
+        studsFrom,
+        thickness,
+        bearing,
+        fill,
+        garageSeparation,
+        balloon,
+        singleTopPlate,
+        blocksAt,
+        other,
+        where);
   }
 
   /** A wall with no traits. */

@@ -1,6 +1,8 @@
 package holloway.house;
 
 import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,20 +14,48 @@ import java.util.Optional;
  * @param knockouts heights of the openings punched in steel studs, from the foot of the stud; empty
  *     when nobody said
  * @param layers linings of several layers, by the side they are stated for
+ * @param height of a wall that ends below the ceiling, over the floor, its cap included
+ * @param rows of studs one behind the other; one unless said
+ * @param header how far the beam over an open side hangs below the ceiling
  */
 public record WallTraits(
-    Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
-  /** The layers on one side, from the studs outward; no side: on both. */
-  public record Layers(Optional<Side> side, List<Fact<Length>> thicknesses) {
+    Optional<Boolean> party,
+    List<Fact<Length>> knockouts,
+    List<Layers> layers,
+    Optional<Fact<Length>> height,
+    Optional<Fact<Length>> header,
+    Optional<Integer> rows) {
+  /** Of a wall up to the ceiling. */
+  public WallTraits(Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
+    this(party, knockouts, layers, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * The layers towards the rooms whose side this is, from the studs outward; no side: towards the
+   * rooms of both.
+   */
+  public record Layers(Optional<Side> side, List<Layer> layers) {
     public Layers {
-      thicknesses = List.copyOf(thicknesses);
+      layers = List.copyOf(layers);
     }
 
     /** All layers together, nanometres. */
     public long nm() {
-      return thicknesses.stream().mapToLong(t -> t.value().nm()).sum();
+      return layers.stream().mapToLong(l -> l.thickness().value().nm()).sum();
+    }
+
+    /** What is hardest to open and to make good: words of {@link Lining} stand in that order. */
+    public Lining hardest() {
+      return layers.stream()
+          .map(Layer::what)
+          .filter(l -> l != Lining.PANEL)
+          .max(Comparator.naturalOrder())
+          .orElse(Lining.PANEL);
     }
   }
+
+  /** One layer of a lining; never {@link Lining#OPEN}. */
+  public record Layer(Lining what, Fact<Length> thickness) {}
 
   /** A wall of which none of it is said. */
   public static final WallTraits NONE = new WallTraits(Optional.empty(), List.of(), List.of());
@@ -33,6 +63,10 @@ public record WallTraits(
   public WallTraits {
     knockouts = List.copyOf(knockouts);
     layers = List.copyOf(layers);
+  }
+
+  public boolean isDouble() {
+    return rows.orElse(1) == 2;
   }
 
   public boolean isParty() {
@@ -44,7 +78,29 @@ public record WallTraits(
     return new WallTraits(
         party.or(o::party),
         knockouts.isEmpty() ? o.knockouts : knockouts,
-        layers.isEmpty() ? o.layers : layers);
+        union(layers, o.layers),
+        height.or(o::height),
+        header.or(o::header),
+        rows.or(o::rows));
+  }
+
+  public WallTraits withParty(boolean shared) {
+    return new WallTraits(Optional.of(shared), knockouts, layers, height, header, rows);
+  }
+
+  public WallTraits withKnockouts(List<Fact<Length>> heights) {
+    return new WallTraits(party, heights, layers, height, header, rows);
+  }
+
+  /** Layers of either, those of the first where both speak of one side. */
+  private static List<Layers> union(List<Layers> mine, List<Layers> others) {
+    List<Layers> out = new ArrayList<>(mine);
+    for (Layers l : others) {
+      if (out.stream().noneMatch(m -> m.side().equals(l.side()))) {
+        out.add(l);
+      }
+    }
+    return out;
   }
 
   /** The layers stated for a side: those of the side itself before those of both. */

@@ -1,183 +1,189 @@
 package holloway.housefile;
 
+import holloway.house.Assumption;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Lining;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
+import holloway.limits.UsualBuild;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
- * What is assumed when the person does not say, by place and era. Every one is a {@link
- * Fact#assumed} and shows in a plan as such. Numbers with an id are from the trade facts; the
- * others are common practice without a published source, or from memory where that is said.
+ * What is taken when the person does not say: first {@code usual} of the level, then {@code usual}
+ * of the house, then the table of {@link UsualBuild}. What comes from the table is a {@link
+ * Fact#assumed}, and every row that was used is kept, to be listed.
  */
 final class Defaults {
-  private static final Length NONE = Length.ZERO;
-
   private final Era era;
+  private final UsualBuild table;
+  private final Usual usual;
+  private final TreeSet<Assumption> assumed = new TreeSet<>();
 
-  Defaults(Era era) {
+  Defaults(Era era, Usual usual) {
     this.era = era;
+    this.table = UsualBuild.of(Shape.word(era.place()), era.built());
+    this.usual = usual;
   }
 
-  /** D1, D2: 2x6 outside from 1980, 2x4 before (common practice); UK 63x38 CLS (D7). */
-  Fact<Timber> studs(boolean outer) {
-    if (era.isUk()) {
-      // J20: studs of about 100x50 before the 1920s
-      return Fact.assumed(
-          Timbers.parse(era.built() < 1920 ? "50x100" : "38x63", era.built()), Length.mm(6));
-    }
-    return Fact.assumed(
-        Timbers.parse(outer && era.built() >= 1980 ? "2x6" : "2x4", era.built()), Length.mm(3));
-  }
-
-  /** D6: 16 in; D7: 400 mm; J20: about 460 mm before 1920; J28: mixed before 1940. */
-  Fact<Length> studSpacing() {
-    if (era.isUk()) {
-      return Fact.assumed(Length.mm(era.built() < 1920 ? 460 : 400), Length.mm(15));
-    }
-    return Fact.assumed(Length.inches(16), Length.mm(era.built() < 1940 ? 40 : 6));
-  }
-
-  /** UK outer walls are masonry (J24: timber frame is the smaller part); others framed. */
-  WallSpec.Kind kind(boolean outer) {
-    return outer && era.isUk() ? WallSpec.Kind.MASONRY : WallSpec.Kind.FRAMED;
+  List<Assumption> assumed() {
+    return List.copyOf(assumed);
   }
 
   /**
-   * Finish to finish, of masonry: a cavity wall with plaster is taken as 300 mm, a solid one before
-   * 1925 as 250 mm (J25), a partition as 125 mm; all from memory. A framed wall is as thick as its
-   * studs and what is on them, which the survey adds up.
+   * A row of the table, taken for something.
+   *
+   * @param of what it is taken for, in the words of the list
    */
-  Optional<Fact<Length>> thickness(boolean outer, WallSpec.Kind kind) {
-    if (kind == WallSpec.Kind.FRAMED) {
-      return Optional.empty();
+  private UsualBuild.Row taken(String what, String of) {
+    UsualBuild.Row row = table.get(what);
+    assumed.add(new Assumption(what, of, row.value(), row.cited(), row.instead()));
+    return row;
+  }
+
+  private <T> Fact<T> fact(String what, String of, Function<String, T> read) {
+    UsualBuild.Row row = taken(what, of);
+    return Fact.assumed(read.apply(row.value()), row.deviation());
+  }
+
+  private Fact<Length> length(String what, String of, String level) {
+    return usual
+        .first(level, what, e -> e.length(what))
+        .orElseGet(
+            () -> {
+              UsualBuild.Row row = taken(what, of);
+              return Fact.assumed(row.length(), row.deviation());
+            });
+  }
+
+  private Fact<Timber> timber(String what, String of) {
+    return fact(what, of, t -> Timbers.parse(t, era.built()));
+  }
+
+  private <E extends Enum<E>> E word(String what, String of, Class<E> type) {
+    return Entry.choiceOf(taken(what, of).value(), type).orElseThrow();
+  }
+
+  private boolean yes(String what, String of) {
+    return taken(what, of).value().equals("yes");
+  }
+
+  /** Balloon framing is never assumed: it would be more space than anybody knows of. */
+  boolean balloon() {
+    return taken("framing", "all outer walls").value().equals("balloon");
+  }
+
+  Lining wallLining(String room) {
+    return lining("finish", room);
+  }
+
+  Lining ceilingLining(String room) {
+    return lining("ceiling", room);
+  }
+
+  private Lining lining(String what, String room) {
+    return usual
+        .first(usual.levelOf(room), what, e -> e.choice(what, Lining.class))
+        .orElseGet(() -> word(what, room, Lining.class));
+  }
+
+  Fact<Length> ceilingHeight(String level) {
+    return length("ceiling-height", "level " + level, "");
+  }
+
+  Fact<Timber> joists(Timber.Kind kind, String of) {
+    Fact<Timber> f =
+        usual.first("", "joists", e -> e.timber("joists")).orElseGet(() -> timber("joists", of));
+    Timber t = f.value();
+    Timber made = new Timber(t.name(), t.thickness(), t.depth(), kind);
+    return new Fact<>(made, f.spread(), f.origin(), f.where());
+  }
+
+  Fact<Length> joistSpacing(String of) {
+    return length("joist-spacing", of, "");
+  }
+
+  boolean liftingBoards(String of) {
+    return yes("boards", of);
+  }
+
+  Fill floorFill(boolean overCrawlspace, String of) {
+    return word(overCrawlspace ? "crawlspace-fill" : "floor-fill", of, Fill.class);
+  }
+
+  Fact<Length> crawlClearance(String of) {
+    return length("crawl-clearance", of, "");
+  }
+
+  Fact<Timber> chord(boolean trusses, String roof) {
+    return timber(trusses ? "truss-chord" : "ceiling-joist", roof);
+  }
+
+  Fact<Length> chordSpacing(boolean trusses, String roof) {
+    return length(trusses ? "truss-spacing" : "ceiling-joist-spacing", roof, "");
+  }
+
+  Fact<Length> eaves(String roof) {
+    return length("eaves", roof, "");
+  }
+
+  Fact<Length> atticInsulation(String roof) {
+    return length("attic-insulation", roof, "");
+  }
+
+  Fact<Length> head(String of, String room) {
+    return length("head", of, usual.levelOf(room));
+  }
+
+  Fact<Length> sill(String of, String room) {
+    return length("sill", of, usual.levelOf(room));
+  }
+
+  /** The height of a box; nothing is taken for one that says its own. */
+  Fact<Length> heightUnlessSaid(Entry e, String of) {
+    if (e.has("height")) {
+      return Fact.assumed(Length.ZERO);
     }
-    return Optional.of(
-        outer
-            ? Fact.assumed(Length.mm(era.built() < 1925 ? 250 : 300), Length.mm(25))
-            : Fact.assumed(Length.mm(125), Length.mm(15)));
+    String level = usual.levelOf(e.text("in").orElse(""));
+    return length("outlet-height", of, level);
   }
 
-  /**
-   * J12, J13: outer walls are filled from about 1980, unknown before; inner walls are empty. That
-   * US batts are mostly faced is common practice, no published source.
-   */
-  Fact<Fill> wallFill(boolean outer) {
-    if (!outer) {
-      return Fact.assumed(Fill.EMPTY);
-    }
-    if (era.built() < 1980) {
-      return Fact.assumed(Fill.UNKNOWN);
-    }
-    return Fact.assumed(era.isUk() ? Fill.UNFACED_BATT : Fill.FACED_BATT);
-  }
-
-  /** J11: wood lath to the late 1940s, board after; J20 and J23 for the UK. */
-  Lining wallLining() {
-    if (era.built() < 1950) {
-      return era.isUk() ? Lining.PLASTER : Lining.LATH_AND_PLASTER;
-    }
-    return era.isUk() && era.built() < 1975 ? Lining.PLASTER : Lining.BOARD;
-  }
-
-  /** J11 as for walls; UK ceilings were lath and plaster before 1950. */
-  Lining ceilingLining() {
-    return era.built() < 1950 ? Lining.LATH_AND_PLASTER : Lining.BOARD;
-  }
-
-  /** D8, D9: 8 ft 1 in; 9 ft before 1930 and the UK heights are from memory. */
-  Fact<Length> ceilingHeight() {
-    boolean old = era.built() < 1930;
-    Length spread = Length.mm(old ? 150 : 25);
-    if (era.isUk()) {
-      return Fact.assumed(Length.mm(old ? 2700 : 2400), spread);
-    }
-    return Fact.assumed(old ? Length.feet(9) : Length.inches(97), spread);
-  }
-
-  /** 2x10 (D4) and 47x195 joists: common practice. */
-  Fact<Timber> joists(Timber.Kind kind) {
-    Timber t = Timbers.parse(era.isUk() ? "47x195" : "2x10", era.built());
-    return Fact.assumed(new Timber(t.name(), t.thickness(), t.depth(), kind), Length.mm(6));
-  }
-
-  /** D6, D7. */
-  Fact<Length> joistSpacing() {
-    return Fact.assumed(era.isUk() ? Length.mm(400) : Length.inches(16), Length.mm(10));
-  }
-
-  /** UK floors were boarded before about 1970; US boards lie under the finish floor (J10). */
-  boolean liftingBoards() {
-    return era.isUk() && era.built() < 1970;
-  }
-
-  /** C3-18 wants 18 in at the hatch; 24 in with a wide spread is from memory. */
-  Fact<Length> crawlClearance() {
-    return Fact.assumed(Length.inches(24), Length.mm(150));
-  }
-
-  /** Bottom chords of 2x4 (D20) at 24 in (D6), ceiling joists 2x6 at 16 in; UK from memory. */
-  Fact<Timber> chord(boolean trusses) {
-    String uk = trusses ? "35x97" : "47x97";
-    String us = trusses ? "2x4" : "2x6";
-    return Fact.assumed(Timbers.parse(era.isUk() ? uk : us, era.built()), Length.mm(6));
-  }
-
-  Fact<Length> chordSpacing(boolean trusses) {
-    if (era.isUk()) {
-      return Fact.assumed(Length.mm(trusses ? 600 : 400), Length.mm(15));
-    }
-    return Fact.assumed(Length.inches(trusses ? 24 : 16), Length.mm(15));
-  }
-
-  /** Overhang: from memory. */
-  Fact<Length> eaves() {
-    return Fact.assumed(era.isUk() ? Length.mm(300) : Length.inches(12), Length.mm(100));
-  }
-
-  /** Depth on an attic floor: from memory. */
-  Fact<Length> atticInsulation() {
-    return Fact.assumed(Length.mm(era.built() < 1980 ? 100 : 250), Length.mm(75));
-  }
-
-  /** D12: 6 ft 8 in; a UK leaf is 1981 mm (from memory). Windows commonly line up with doors. */
-  Fact<Length> head() {
-    return Fact.assumed(era.isUk() ? Length.mm(2000) : Length.inches(80), Length.mm(25));
-  }
-
-  /** Window sills: common practice, no published source. */
-  Fact<Length> sill() {
-    return Fact.assumed(era.isUk() ? Length.mm(900) : Length.feet(3), Length.mm(100));
-  }
-
-  /** D18: 16 in is a choice; 450 mm is the usual UK height (from memory). */
-  Fact<Length> outletHeight() {
-    return Fact.assumed(era.isUk() ? Length.mm(450) : Length.inches(16), NONE);
-  }
-
-  /** All outer or all inner walls, whole, from what the person said and these defaults. */
+  /** All outer or all inner walls, whole, from what the person said and the table. */
   WallSpec complete(WallSpec said, boolean outer) {
-    WallSpec.Kind kind = said.kind().orElse(kind(outer));
-    Fact<Timber> studs = said.studs().orElse(studs(outer));
+    String side = outer ? "outer-" : "inner-";
+    String of = side.replace('-', ' ') + "walls";
+    WallSpec.Kind kind = said.kind().orElseGet(() -> word(side + "kind", of, WallSpec.Kind.class));
+    boolean framed = kind == WallSpec.Kind.FRAMED;
     return new WallSpec(
         Optional.empty(),
         said.name(),
         Optional.of(kind),
-        Optional.of(studs),
-        Optional.of(said.every().orElse(studSpacing())),
+        Optional.of(said.studs().orElseGet(() -> timber(side + "studs", of))),
+        Optional.of(said.every().orElseGet(() -> length("stud-spacing", of, ""))),
         said.studsFrom(),
-        said.thickness().or(() -> thickness(outer, kind)),
-        said.bearing().or(() -> outer ? Optional.of(Fact.assumed(true)) : Optional.empty()),
-        Optional.of(said.fill().orElse(wallFill(outer))),
+        said.thickness()
+            .or(() -> framed ? Optional.empty() : Optional.of(length(side + "masonry", of, ""))),
+        said.bearing()
+            .or(
+                () ->
+                    outer
+                        ? Optional.of(fact("outer-bearing", of, "yes"::equals))
+                        : Optional.empty()),
+        Optional.of(said.fill().orElseGet(() -> fill(side, of))),
         said.garageSeparation(),
         said.balloon(),
-        said.singleTopPlate(),
+        said.singleTopPlate()
+            .or(() -> Optional.of(taken(side + "top-plate", of).value().equals("single"))),
         List.copyOf(said.blocksAt()),
         said.traits(),
         said.where());
+  }
+
+  private Fact<Fill> fill(String side, String of) {
+    return Fact.assumed(word(side + "fill", of, Fill.class));
   }
 }

@@ -49,6 +49,11 @@ final class Entry {
     return raw(key).map(Marked::where).orElse(map.where());
   }
 
+  /** May this map have the key at all? */
+  boolean knows(String key) {
+    return table.find(key).isPresent();
+  }
+
   boolean has(String key) {
     return raw(key).isPresent();
   }

@@ -21,16 +21,19 @@ final class FloorReader {
 
   private static final Length DOOR_HEIGHT = Length.inches(16);
 
+  /** A slab has none; the survey asks all the same. */
+  private static final Fact<Length> NO_JOISTS = Fact.assumed(Length.inches(16));
+
   private FloorReader() {}
 
   /** The value of {@code floor}; empty if absent or reported. */
-  static Optional<FloorSpec> read(Entry e, Defaults defaults) {
+  static Optional<FloorSpec> read(Entry e, Defaults defaults, String of) {
     if (e.text("floor").filter("slab"::equals).isPresent()) {
       return Optional.of(
           new FloorSpec(
               FloorSpec.Kind.SLAB,
               Optional.empty(),
-              defaults.joistSpacing(),
+              NO_JOISTS,
               Direction.EAST_WEST,
               Optional.empty(),
               Optional.empty(),
@@ -38,29 +41,29 @@ final class FloorReader {
               Fill.EMPTY,
               e.where("floor")));
     }
-    return e.map("floor", HouseTables.FLOOR).flatMap(f -> joists(f, defaults));
+    return e.map("floor", HouseTables.FLOOR).flatMap(f -> joists(f, defaults, of));
   }
 
-  private static Optional<FloorSpec> joists(Entry f, Defaults defaults) {
+  private static Optional<FloorSpec> joists(Entry f, Defaults defaults, String of) {
     Optional<Direction> run = f.choice("run", Direction.class);
     if (run.isEmpty()) {
       return Optional.empty();
     }
     Timber.Kind kind = f.choice("kind", Timber.Kind.class).orElse(Timber.Kind.SOLID);
     Fact<Timber> joists =
-        f.timber("joists").map(t -> ofKind(t, kind)).orElseGet(() -> defaults.joists(kind));
-    Optional<FloorSpec.Crawlspace> crawlspace = crawlspace(f, defaults);
-    Fill unlessSaid = crawlspace.isPresent() ? Fill.UNKNOWN : Fill.EMPTY;
+        f.timber("joists").map(t -> ofKind(t, kind)).orElseGet(() -> defaults.joists(kind, of));
+    Optional<FloorSpec.Crawlspace> crawlspace = crawlspace(f, defaults, of);
     return Optional.of(
         new FloorSpec(
             FloorSpec.Kind.JOISTS,
             Optional.of(joists),
-            f.length("every").orElse(defaults.joistSpacing()),
+            f.length("every").orElseGet(() -> defaults.joistSpacing(of)),
             run.get(),
             origin(f, run.get()),
             crawlspace,
-            f.yesNo("boards").orElse(defaults.liftingBoards()),
-            f.choice("fill", Fill.class).orElse(unlessSaid),
+            f.yesNo("boards").orElseGet(() -> defaults.liftingBoards(of)),
+            f.choice("fill", Fill.class)
+                .orElseGet(() -> defaults.floorFill(crawlspace.isPresent(), of)),
             blocks(f),
             f.where()));
   }
@@ -93,17 +96,17 @@ final class FloorReader {
     return from.map(Along::distance);
   }
 
-  private static Optional<FloorSpec.Crawlspace> crawlspace(Entry f, Defaults defaults) {
+  private static Optional<FloorSpec.Crawlspace> crawlspace(Entry f, Defaults defaults, String of) {
     if (f.text("over").filter("crawlspace"::equals).isPresent()) {
       return Optional.of(
-          new FloorSpec.Crawlspace(defaults.crawlClearance(), Optional.empty(), f.where("over")));
+          new FloorSpec.Crawlspace(defaults.crawlClearance(of), Optional.empty(), f.where("over")));
     }
     return f.map("over", HouseTables.UNDER)
         .flatMap(u -> u.map("crawlspace", HouseTables.CRAWLSPACE))
         .map(
             c ->
                 new FloorSpec.Crawlspace(
-                    c.length("clearance").orElse(defaults.crawlClearance()),
+                    c.length("clearance").orElseGet(() -> defaults.crawlClearance(of)),
                     c.map("access", HouseTables.ACCESS).flatMap(FloorReader::wayIn),
                     c.where()));
   }

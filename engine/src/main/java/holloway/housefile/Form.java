@@ -20,6 +20,9 @@ enum Form {
   STUDS(
       Form.TIMBER_PATTERN + "|steel (\\d-)?\\d/\\d in|steel \\d{2,3} mm",
       "studs: 2x4, 38x89 in millimetres, or steel and their depth: steel 3-5/8 in, steel 92 mm"),
+  LAYER(
+      "(board|plaster|lath-and-plaster|tile|panel) " + Form.LEN,
+      "what and how thick, from the studs outward: board 1/2 in, panel 18 mm"),
   ALIGN(
       "north|east|south|west|(north|south)-(east|west)",
       "the sides whose faces are in line: north, or south-east for rooms one above the other"),

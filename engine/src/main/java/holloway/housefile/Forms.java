@@ -4,9 +4,11 @@ import holloway.house.Along;
 import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
+import holloway.house.Lining;
 import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Side;
+import holloway.house.WallTraits;
 import holloway.house.Where;
 import holloway.request.Wishes;
 import holloway.units.Length;
@@ -120,6 +122,23 @@ final class Forms {
       throw new Refused("a size is two lengths with an x between them", Form.SIZE.expected());
     }
     return new Room.Size(length(parts[0].strip(), where), length(parts[1].strip(), where));
+  }
+
+  /** A layer of a lining: what it is and how thick, 3 mm to 150 mm. */
+  static WallTraits.Layer layer(String text, Where where) {
+    int blank = text.indexOf(' ');
+    String what = blank < 0 ? text : text.substring(0, blank);
+    List<String> words =
+        Arrays.stream(Lining.values()).filter(l -> l != Lining.OPEN).map(Shape::word).toList();
+    if (!words.contains(what)) {
+      throw new Refused("no such lining", Form.LAYER.expected(), Nearest.of(what, words));
+    }
+    if (blank < 0) {
+      throw new Refused("a layer says how thick it is", Form.LAYER.expected(), what + " 1/2 in");
+    }
+    String thick = text.substring(blank + 1).strip();
+    return new WallTraits.Layer(
+        Lining.values()[words.indexOf(what)], length(thick, Length.mm(3), Length.mm(150), where));
   }
 
   static List<Side> align(String text) {

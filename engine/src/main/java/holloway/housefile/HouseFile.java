@@ -65,17 +65,19 @@ public final class HouseFile {
 
   private Optional<Reading.Sound> build(
       Entry house, Optional<Entry> wishesFile, Optional<Entry> foundFile, Desk desk) {
-    Defaults defaults = new Defaults(desk.era());
+    Defaults defaults = new Defaults(desk.era(), new Usual(house));
     Effort effort = effort(house);
     List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
     WishesReader wishes = new WishesReader(house, wishesFile);
-    House built = house(house, defaults, found);
     RequestReader wanted = new RequestReader(house, defaults, wishes.through());
     Optional<Request> request = wanted.read(wishes.read(), effort);
+    House built = house(house, defaults, found);
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
     request.ifPresent(r -> SizeCheck.check(house, built, r));
     request.ifPresent(r -> VaultCheck.check(built, r, problems));
+    KneeCheck.check(built, problems);
+    FlatCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
   }
 
@@ -97,7 +99,7 @@ public final class HouseFile {
         e.text("house").orElse("?"),
         e.choice("place", RulePlace.class).orElse(RulePlace.NONE),
         era.stated() ? Fact.stated(era.built(), e.where("built")) : Fact.assumed(era.built()),
-        e.text("framing").filter("balloon"::equals).isPresent(),
+        e.text("framing").map("balloon"::equals).orElseGet(defaults::balloon),
         walls.usual(e, "outer-walls", true),
         walls.usual(e, "inner-walls", false),
         LevelReader.read(e, defaults),
@@ -114,6 +116,8 @@ public final class HouseFile {
         seen.tapes(e),
         found,
         inputs,
-        StairReader.read(e));
+        StairReader.read(e),
+        defaults.assumed(),
+        BeamReader.read(e));
   }
 }

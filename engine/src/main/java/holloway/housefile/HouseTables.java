@@ -105,14 +105,28 @@ final class HouseTables {
 
   static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));
 
-  static final Table LEVEL_TABLE =
+  private static final List<Table.Key> USUAL_KEYS =
+      List.of(
+          may("finish", wordsOf(Lining.class), "what walls show"),
+          may("ceiling", wordsOf(Lining.class), "what ceilings show"),
+          may("head", LENGTH, "head of doors and windows, above the floor"),
+          may("sill", HEIGHT, "sill of windows, above the floor"),
+          may("outlet-height", HEIGHT, "centre of boxes, above the floor"));
+
+  /** What is usual on one level. */
+  static final Table USUAL_HERE =
+      Table.of("usual-here", "what is usual on this level").plus(USUAL_KEYS);
+
+  /** What is usual in the house. */
+  static final Table USUAL =
       Table.of(
-          "level",
-          "a storey",
-          must("floor", FLOOR_SHAPE, "slab, or a map of joists"),
-          may("ceiling-height", CEILING, "floor to ceiling"),
-          may("above", LEVEL, "the level below this one"),
-          may("rise", LENGTH, "floor to floor, taped in a stairwell"));
+              "usual",
+              "what is usual in this house, instead of what place and year would say",
+              may("ceiling-height", CEILING, "floor to ceiling"),
+              may("joists", TIMBER, "their section"),
+              may("joist-spacing", SPACING, "centre to centre"),
+              may("eaves", HEIGHT, "overhang of roofs"))
+          .plus(USUAL_KEYS);
 
   /** The word for a ceiling on the slope. */
   static final String VAULTED = "vaulted";
@@ -166,6 +180,11 @@ final class HouseTables {
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may("rows", new Shape.Whole(1, 2), "2: a double wall, a row of studs behind each face"),
+          may(
+              "lining",
+              new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5),
+              "layers from the studs outward, on the side stated, else on both"),
           may(
               "party",
               YES_NO,
@@ -173,6 +192,18 @@ final class HouseTables {
 
   static final Table WALL_DEFAULT =
       Table.of("wall-default", "what most such walls are like").plus(WALL_KEYS);
+
+  static final Table LEVEL_TABLE =
+      Table.of(
+          "level",
+          "a storey",
+          must("floor", FLOOR_SHAPE, "slab, or a map of joists"),
+          may("ceiling-height", CEILING, "floor to ceiling"),
+          may("above", LEVEL, "the level below this one"),
+          may("rise", LENGTH, "floor to floor, taped in a stairwell"),
+          may("outer-walls", new Shape.MapOf(WALL_DEFAULT), "most outer walls of this level"),
+          may("inner-walls", new Shape.MapOf(WALL_DEFAULT), "most inner walls of this level"),
+          may("usual", new Shape.MapOf(USUAL_HERE), "what is usual on this level"));
 
   private static final Table.Key BETWEEN =
       may("between", pairOf(ROOM), "the two rooms on its sides");
@@ -188,6 +219,14 @@ final class HouseTables {
               may("side", FACE, "the room and side it shows to"),
               may("name", NAME, "your name for it"),
               may("studs-from", ALONG, "a stud's centre, from the end of the face"),
+              may(
+                  "height",
+                  new Shape.Len(Length.mm(300), Length.mm(2_400)),
+                  "of a half-height wall, from the floor to the top of its cap"),
+              may(
+                  "header",
+                  new Shape.Len(Length.mm(50), Length.mm(1_500)),
+                  "of an open side: how far the beam over it hangs below the ceiling"),
               may("separation", words("garage", "none"), "whether it parts garage and house"))
           .plus(WALL_KEYS);
 

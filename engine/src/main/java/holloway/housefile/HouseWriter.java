@@ -5,6 +5,7 @@ import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.House;
 import holloway.house.Level;
+import holloway.house.Lining;
 import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
@@ -12,6 +13,7 @@ import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.request.Request;
 import holloway.units.Length;
 import java.util.LinkedHashMap;
@@ -26,9 +28,11 @@ import java.util.Optional;
  */
 public final class HouseWriter {
   private final House house;
+  private final Taken taken;
 
   private HouseWriter(House house) {
     this.house = house;
+    this.taken = new Taken(house.assumed());
   }
 
   /**
@@ -39,9 +43,9 @@ public final class HouseWriter {
     Words file = new Words();
     w.head(file);
     Map<String, Object> levels = new LinkedHashMap<>();
-    house.levels().forEach(l -> levels.put(l.name(), level(l)));
+    house.levels().forEach(l -> levels.put(l.name(), w.level(l)));
     Map<String, Object> rooms = new LinkedHashMap<>();
-    house.rooms().forEach(r -> rooms.put(r.name(), room(r)));
+    house.rooms().forEach(r -> rooms.put(r.name(), w.room(r)));
     file.put("levels", levels).put("rooms", rooms);
     file.put("walls", house.walls().stream().map(HouseWriter::wall).toList());
     new OuterWriter(house).into(file);
@@ -67,21 +71,47 @@ public final class HouseWriter {
   private void head(Words file) {
     file.put("house", house.name()).word("place", house.place());
     file.fact("built", Optional.of(house.built()), String::valueOf);
-    file.put("framing", house.balloon() ? "balloon" : "platform");
-    file.put("outer-walls", make(new Words(), house.outerWalls()).map());
-    file.put("inner-walls", make(new Words(), house.innerWalls()).map());
+    if (!taken.has("framing", "all outer walls")) {
+      file.put("framing", house.balloon() ? "balloon" : "platform");
+    }
+    file.put("outer-walls", usual(house.outerWalls(), "outer"));
+    file.put("inner-walls", usual(house.innerWalls(), "inner"));
   }
 
-  private static Map<String, Object> level(Level l) {
+  /** What was taken by place and era is left out, so that it is taken again. */
+  private Map<String, Object> usual(WallSpec s, String side) {
+    Map<String, Object> m = make(new Words(), s).map();
+    if (taken.has(side + "-kind", side + " walls")) {
+      m.remove("kind");
+    }
+    if (taken.has(side + "-top-plate", side + " walls")) {
+      m.remove("top-plate");
+    }
+    return m;
+  }
+
+  private Map<String, Object> level(Level l) {
     return new Words()
         .maybe("above", l.above(), n -> n)
-        .put("floor", floor(l.floor()))
+        .put("floor", floor(l.floor(), "level " + l.name()))
         .length("ceiling-height", l.ceilingHeight())
         .length("rise", l.rise())
+        .maybe("outer-walls", l.outerWalls(), s -> make(new Words(), s).map())
+        .maybe("inner-walls", l.innerWalls(), s -> make(new Words(), s).map())
+        .maybe("usual", slopes(l), c -> Map.of("ceiling", Shape.word(c)))
         .map();
   }
 
-  private static Object floor(FloorSpec f) {
+  /** {@code ceiling: vaulted} leaves no word for what lines the slopes: the level has to say it. */
+  private Optional<Lining> slopes(Level level) {
+    return house.rooms().stream()
+        .filter(r -> r.vaulted() && r.level().equals(level.name()))
+        .filter(r -> !taken.has("ceiling", r.name()))
+        .map(Room::ceiling)
+        .findFirst();
+  }
+
+  private Object floor(FloorSpec f, String of) {
     if (f.kind() == FloorSpec.Kind.SLAB) {
       return "slab";
     }
@@ -90,15 +120,21 @@ public final class HouseWriter {
     if (!f.blocksAt().isEmpty()) {
       w.put("blocks-at", f.blocksAt().stream().map(HouseWriter::text).toList());
     }
-    return w.timber("joists", f.joists())
+    w.timber("joists", f.joists())
         .maybe("kind", f.joists().map(Fact::value).map(Timber::kind), Shape::word)
         .length("every", f.every())
         .word("run", f.run())
         .maybe("from", f.origin(), o -> (eastWest ? "south " : "west ") + Words.of(o))
         .maybe("over", f.crawlspace(), HouseWriter::crawlspace)
         .yesNo("boards", f.boards())
-        .word("fill", f.fill())
-        .map();
+        .word("fill", f.fill());
+    if (taken.has("boards", of)) {
+      w.map().remove("boards");
+    }
+    if (taken.has("floor-fill", of) || taken.has("crawlspace-fill", of)) {
+      w.map().remove("fill");
+    }
+    return w.map();
   }
 
   private static Object crawlspace(FloorSpec.Crawlspace c) {
@@ -119,7 +155,7 @@ public final class HouseWriter {
         door.put("width", Words.of(a.width())).put("height", Words.of(a.height())).map());
   }
 
-  private static Map<String, Object> room(Room r) {
+  private Map<String, Object> room(Room r) {
     Words w = new Words().put("level", r.level());
     w.maybe("size", r.size(), s -> Words.size(s.eastWest(), s.northSouth()));
     if (!r.outline().isEmpty()) {
@@ -130,13 +166,15 @@ public final class HouseWriter {
     placing(r.placing(), w);
     if (r.vaulted()) {
       w.put("ceiling", "vaulted");
-    } else {
+    } else if (!taken.has("ceiling", r.name())) {
       w.word("ceiling", r.ceiling());
     }
-    return w.maybe("floor", r.floor(), HouseWriter::floor)
+    if (!taken.has("finish", r.name())) {
+      w.word("finish", r.walls());
+    }
+    return w.maybe("floor", r.floor(), f -> floor(f, "floor of " + r.name()))
         .length("elevation", r.elevation())
         .length("ceiling-height", r.ceilingHeight())
-        .word("finish", r.walls())
         .yesNo("plain", r.plain())
         .yesNo("garage", r.garage())
         .yesNo("ours", r.standing() != Standing.SOMEBODY_ELSES)
@@ -166,8 +204,12 @@ public final class HouseWriter {
     w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
+    w.maybe("rows", s.traits().rows(), String::valueOf);
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
+    }
+    for (WallTraits.Layers l : s.traits().layers()) {
+      w.put("lining", l.layers().stream().map(HouseWriter::layer).toList());
     }
     if (!s.blocksAt().isEmpty()) {
       w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
@@ -179,6 +221,10 @@ public final class HouseWriter {
     return Shape.word(fill);
   }
 
+  private static String layer(WallTraits.Layer l) {
+    return Shape.word(l.what()) + " " + Words.of(l.thickness());
+  }
+
   private static String text(Fact<Length> f) {
     return Words.of(f);
   }
@@ -188,6 +234,7 @@ public final class HouseWriter {
     s.ref().ifPresent(r -> ref(r, w));
     w.maybe("name", s.name(), n -> n);
     w.maybe("studs-from", s.studsFrom(), a -> Words.of(a));
+    w.length("height", s.traits().height()).length("header", s.traits().header());
     w.maybe("separation", s.garageSeparation(), g -> g ? "garage" : "none");
     return make(w, s).map();
   }

@@ -22,17 +22,20 @@ final class LevelReader {
     List<Level> levels = new ArrayList<>();
     named.forEach(
         (name, e) -> {
-          FloorReader.read(e, defaults)
+          FloorReader.read(e, defaults, "level " + name)
               .ifPresent(
                   floor ->
                       levels.add(
                           new Level(
                               name,
                               floor,
-                              e.length("ceiling-height").orElse(defaults.ceilingHeight()),
+                              e.length("ceiling-height")
+                                  .orElseGet(() -> defaults.ceilingHeight(name)),
                               e.text("above"),
                               e.length("rise"),
-                              e.where())));
+                              e.where(),
+                              WallReader.ofLevel(e, "outer-walls"),
+                              WallReader.ofLevel(e, "inner-walls"))));
         });
     return levels;
   }

@@ -11,10 +11,12 @@ import static holloway.housefile.Shape.SIZE;
 import static holloway.housefile.Shape.SPACING;
 import static holloway.housefile.Shape.YES_NO;
 import static holloway.housefile.Shape.listOf;
+import static holloway.housefile.Shape.words;
 import static holloway.housefile.Shape.wordsOf;
 import static holloway.housefile.Table.may;
 import static holloway.housefile.Table.must;
 
+import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Direction;
 import holloway.house.Obstacle;
@@ -22,6 +24,7 @@ import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.house.Stair;
 import holloway.house.Thing;
+import holloway.units.Length;
 import java.util.List;
 
 /** Keys of roofs, known hollows, obstacles, things seen and extra tapes. */
@@ -38,6 +41,17 @@ final class OuterTables {
           must("size", SIZE, "clear, along the wall between x height"),
           may("from", ALONG, "from an end of the wall between to its near side"));
 
+  static final Table KNEE =
+      Table.of(
+          "knee-wall",
+          "a low wall of a room under the slope, along the eaves",
+          must("side", FACE, "the room and side it shows to"),
+          must("height", LENGTH, "from the floor to where the ceiling begins to slope"),
+          may(
+              "behind",
+              words("bare", "boarded"),
+              "bare: its studs stand open to the space behind; boarded (unless said): shut"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -46,6 +60,10 @@ final class OuterTables {
           may("name", NAME, "your name for it"),
           must("shape", wordsOf(Roof.Shape.class), "its outline"),
           may("ridge", wordsOf(Direction.class), "the way the ridge runs"),
+          may(
+              "run",
+              wordsOf(Direction.class),
+              "the way a flat roof's joists run, if no attic is in it"),
           may("low-side", wordsOf(Side.class), "a shed roof's lower side"),
           may("pitch", new Shape.Text(Form.PITCH), "rise over run, or degrees"),
           may("eaves", HEIGHT, "overhang"),
@@ -57,7 +75,11 @@ final class OuterTables {
           may("boarded", YES_NO, "boards to walk on"),
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
-          may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"));
+          may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
+          may(
+              "knee-walls",
+              listOf(new Shape.MapOf(KNEE)),
+              "low walls along its eaves, with a side attic behind"));
 
   static final Table CHASE =
       Table.of(
@@ -90,6 +112,22 @@ final class OuterTables {
               "under",
               wordsOf(Stair.Under.class),
               "the space under it: closed (unless said), open to the room, or a cupboard"));
+
+  static final Table BEAM =
+      Table.of(
+          "beam",
+          "a beam across a room from side to side; nobody bores it",
+          must("beam", NAME, "its name"),
+          must("in", ROOM, "the room it crosses"),
+          must("run", wordsOf(Direction.class), "the way it runs"),
+          must("from", ALONG, "from a side of the room to its middle"),
+          must("width", new Shape.Len(Length.mm(30), Length.mm(1_000)), "as it is seen"),
+          may("drop", HEIGHT, "how far it hangs below the ceiling; nothing if within the joists"),
+          may(
+              "depth",
+              new Shape.Len(Length.mm(50), Length.mm(1_500)),
+              "from its underside to its top; as far as it hangs unless said"),
+          may("made", wordsOf(Beam.Made.class), "what it is of; timber unless said"));
 
   static final Table WALL_SPOT =
       Table.of(

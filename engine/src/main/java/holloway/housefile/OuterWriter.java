@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.house.Beam;
 import holloway.house.CeilingSpot;
 import holloway.house.Chase;
 import holloway.house.Conduit;
@@ -42,6 +43,7 @@ final class OuterWriter {
     house.skirtings().forEach(k -> hollows.add(skirting(k)));
     file.put("hollows", hollows);
     file.put("stairs", house.stairs().stream().map(OuterWriter::stair).toList());
+    file.put("beams", house.beams().stream().map(OuterWriter::beam).toList());
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
     file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
@@ -79,6 +81,7 @@ final class OuterWriter {
     } else {
       w.word("ridge", r.ridge());
     }
+    w.maybe("run", r.run(), d -> Shape.word(d));
     w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
     w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
     w.length("every", r.every()).length("heel", r.heel());
@@ -87,6 +90,9 @@ final class OuterWriter {
     }
     if (!r.joins().isEmpty()) {
       w.put("joins", r.joins().stream().map(OuterWriter::join).toList());
+    }
+    if (!r.knees().isEmpty()) {
+      w.put("knee-walls", r.knees().stream().map(OuterWriter::knee).toList());
     }
     return w.yesNo("boarded", r.boarded())
         .put(
@@ -103,6 +109,14 @@ final class OuterWriter {
         .map();
   }
 
+  private static Map<String, Object> knee(Roof.Knee k) {
+    return new Words()
+        .put("side", Words.of(k.face()))
+        .put("height", Words.of(k.height()))
+        .put("behind", k.bare() ? "bare" : "boarded")
+        .map();
+  }
+
   private static Map<String, Object> stair(Stair s) {
     return new Words()
         .put("stair", s.name())
@@ -111,6 +125,19 @@ final class OuterWriter {
         .put("size", Words.size(s.size().eastWest(), s.size().northSouth()))
         .word("climbs", s.climbs())
         .word("under", s.under())
+        .map();
+  }
+
+  private static Map<String, Object> beam(Beam b) {
+    return new Words()
+        .put("beam", b.name())
+        .put("in", b.room())
+        .word("run", b.run())
+        .put("from", Words.of(b.from()))
+        .length("width", b.width())
+        .length("drop", b.drop())
+        .length("depth", b.height())
+        .word("made", b.made())
         .map();
   }
 

@@ -43,7 +43,8 @@ final class OutletReader {
     }
     List<String> kinds = cables.stream().map(Wanted::kind).toList();
     String power = e.text("power").orElse("none");
-    return Optional.of(new Outlet(name, spots, kinds, spare, feed, power, e.where()));
+    return Optional.of(
+        new Outlet(name, spots, kinds, spare, feed, power, e.length("box-depth"), e.where()));
   }
 
   static List<Wanted> cables(Entry e) {
@@ -123,13 +124,13 @@ final class OutletReader {
       return Optional.empty();
     }
     Spots.fits(e, "from", face.get(), from.get());
-    Fact<Length> height = e.length("height").orElse(defaults.outletHeight());
+    Fact<Length> height = e.length("height").orElseGet(() -> defaults.heightUnlessSaid(e, what));
     return Optional.of(new Spot.Outside(new WallSpot(face.get(), from.get(), height)));
   }
 
   private Optional<Spot> wall(Entry e, String what) {
     wantFrom(e, what);
-    Optional<WallSpot> at = Spots.onWall(e, defaults.outletHeight());
+    Optional<WallSpot> at = Spots.onWall(e, defaults.heightUnlessSaid(e, what));
     Optional<Length> to = e.length("to").map(Fact::value);
     if (at.isPresent() && to.isPresent()) {
       if (to.get().compareTo(at.get().along().distance().value()) <= 0) {

@@ -1,6 +1,7 @@
 package holloway.housefile;
 
 import holloway.house.Direction;
+import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Roof;
@@ -65,7 +66,7 @@ final class RoofReader {
     Optional<Side> low = e.choice("low-side", Side.class);
     Forms.Pitch pitch =
         e.parsed("pitch", s -> Forms.pitch(s.text())).orElse(new Forms.Pitch(0, 12));
-    Forms.Insulation insulation = insulation(e);
+    Forms.Insulation insulation = insulation(e, name);
     return new Roof(
         name,
         level,
@@ -75,22 +76,24 @@ final class RoofReader {
         low,
         pitch.rise(),
         pitch.run(),
-        e.length("eaves").orElse(defaults.eaves()),
+        e.length("eaves").orElseGet(() -> defaults.eaves(name)),
         frame,
-        e.timber("chord").orElse(defaults.chord(trusses)),
-        e.length("every").orElse(defaults.chordSpacing(trusses)),
+        e.timber("chord").orElseGet(() -> defaults.chord(trusses, name)),
+        e.length("every").orElseGet(() -> defaults.chordSpacing(trusses, name)),
         e.length("heel"),
         insulation.depth(),
         insulation.fill().orElse(Fill.UNKNOWN),
         e.yesNo("boarded").orElse(false),
         hatches(e),
         joins(e),
+        knees(e),
+        e.choice("run", Direction.class),
         e.where());
   }
 
-  private Forms.Insulation insulation(Entry e) {
+  private Forms.Insulation insulation(Entry e, String name) {
     return e.parsed("insulation", s -> Forms.insulation(s.text(), s.where()))
-        .orElse(new Forms.Insulation(defaults.atticInsulation(), Optional.empty()));
+        .orElseGet(() -> new Forms.Insulation(defaults.atticInsulation(name), Optional.empty()));
   }
 
   private static Direction alongLowSide(Optional<Side> low) {
@@ -135,6 +138,19 @@ final class RoofReader {
                 size.get().eastWest().value(),
                 size.get().northSouth().value(),
                 j.where("to")));
+      }
+    }
+    return out;
+  }
+
+  private static List<Roof.Knee> knees(Entry e) {
+    List<Roof.Knee> out = new ArrayList<>();
+    for (Entry k : e.maps("knee-walls", OuterTables.KNEE)) {
+      Optional<FaceRef> face = k.face("side");
+      Optional<Fact<Length>> height = k.length("height");
+      if (face.isPresent() && height.isPresent()) {
+        boolean bare = k.text("behind").filter("bare"::equals).isPresent();
+        out.add(new Roof.Knee(face.get(), height.get(), bare, k.where("side")));
       }
     }
     return out;

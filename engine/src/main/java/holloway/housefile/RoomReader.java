@@ -49,13 +49,13 @@ final class RoomReader {
             size,
             outline,
             placing.get(),
-            FloorReader.read(e, defaults),
+            FloorReader.read(e, defaults, "floor of " + name),
             e.length("elevation"),
             e.length("ceiling-height"),
-            e.choice("finish", Lining.class).orElse(defaults.wallLining()),
+            e.choice("finish", Lining.class).orElseGet(() -> defaults.wallLining(name)),
             vaulted
-                ? defaults.ceilingLining()
-                : e.choice("ceiling", Lining.class).orElse(defaults.ceilingLining()),
+                ? defaults.ceilingLining(name)
+                : e.choice("ceiling", Lining.class).orElseGet(() -> defaults.ceilingLining(name)),
             e.yesNo("plain").orElse(garage),
             garage,
             vaulted,

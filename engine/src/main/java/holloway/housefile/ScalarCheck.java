@@ -53,6 +53,7 @@ final class ScalarCheck {
       case SIZE -> Forms.size(text, where);
       case TIMBER -> Timbers.wood(text, desk.era().built());
       case STUDS -> Timbers.parse(text, desk.era().built());
+      case LAYER -> Forms.layer(text, where);
       case ALIGN -> Forms.align(text);
       case PITCH -> Forms.pitch(text);
       case INSULATION -> Forms.insulation(text, where);

@@ -103,7 +103,8 @@ final class SeenReader {
     for (Entry e : house.maps("things", OuterTables.THING)) {
       Optional<Thing.Kind> kind = e.kind(Thing.Kind.class);
       if (kind.isPresent()) {
-        ThingSize usual = ThingSize.of(kind.get(), defaults);
+        ThingSize usual =
+            ThingSize.of(kind.get(), () -> defaults.heightUnlessSaid(e, "boxes seen"));
         Optional<WallSpot> at = Spots.onWall(e, usual.centre());
         at.ifPresent(
             spot ->

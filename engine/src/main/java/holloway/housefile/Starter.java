@@ -39,7 +39,7 @@ public final class Starter {
   /**
    * @param schema what the editor line names as the schema, for example {@code house.schema.json}
    * @param name of the house
-   * @param place us, uk or none
+   * @param place us, uk, eu or none
    * @param built the year, 0 if it is not known
    * @param levels storeys, at least 1
    * @param metric lengths in metres, else in feet and inches

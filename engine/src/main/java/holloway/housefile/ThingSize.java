@@ -4,16 +4,16 @@ import holloway.house.Fact;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
 import holloway.units.Length;
+import java.util.function.Supplier;
 
 /**
  * The usual size of things seen in rooms. A single plate is 70 by 114 mm (F6), switches hang at 48
  * in (D19), sockets as data boxes (D18); the rest is common practice, no published source.
  */
 record ThingSize(Fact<Length> centre, Length width, Length height) {
-  static ThingSize of(Thing.Kind kind, Defaults defaults) {
+  static ThingSize of(Thing.Kind kind, Supplier<Fact<Length>> box) {
     return switch (kind) {
-      case SOCKET, DATA_BOX ->
-          new ThingSize(defaults.outletHeight(), Length.mm(70), Length.mm(114));
+      case SOCKET, DATA_BOX -> new ThingSize(box.get(), Length.mm(70), Length.mm(114));
       case SWITCH -> at(1220, 70, 114);
       case LIGHT -> at(1900, 150, 200);
       case TAP -> at(1000, 150, 150);

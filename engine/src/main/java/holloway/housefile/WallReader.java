@@ -5,6 +5,7 @@ import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Opening;
+import holloway.house.Side;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
@@ -19,6 +20,10 @@ import java.util.TreeMap;
 
 /** Reads what is said of walls, and the openings in them. */
 final class WallReader {
+  /** Keys of a wall that mean nothing where there is none. */
+  private static final List<String> NOT_OPEN =
+      List.of("every", "fill", "blocks-at", "knockouts", "studs-from", "height", "party", "name");
+
   private final Defaults defaults;
 
   WallReader(Defaults defaults) {
@@ -27,6 +32,16 @@ final class WallReader {
 
   /** {@code outer-walls} or {@code inner-walls}, completed by place and era. */
   WallSpec usual(Entry house, String key, boolean outer) {
+    house
+        .map(key, HouseTables.WALL_DEFAULT)
+        .filter(WallReader::isOpen)
+        .ifPresent(
+            e ->
+                e.problem(
+                    "kind",
+                    "walls: [{ between: [kitchen, den], kind: open }]",
+                    "",
+                    "an open side is stated under 'walls:'"));
     WallSpec said =
         house
             .map(key, HouseTables.WALL_DEFAULT)
@@ -35,6 +50,13 @@ final class WallReader {
                     spec(e, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()))
             .orElse(nothingSaid());
     return defaults.complete(said, outer);
+  }
+
+  /** What is said of a level's outer or inner walls; nothing is added to it. */
+  static Optional<WallSpec> ofLevel(Entry level, String key) {
+    return level
+        .map(key, HouseTables.WALL_DEFAULT)
+        .map(e -> spec(e, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
   private static WallSpec nothingSaid() {
@@ -68,7 +90,8 @@ final class WallReader {
           .ifPresent(f -> studsFrom.ifPresent(a -> Spots.fits(e, "studs-from", f, a)));
       Optional<Boolean> separation = e.text("separation").map("garage"::equals);
       ref.ifPresent(r -> Unique.claim(e, keyOf(r), refText(r), refs, "wall"));
-      ref.ifPresent(r -> out.add(spec(e, Optional.of(r), e.text("name"), studsFrom, separation)));
+      ref.map(r -> spec(e, Optional.of(r), e.text("name"), studsFrom, separation))
+          .ifPresent(s -> out.add(shaped(e, s)));
     }
     return out;
   }
@@ -109,11 +132,11 @@ final class WallReader {
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
         lengths(e, "blocks-at"),
-        traits(e),
+        traits(e, ref.flatMap(WallRef::face).map(FaceRef::side)),
         e.where());
   }
 
-  private static WallTraits traits(Entry e) {
+  private static WallTraits traits(Entry e, Optional<Side> side) {
     boolean wood = e.timber("studs").filter(t -> t.value().kind() != Timber.Kind.STEEL).isPresent();
     if (wood && e.has("knockouts")) {
       e.problem(
@@ -122,7 +145,80 @@ final class WallReader {
           "",
           "only steel studs have knockouts, and these are of wood");
     }
-    return new WallTraits(e.yesNo("party"), lengths(e, "knockouts"), List.of());
+    Optional<Integer> rows = e.whole("rows");
+    boolean solid =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
+    if (rows.filter(n -> n == 2).isPresent() && solid) {
+      e.problem("rows", "", "", "only a framed wall has rows of studs");
+    }
+    return new WallTraits(
+        e.yesNo("party"),
+        lengths(e, "knockouts"),
+        lining(e, side),
+        Optional.empty(),
+        Optional.empty(),
+        rows);
+  }
+
+  /** What only a stated wall is: half as high, or not there. */
+  private static WallSpec shaped(Entry e, WallSpec s) {
+    boolean open = isOpen(e);
+    if (e.has("header") && !open) {
+      e.problem(
+          "header",
+          "kind: open, header: 10 in",
+          "",
+          "a header hangs over an open side (kind: open)");
+    }
+    if (e.has("height") && !e.has("between")) {
+      e.problem(
+          "height",
+          "between: [kitchen, den], height: 42 in",
+          "",
+          "a half-height wall stands between two rooms");
+    }
+    if (open && !e.has("between")) {
+      e.problem(
+          "kind", "between: [kitchen, den], kind: open", "", "an open side lies between two rooms");
+    }
+    if (open) {
+      NOT_OPEN.stream()
+          .filter(e::has)
+          .forEach(k -> e.problem(k, "", "", "an open side has no '" + k + "'"));
+    }
+    if (e.has("height") && e.yesNo("party").orElse(false)) {
+      e.problem("height", "", "", "a wall shared with a neighbour is no half-height wall");
+    }
+    if (e.has("height") && e.yesNo("bearing").orElse(false)) {
+      e.problem("height", "", "", "a half-height wall bears no floor; leave out 'bearing: yes'");
+    }
+    WallTraits t = s.traits();
+    return s.withTraits(
+        new WallTraits(
+            t.party(),
+            t.knockouts(),
+            t.layers(),
+            e.length("height"),
+            e.length("header"),
+            t.rows()));
+  }
+
+  private static boolean isOpen(Entry e) {
+    return e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.OPEN).isPresent();
+  }
+
+  /** On the side of the face that is named; on both where none is. */
+  private static List<WallTraits.Layers> lining(Entry e, Optional<Side> side) {
+    List<WallTraits.Layer> layers = new ArrayList<>();
+    for (Marked.Scalar s : e.texts("lining")) {
+      Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
+    }
+    boolean glazed =
+        e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.GLAZED).isPresent();
+    if (glazed && !layers.isEmpty()) {
+      e.problem("lining", "", "", "a wall of glass has no lining; leave one of the two out");
+    }
+    return layers.isEmpty() ? List.of() : List.of(new WallTraits.Layers(side, layers));
   }
 
   private static List<Fact<Length>> lengths(Entry e, String key) {
@@ -140,10 +236,11 @@ final class WallReader {
   }
 
   /** A round opening is as high as wide: header and sill lie on the square round it. */
-  private Fact<Length> head(Entry e, Fact<Length> sill, Fact<Length> width) {
+  private Fact<Length> head(
+      Entry e, String of, String room, Fact<Length> sill, Fact<Length> width) {
     Optional<Fact<Length>> said = e.length("head");
     if (e.text("shape").filter("round"::equals).isEmpty()) {
-      return said.orElse(defaults.head());
+      return said.orElseGet(() -> defaults.head(of, room));
     }
     Length top = sill.value().plus(width.value());
     if (said.isPresent() && !said.get().value().equals(top)) {
@@ -157,6 +254,10 @@ final class WallReader {
     return new Fact<>(top, width.spread(), width.origin(), width.where());
   }
 
+  private static String oneRoom(WallRef r) {
+    return r.between().map(WallRef.Between::one).orElse("");
+  }
+
   private Optional<Opening> opening(Entry e) {
     Optional<Opening.Kind> kind = e.kind(Opening.Kind.class);
     Optional<WallRef> wall = Spots.wallRef(e, "this opening");
@@ -167,11 +268,16 @@ final class WallReader {
       return Optional.empty();
     }
     face.ifPresent(f -> Spots.fits(e, "from", f, from.get()));
+    String of = Shape.word(kind.get()) + " in " + refText(wall.get());
+    String room = face.map(FaceRef::room).orElseGet(() -> oneRoom(wall.get()));
     Fact<Length> sill =
         e.length("sill")
-            .orElse(
-                kind.get() == Opening.Kind.WINDOW ? defaults.sill() : Fact.assumed(Length.ZERO));
-    Fact<Length> head = head(e, sill, width.get());
+            .orElseGet(
+                () ->
+                    kind.get() == Opening.Kind.WINDOW
+                        ? defaults.sill(of, room)
+                        : Fact.assumed(Length.ZERO));
+    Fact<Length> head = head(e, of, room, sill, width.get());
     if (head.value().compareTo(sill.value()) <= 0) {
       e.problem(
           e.has("head") ? "head" : "sill",

@@ -18,6 +18,7 @@ import holloway.catalog.Cables;
 import holloway.house.RulePlace;
 import holloway.request.Profile;
 import holloway.request.Wishes;
+import holloway.units.Length;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -69,7 +70,11 @@ final class WantedTables {
                   "the cables to the cabinet, one kind each"),
               may("spare", new Shape.Whole(0, 24), "more of the first kind, for later"),
               may("feed", YES_NO, "the provider's box; its cables are outdoor cables"),
-              may("power", POWER, "power over the cable"));
+              may("power", POWER, "power over the cable"),
+              may(
+                  "box-depth",
+                  new Shape.Len(Length.mm(10), Length.mm(200)),
+                  "of the box to be fitted, from the face of the lining to its back"));
 
   static final Table LINK =
       Table.of(
@@ -145,17 +150,22 @@ final class WantedTables {
           "house",
           "a house as taped, and what is wanted of it",
           must("house", NAME, "its name"),
-          must("place", wordsOf(RulePlace.class), "whose rules are looked up"),
+          must(
+              "place",
+              wordsOf(RulePlace.class),
+              "whose rules are looked up, and how houses are usually built"),
           may("built", new Shape.Whole(1500, 2100), "the year"),
           may("framing", Shape.words("platform", "balloon"), "balloon: studs run past the floors"),
           may("outer-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the outer walls"),
           may("inner-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the inner walls"),
+          may("usual", new Shape.MapOf(HouseTables.USUAL), "what is usual in this house"),
           must("levels", new Shape.Named(new Shape.MapOf(HouseTables.LEVEL_TABLE)), "the storeys"),
           must("rooms", new Shape.Named(new Shape.MapOf(HouseTables.ROOM_TABLE)), "the rooms"),
           may("walls", listOf(new Shape.MapOf(HouseTables.WALL)), "walls unlike the default"),
           may("openings", listOf(new Shape.MapOf(HouseTables.OPENING)), "doors and windows"),
           may("roof", listOf(new Shape.MapOf(OuterTables.ROOF)), "the roofs"),
           may("stairs", listOf(new Shape.MapOf(OuterTables.STAIR)), "flights and their wells"),
+          may("beams", listOf(new Shape.MapOf(OuterTables.BEAM)), "beams that cross rooms"),
           may("hollows", listOf(OuterTables.HOLLOW), "known chases and conduits"),
           may("obstacles", listOf(new Shape.MapOf(OuterTables.OBSTACLE)), "what is in the way"),
           may("things", listOf(new Shape.MapOf(OuterTables.THING)), "what is seen in rooms"),

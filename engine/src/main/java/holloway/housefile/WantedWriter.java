@@ -43,7 +43,8 @@ final class WantedWriter {
     List<Object> others = new ArrayList<>();
     o.spots().stream().skip(1).forEach(s -> others.add(spot(s, new Words()).map()));
     w.put("or", others).put("cables", cables(o)).put("spare", String.valueOf(o.spare()));
-    return w.yesNo("feed", o.feed()).put("power", o.power()).map();
+    w.yesNo("feed", o.feed()).put("power", o.power());
+    return w.length("box-depth", o.boxDepth()).map();
   }
 
   private static Words spot(Spot spot, Words w) {

@@ -62,13 +62,17 @@ public interface RulePack {
    */
   Verdict fromPower(Length gap, PowerWiring power, Length wanted);
 
-  /** The pack of a place: {@code us}, {@code uk} or {@code none}; any other word throws. */
+  /**
+   * The pack of a place: {@code us}, {@code uk} or {@code none}; {@code eu} has none either; any
+   * other word throws.
+   */
   static RulePack of(String place) {
     return switch (place) {
       case "us" -> new UsPack();
       case "uk" -> new UkPack();
-      case "none" -> new NoPack();
-      default -> throw new IllegalArgumentException("no rule pack '" + place + "': us, uk or none");
+      case "none", "eu" -> new NoPack();
+      default ->
+          throw new IllegalArgumentException("no rule pack '" + place + "': us, uk, eu or none");
     };
   }
 

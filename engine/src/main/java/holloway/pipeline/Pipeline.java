@@ -36,7 +36,9 @@ public final class Pipeline {
     progress.now("finding the joint plan");
     Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();
-    Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed));
+    List<Plan.OpenShaft> first =
+        new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
+    Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed, first));
     Plan taken = TakeOff.of(noted, o.request, o.placed);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
@@ -100,8 +102,9 @@ public final class Pipeline {
     Stages.Reading reading = stages.read(houseFile);
     Outcome<Placed> placed = stages.survey(reading.house());
     stages.checkEnds(placed.value(), reading.request());
-    return new Answers.Understood(
-        placed.value(), reading.request(), SurveyWords.lines(placed.findings()));
+    List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
+    notes.addAll(RoofNotes.of(placed.value()));
+    return new Answers.Understood(placed.value(), reading.request(), List.copyOf(notes));
   }
 
   /** Verifies a plan file, and its certificate if it holds one, without the solver. */

@@ -199,7 +199,7 @@ final class RealSite implements Stages.Site {
                 switch (hollows.framed().placed().house().place()) {
                   case US -> "USD";
                   case UK -> "GBP";
-                  case NONE -> "";
+                  case EU, NONE -> "";
                 });
   }
 

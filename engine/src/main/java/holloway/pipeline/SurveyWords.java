@@ -6,7 +6,7 @@ import holloway.survey.Misclosure;
 import holloway.survey.Placed;
 import holloway.survey.SharedOut;
 import holloway.survey.Step;
-import holloway.survey.Unaccounted;
+import holloway.survey.UnaccountedSpace;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -20,12 +20,13 @@ final class SurveyWords {
     return placed.house().inputs().stream().map(i -> new Plan.Input(i.file(), i.sha256())).toList();
   }
 
-  static Plan.SurveyNotes notes(Placed placed) {
+  static Plan.SurveyNotes notes(Placed placed, List<Plan.OpenShaft> first) {
     return new Plan.SurveyNotes(
         placed.misclosures().stream().map(SurveyWords::line).toList(),
-        placed.unaccounted().stream().map(SurveyWords::line).toList(),
+        placed.spaces().stream().map(SurveyWords::line).toList(),
         List.copyOf(new TreeSet<>(placed.assumed())),
-        placed.shared().stream().map(SurveyWords::line).toList());
+        placed.shared().stream().map(SurveyWords::line).toList(),
+        first);
   }
 
   static String line(Misclosure m) {
@@ -64,18 +65,23 @@ final class SurveyWords {
         s.most());
   }
 
-  static String line(Unaccounted u) {
+  static String line(UnaccountedSpace u) {
     long wide = u.outline().xRange().hi() - u.outline().xRange().lo();
     long deep = u.outline().yRange().hi() - u.outline().yRange().lo();
     return String.format(
         Locale.ROOT,
         "%s level: %.2f m2 (%d x %d mm, east-west by north-south) that no room or wall accounts"
-            + " for; likely %s",
-        u.level(),
+            + " for, behind %s%s; likely %s: %s",
+        String.join(" and ", u.levels()),
         u.areaM2(),
         Math.round(wide / 1e6),
         Math.round(deep / 1e6),
-        u.likely());
+        u.touches().isEmpty()
+            ? "no face"
+            : String.join(", ", u.touches().stream().map(t -> t.face().toString()).toList()),
+        u.underRoof() ? ", up to the roof" : "",
+        u.likely(),
+        u.serves());
   }
 
   /** Findings as lines of the plan: law first, then by rule and text, each once. */

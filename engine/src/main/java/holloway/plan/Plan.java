@@ -142,17 +142,37 @@ public record Plan(
 
   /**
    * @param spread loops that close within their tolerance, and how their small miss was spread
+   * @param checkFirst spaces nobody knows that are worth a look, and what an open shaft would save
    */
   public record SurveyNotes(
       List<String> misclosures,
       List<String> unaccounted,
       List<String> assumed,
-      List<String> spread) {
+      List<String> spread,
+      List<OpenShaft> checkFirst) {
+    /** Of a house in which no space is worth a look. */
+    public SurveyNotes(
+        List<String> misclosures,
+        List<String> unaccounted,
+        List<String> assumed,
+        List<String> spread) {
+      this(misclosures, unaccounted, assumed, spread, List.of());
+    }
+
     /** Of a house whose loops close exactly. */
     public SurveyNotes(List<String> misclosures, List<String> unaccounted, List<String> assumed) {
       this(misclosures, unaccounted, assumed, List.of());
     }
   }
+
+  /**
+   * A space that nothing accounts for, if it were an open shaft.
+   *
+   * @param minutesLess of a plan through it, against this one; found by planning again
+   * @param moreRuns runs that would have a route through it and have none now
+   * @param say the entry of {@code hollows} that accepts it
+   */
+  public record OpenShaft(String space, double minutesLess, int moreRuns, String say) {}
 
   public Plan withRuns(List<PlannedRun> newRuns, Totals newTotals) {
     return new Plan(

@@ -128,11 +128,17 @@ final class PlanReader {
         m.optional("price", JsonCursor::asNumber));
   }
 
+  private static Plan.OpenShaft openShaft(JsonCursor o) {
+    return new Plan.OpenShaft(
+        o.text("space"), o.number("minutes-less"), o.count("more-runs"), o.text("say"));
+  }
+
   private Plan.SurveyNotes survey(JsonCursor s) {
     return new Plan.SurveyNotes(
         s.words("misclosures"),
         s.words("unaccounted"),
         s.words("assumed"),
-        s.node().has("spread") ? s.words("spread") : List.of());
+        s.node().has("spread") ? s.words("spread") : List.of(),
+        s.node().has("check-first") ? s.list("check-first", PlanReader::openShaft) : List.of());
   }
 }

@@ -130,6 +130,12 @@ final class PlanWriter {
     out.set("unaccounted", words(s.unaccounted()));
     out.set("assumed", words(s.assumed()));
     out.set("spread", words(s.spread()));
+    ArrayNode first = out.putArray("check-first");
+    for (Plan.OpenShaft o : s.checkFirst()) {
+      ObjectNode each = first.addObject().put("space", o.space());
+      each.set("minutes-less", minutes(o.minutesLess()));
+      each.put("more-runs", o.moreRuns()).put("say", o.say());
+    }
     return out;
   }
 

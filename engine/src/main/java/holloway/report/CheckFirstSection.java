@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.house.Assumption;
 import holloway.plan.Plan;
 import holloway.schedule.HoleCard;
 import holloway.survey.Wall;
@@ -26,11 +27,30 @@ final class CheckFirstSection {
     assumedHoles();
     cards();
     written += doubts.misclosures(page, "does not close: ");
+    openShafts();
     each("unaccounted: ", doubts.unaccounted());
     assumptions();
     each("", new UnseenDoubts(sheet).lines());
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");
+    }
+  }
+
+  /** Spaces nobody knows are never used; what a look may be worth is said. */
+  private void openShafts() {
+    for (Plan.OpenShaft o : sheet.plan().survey().checkFirst()) {
+      String worth =
+          o.moreRuns() > 0
+              ? UnitWords.count(o.moreRuns(), "run") + " more would have a route"
+              : "the plan would take %s less"
+                  .formatted(UnitWords.count(Math.round(o.minutesLess()), "minute"));
+      each(
+          "",
+          List.of(
+              ("check this first: if %s is a shaft that is open from bottom to top, %s. Look for a"
+                      + " flue (then never), pipes and ducts in it. This plan does not use it; to"
+                      + " let it, write under hollows what you find: %s")
+                  .formatted(o.space(), worth, o.say())));
     }
   }
 
@@ -74,6 +94,9 @@ final class CheckFirstSection {
   }
 
   private boolean isHungOn(String assumption) {
+    if (assumption.startsWith(Assumption.LEAD)) {
+      return false; // what of it matters is said of the single wall or hole
+    }
     Optional<Wall> wall = walls.wall(assumption);
     return wall.isEmpty()
         || sheet.plan().runs().stream()

@@ -4,7 +4,7 @@ import holloway.survey.Misclosure;
 import holloway.survey.Placed;
 import holloway.survey.SharedOut;
 import holloway.survey.Step;
-import holloway.survey.Unaccounted;
+import holloway.survey.UnaccountedSpace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -78,14 +78,26 @@ final class DoubtWords {
   }
 
   List<String> unaccounted() {
-    return placed.unaccounted().stream().map(this::line).toList();
+    return placed.spaces().stream().map(this::line).toList();
   }
 
-  private String line(Unaccounted u) {
+  private String line(UnaccountedSpace u) {
     long wide = u.outline().xRange().hi() - u.outline().xRange().lo();
     long deep = u.outline().yRange().hi() - u.outline().yRange().lo();
-    return "%s level: %s by %s (%s) that no room or wall accounts for; likely %s"
+    String behind =
+        u.touches().isEmpty()
+            ? ""
+            : ", behind "
+                + String.join(", ", u.touches().stream().map(t -> t.face().toString()).toList());
+    return "%s level: %s by %s (%s) that no room or wall accounts for%s%s; likely %s: %s"
         .formatted(
-            u.level(), units.tape(wide), units.tape(deep), units.area(u.areaM2()), u.likely());
+            String.join(" and ", u.levels()),
+            units.tape(wide),
+            units.tape(deep),
+            units.area(u.areaM2()),
+            behind,
+            u.underRoof() ? ", up to the roof" : "",
+            u.likely(),
+            u.serves());
   }
 }

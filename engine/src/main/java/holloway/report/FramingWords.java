@@ -16,7 +16,18 @@ final class FramingWords {
 
   static String wall(Wall w, UnitWords units) {
     StringBuilder out = new StringBuilder();
+    w.traits()
+        .height()
+        .ifPresent(h -> out.append(units.tape(h.value().nm())).append(" high (half-height); "));
+    if (w.isOpen()) {
+      long drop = w.traits().header().orElseThrow().value().nm();
+      return out.append("open under a header that hangs ")
+          .append(units.tape(drop))
+          .append(" below the ceiling")
+          .toString();
+    }
     if (w.isFramed()) {
+      out.append(w.rows().size() > 1 ? "two rows of " : "");
       out.append(timber(w.studs())).append(" studs every ").append(every(w.every(), units));
       out.append(w.studOrigin().isAssumed() ? ", first stud assumed" : ", studs found");
       out.append(fill(w.fill()));

@@ -71,13 +71,26 @@ public final class HouseText {
     }
     each("CLOSES WITHIN THE TAPE'S TOLERANCE", words.shared());
     each("NOT ACCOUNTED FOR", words.unaccounted());
+    accept();
     page.title("ASSUMED, AND WHERE TO SAY OTHERWISE");
-    new AssumedText(placed, units, page).put();
+    new AssumedText(placed, page).put();
     each(
         "FINDINGS",
         findings.stream()
             .map(f -> f.severity() + ": " + f.text() + " [" + f.source() + "]")
             .toList());
+  }
+
+  /** How a space becomes a shaft that may be planned through. */
+  private void accept() {
+    placed.spaces().stream()
+        .flatMap(s -> s.chase().stream())
+        .forEach(
+            c ->
+                page.put(
+                    "      ",
+                    "none is used unknown; once you have looked, under hollows: "
+                        + AcceptText.of(c)));
   }
 
   private void each(String title, List<String> lines) {

@@ -5,13 +5,17 @@ import holloway.geometry.Interval;
 import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Side;
+import holloway.house.WallTraits;
+import holloway.survey.OpenSide;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** One level in words: rooms with areas, walls with their framing, openings with their places. */
 final class LevelText {
@@ -41,6 +45,12 @@ final class LevelText {
     if (walls.isEmpty()) {
       page.put("  ", "None.");
     }
+    PlacedBeam.of(placed).stream()
+        .filter(b -> b.room().room().level().equals(level.name()))
+        .forEach(this::beam);
+    OpenSide.of(placed).stream()
+        .filter(o -> o.first().room().level().equals(level.name()))
+        .forEach(this::open);
     page.title("OPENINGS OF " + level.name());
     List<Tags.Tag> tags = Tags.of(placed, level.name());
     tags.forEach(this::opening);
@@ -84,6 +94,36 @@ final class LevelText {
                     + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
   }
 
+  private void beam(PlacedBeam b) {
+    page.put(
+        "  ",
+        6,
+        "beam %s of %s crosses %s %s, its middle %s from the %s side, %s wide, %s; never bored"
+            .formatted(
+                b.beam().name(),
+                b.beam().made().name().toLowerCase(Locale.ROOT),
+                b.room().name(),
+                b.eastWest() ? "east-west" : "north-south",
+                units.tape(b.beam().from().distance().value().nm()),
+                b.beam().from().from().word(),
+                units.tape(b.beam().width().value().nm()),
+                b.hangs()
+                    ? "hangs " + units.tape(b.beam().drop().value().nm()) + " below the ceiling"
+                    : "within the joists"));
+  }
+
+  private void open(OpenSide o) {
+    page.put(
+        "  ",
+        6,
+        "%s and %s meet without a wall for %s, %s"
+            .formatted(
+                o.first().name(),
+                o.second().name(),
+                units.tape(o.along().length()),
+                o.header() ? "under a header" : "under the ceiling"));
+  }
+
   private static String lining(Lining l) {
     return l.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
@@ -95,17 +135,18 @@ final class LevelText {
         "  ",
         6,
         "%s: %s long, %s thick (%s, %s, %s); %s%s; %s%s"
-            .formatted(
-                w.id(),
-                units.tape(w.length()),
-                units.tape(w.thickness()),
-                layer(w, 0),
-                units.tape(w.core().length()),
-                layer(w, 1),
-                FramingWords.wall(w, units),
-                origin(w),
-                w.isOuter() ? "outer, seen from " : "seen from ",
-                String.join(", ", rooms)));
+                .formatted(
+                    w.id(),
+                    units.tape(w.length()),
+                    units.tape(w.thickness()),
+                    layer(w, 0),
+                    units.tape(w.core().length()),
+                    layer(w, 1),
+                    FramingWords.wall(w, units),
+                    origin(w),
+                    w.isOuter() ? "outer, seen from " : "seen from ",
+                    String.join(", ", rooms))
+            + KneeWords.of(placed, w, units));
   }
 
   /** What lies on the framing, from the wall's south or west side to the other. */
@@ -114,7 +155,15 @@ final class LevelText {
     if (w.outside() == side) {
       return "outside " + units.tape(thick);
     }
-    return lining(side == 0 ? w.lining0() : w.lining1()) + " " + units.tape(thick);
+    return w.findLayers(side)
+        .map(l -> layers(l) + " together " + units.tape(thick))
+        .orElse(lining(w.lining(side)) + " " + units.tape(thick));
+  }
+
+  private String layers(WallTraits.Layers l) {
+    return l.layers().stream()
+        .map(x -> lining(x.what()) + " " + units.tape(x.thickness().value().nm()))
+        .collect(Collectors.joining(" + "));
   }
 
   private String origin(Wall w) {

@@ -1,6 +1,7 @@
 package holloway.routing;
 
 import holloway.geometry.Box;
+import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
@@ -10,7 +11,6 @@ import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
 import holloway.house.WallSpec;
-import holloway.survey.Makeup;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,9 +28,6 @@ final class EndBinder {
 
   private static final long IN_BAY = 25_000_000;
 
-  /** Depth of a shallow box; where board and void are less it is sunk into the masonry behind. */
-  private static final long LEAST_BOX = 35_000_000;
-
   private static final long OFF_FACE = 12_000_000;
 
   private final HollowHouse house;
@@ -38,6 +35,7 @@ final class EndBinder {
   private final Prices prices;
   private final Accesses accesses;
   private final CeilingEnds ceilings;
+  private final BoxFit boxes;
   final List<Refused> refused = new ArrayList<>();
 
   /** Entries of hand hollows that come from ends, by hollow id. */
@@ -48,6 +46,7 @@ final class EndBinder {
     this.draft = draft;
     this.prices = prices;
     this.accesses = accesses;
+    this.boxes = new BoxFit(prices);
     this.ceilings = new CeilingEnds(house, draft, prices, accesses, solids, refused, this::entry);
   }
 
@@ -86,6 +85,11 @@ final class EndBinder {
       return glazed(id, face);
     }
     Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
+    Optional<String> tooDeep =
+        cabinet ? Optional.empty() : bay.flatMap(b -> boxes.findTooDeep(spot, b));
+    if (tooDeep.isPresent()) {
+      return onFace(id, spot.room(), face, tooDeep.get());
+    }
     if (bay.isEmpty() || cabinet) {
       int node =
           cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, s));
@@ -101,11 +105,11 @@ final class EndBinder {
                 "framing"));
         return node;
       }
-      int behind = behind(id, s, bay.get());
+      int behind = behind(id, spot, bay.get());
       joinFace(id, node, behind, face);
       return node;
     }
-    int node = behind(id, s, bay.get());
+    int node = behind(id, spot, bay.get());
     int front = draft.node(id + "/face", face);
     entry(spot.room() + "/surface", new Entry(front, face, true));
     joinFace(id, front, node, face);
@@ -113,21 +117,14 @@ final class EndBinder {
   }
 
   /** The node in the bay behind a cut-out; for the cabinet it is a place of its own. */
-  private int behind(String id, OnWall s, Hollow bay) {
+  private int behind(String id, Ends.EndSpot spot, Hollow bay) {
+    OnWall s = spot.onWall().orElseThrow();
     Box b = bay.clear();
     Point3 local = bay.frame().toLocal(s.wall().world(s.s(), 0, s.z()));
     long at = Math.max(b.x0() + IN_BAY, Math.min(b.x1() - IN_BAY, local.x()));
     Point3 p = bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
-    Lining lining = s.side() == 0 ? s.wall().lining0() : s.wall().lining1();
-    boolean shallow = !s.wall().isFramed() && b.y().length() + Makeup.BOARD < LEAST_BOX;
-    int work =
-        draft.work(
-            id + "/cut-out",
-            WorkKind.CUT_OUT,
-            prices.cutOut(shallow ? Lining.PLASTER : lining, false, false),
-            0,
-            0,
-            "");
+    long price = boxes.price(spot, bay, id.equals(Ends.CABINET));
+    int work = draft.work(id + "/cut-out", WorkKind.CUT_OUT, price, 0, 0, "");
     if (FishLimits.most(bay.kind(), bay.fill()) == 0) {
       String fill = bay.fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
       refused.add(
@@ -147,9 +144,7 @@ final class EndBinder {
 
   /** A box in a solid wall is cut out like any other; a run that passes it has a hand there. */
   private int box(String id, OnWall s) {
-    Lining lining = s.side() == 0 ? s.wall().lining0() : s.wall().lining1();
-    return draft.work(
-        id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(lining, false, false), 0, 0, "");
+    return draft.work(id + "/cut-out", WorkKind.CUT_OUT, boxes.price(s), 0, 0, "");
   }
 
   private void joinFace(String id, int front, int behind, Point3 face) {
@@ -167,11 +162,13 @@ final class EndBinder {
 
   /** The bay at a spot, or the nearest one that the outlet can move to. */
   private Optional<Hollow> bay(OnWall s) {
+    List<Interval> rows = s.wall().rows();
+    Interval row = rows.get(s.side() == 0 ? 0 : rows.size() - 1);
     Hollow best = null;
     long least = SHIFT + 1;
     for (Hollow h : house.hollows()) {
       if (h.kind() == HollowKind.STUD_BAY) {
-        Point3 p = h.frame().toLocal(s.wall().world(s.s(), s.wall().core().mid(), s.z()));
+        Point3 p = h.frame().toLocal(s.wall().world(s.s(), row.mid(), s.z()));
         Box b = h.clear();
         boolean level =
             p.z() > b.z0() + 20_000_000
@@ -196,6 +193,14 @@ final class EndBinder {
         .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
         .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
         .findFirst();
+  }
+
+  /** A box that does not go in can still stand on the wall. */
+  private int onFace(String id, String room, Point3 face, String why) {
+    int node = draft.node(id, face);
+    entry(room + "/surface", new Entry(node, face, true));
+    refused.add(new Refused(id, face, why, "from experience"));
+    return node;
   }
 
   private int glazed(String id, Point3 face) {

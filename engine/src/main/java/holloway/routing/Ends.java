@@ -14,6 +14,7 @@ import holloway.request.Request;
 import holloway.request.Spot;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import holloway.units.Length;
@@ -32,14 +33,22 @@ public final class Ends {
 
   /** One possible spot of an end. Exactly one of {@code onWall} and {@code ceiling} is present. */
   public record EndSpot(
-      Optional<OnWall> onWall, Optional<Point2> ceiling, boolean outside, String room) {}
+      Optional<OnWall> onWall,
+      Optional<Point2> ceiling,
+      boolean outside,
+      String room,
+      Optional<Length> boxDepth) {}
 
   /** A spot that cannot be: where it stands in the file and why. */
   public record Problem(Where where, String text) {}
 
+  /** Half a box and the plate under the cap of a half-height wall. */
+  private static final long CAPPED = 100_000_000;
+
   private final Map<String, List<EndSpot>> spots = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Placed placed;
+  private final Map<String, Length> boxes = new TreeMap<>();
 
   private Ends(Placed placed) {
     this.placed = placed;
@@ -53,6 +62,7 @@ public final class Ends {
     Ends e = new Ends(placed);
     e.wall(CABINET, request.cabinet().at(), Optional.empty(), false, request.cabinet().where());
     for (Outlet o : request.outlets()) {
+      o.boxDepth().ifPresent(d -> e.boxes.put(o.name(), d.value()));
       for (Spot s : o.spots()) {
         if (s instanceof Spot.OnWall w) {
           e.wall(o.name(), w.at(), w.upTo(), false, o.where());
@@ -96,6 +106,10 @@ public final class Ends {
     return out;
   }
 
+  private Optional<Length> box(String name) {
+    return Optional.ofNullable(boxes.get(name));
+  }
+
   private void add(String name, EndSpot spot) {
     spots.computeIfAbsent(name, k -> new ArrayList<>()).add(spot);
   }
@@ -131,7 +145,7 @@ public final class Ends {
     if (!fits(name, first.get(), height, where)) {
       return;
     }
-    add(name, new EndSpot(first, Optional.empty(), outside, at.face().room()));
+    add(name, new EndSpot(first, Optional.empty(), outside, at.face().room(), box(name)));
     upTo.ifPresent(end -> range(name, at, end, height));
   }
 
@@ -161,7 +175,25 @@ public final class Ends {
                   + ")"));
       return false;
     }
+    if (s.wall().isOpen()) {
+      problems.add(new Problem(where, name + ": no wall stands there, the side is open"));
+      return false;
+    }
     Optional<Wall.WallFace> face = s.wall().findFace(s.side(), s.s());
+    if (s.wall().isLow() && face.isPresent() && s.z() > face.get().ceilingZ() - CAPPED) {
+      problems.add(
+          new Problem(
+              where,
+              name
+                  + ": the wall there is "
+                  + s.wall().traits().height().orElseThrow().value()
+                  + " high, its height of "
+                  + new Length(height)
+                  + " does not lie "
+                  + new Length(CAPPED)
+                  + " below its cap"));
+      return false;
+    }
     if (height < 0 || face.isPresent() && s.z() > face.get().ceilingZ()) {
       problems.add(
           new Problem(
@@ -187,7 +219,7 @@ public final class Ends {
               && s.get().wall().openings().stream()
                   .noneMatch(o -> o.s().contains(s.get().s()) && o.z().contains(s.get().z()));
       if (clear) {
-        add(name, new EndSpot(s, Optional.empty(), false, at.face().room()));
+        add(name, new EndSpot(s, Optional.empty(), false, at.face().room(), box(name)));
       }
     }
   }
@@ -202,11 +234,18 @@ public final class Ends {
         new Point2(
             at.eastWest().from() == Side.WEST ? x.lo() + dx : x.hi() - dx,
             at.northSouth().from() == Side.SOUTH ? y.lo() + dy : y.hi() - dy);
-    if (!room.outline().contains(p)) {
+    Optional<PlacedBeam> beam =
+        PlacedBeam.of(placed).stream()
+            .filter(b -> b.hangs() && b.room().name().equals(room.name()) && b.covers(p))
+            .findFirst();
+    if (beam.isPresent()) {
+      problems.add(
+          new Problem(where, name + ": the spot lies on the beam " + beam.get().beam().name()));
+    } else if (!room.outline().contains(p)) {
       problems.add(
           new Problem(where, name + ": the spot lies outside the ceiling of '" + at.room() + "'"));
     } else {
-      add(name, new EndSpot(Optional.empty(), Optional.of(p), false, at.room()));
+      add(name, new EndSpot(Optional.empty(), Optional.of(p), false, at.room(), box(name)));
     }
   }
 }

@@ -64,6 +64,13 @@ final class Prices {
     return units(minutes);
   }
 
+  /** Through several layers, for a box that has to be a shallow one or not. */
+  long cutOut(Lining lining, int layers, boolean shallow) {
+    return cutOut(lining, false, false)
+        + (layers - 1) * effort.units("cut-out.layer")
+        + (shallow ? effort.units("cut-out.shallow") : 0);
+  }
+
   long cutOut(Lining lining, boolean ceiling, boolean outside) {
     if (outside) {
       return effort.units("cut-out.outside");

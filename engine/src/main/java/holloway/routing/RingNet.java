@@ -28,8 +28,43 @@ final class RingNet {
   /**
    * A stretch of the line, by distance from its first corner, that an opening takes, and the height
    * to go over it.
+   *
+   * @param fromZ there is a wall below this height
+   * @param sort what takes it
    */
-  record Gap(Interval at, long overZ) {}
+  record Gap(Interval at, long overZ, long fromZ, Sort sort) {
+    /** The height of an opening that cable is not led over. */
+    static final long NOT_PASSED = Long.MAX_VALUE;
+
+    /** True if it lies between two distances, the second counted on past the first corner. */
+    boolean shuts(long from, long to, long round) {
+      boolean here = at.lo() < to && at.hi() > from;
+      return overZ == NOT_PASSED && (here || at.lo() + round < to && at.hi() + round > from);
+    }
+
+    /** Of a door: what starts under its head goes over it. */
+    Gap(Interval at, long overZ) {
+      this(at, overZ, Long.MIN_VALUE, Sort.DOOR);
+    }
+
+    boolean bare() {
+      return sort == Sort.BARE;
+    }
+
+    boolean takes(long z) {
+      return z >= fromZ && (z < overZ || sort == Sort.UNDER);
+    }
+  }
+
+  /**
+   * DOOR: gone over. BARE: there is no wall at all, so nothing goes up or down there either. UNDER:
+   * a beam that is gone under.
+   */
+  enum Sort {
+    DOOR,
+    BARE,
+    UNDER
+  }
 
   private record Stop(Entry entry, long param, Point2 foot) {}
 
@@ -67,7 +102,7 @@ final class RingNet {
     entries.forEach(e -> stops.add(stop(e)));
     stops.sort(Comparator.comparingLong(Stop::param).thenComparingInt(s -> s.entry().node()));
     for (long z : heights) {
-      ring(stops, z, gaps.stream().filter(g -> z < g.overZ()).toList());
+      ring(stops, z, gaps.stream().filter(g -> g.takes(z)).toList(), gaps);
     }
     neighbours(stops, gaps);
   }
@@ -96,27 +131,51 @@ final class RingNet {
     return stop;
   }
 
-  private void ring(List<Stop> stops, long z, List<Gap> gaps) {
+  private void ring(List<Stop> stops, long z, List<Gap> gaps, List<Gap> all) {
     int first = -1;
     int before = -1;
     Stop last = null;
     for (Stop s : stops) {
+      long over = heightAt(s.param(), z, gaps);
       int base =
           draft.node(
               terms.hollow() + "/line-" + z / 10_000_000 + "-" + s.param() / 1_000_000,
-              s.foot().at(z),
+              s.foot().at(over),
               new int[0]);
-      leg(base, s.entry().node(), spur(s, z));
+      if (!hangs(s, over, all)) {
+        leg(base, s.entry().node(), spur(s, over));
+      }
       if (last != null && base != before) {
-        leg(before, base, line(last.param(), s.param(), z, gaps));
+        leg(before, base, last.param(), s.param(), z, gaps);
       }
       first = first < 0 ? base : first;
       before = base;
       last = s;
     }
     if (stops.size() > 2 && before != first) {
-      leg(before, first, line(last.param(), stops.get(0).param() + round, z, gaps));
+      leg(before, first, last.param(), stops.get(0).param() + round, z, gaps);
     }
+  }
+
+  /** The height of a line at a place: over the bare stretch that it lies in. */
+  private static long heightAt(long param, long z, List<Gap> gaps) {
+    return gaps.stream()
+        .filter(g -> g.bare() && g.at().contains(param))
+        .mapToLong(Gap::overZ)
+        .max()
+        .orElse(z);
+  }
+
+  /** Would cable go up or down where there is no wall? */
+  private boolean hangs(Stop s, long z, List<Gap> gaps) {
+    long at = terms.heights().clamp(s.entry().at().z());
+    Interval way = new Interval(Math.min(at, z), Math.max(at, z) + 1);
+    return gaps.stream()
+        .anyMatch(
+            g ->
+                g.bare()
+                    && g.at().contains(s.param())
+                    && way.overlaps(new Interval(g.fromZ(), g.overZ() - 1)));
   }
 
   /** From the line up or down the wall to the height of the place, then to it. */
@@ -141,14 +200,14 @@ final class RingNet {
         Stop a = stops.get(i);
         Stop b = stops.get(j);
         long z = terms.heights().clamp(Math.max(a.entry().at().z(), b.entry().at().z()));
-        List<Gap> in = gaps.stream().filter(g -> z < g.overZ()).toList();
+        List<Gap> in = gaps.stream().filter(g -> g.takes(z)).toList();
         boolean blocked =
             in.stream()
                 .anyMatch(
                     g ->
                         g.at()
                             .overlaps(new Interval(a.param(), Math.max(a.param() + 1, b.param()))));
-        if (!blocked) {
+        if (!blocked && !hangs(a, z, gaps) && !hangs(b, z, gaps)) {
           List<Point3> path = new ArrayList<>(Paths.reversed(last(a)));
           path.addAll(line(a.param(), b.param(), z, List.of()));
           path.addAll(last(b));
@@ -161,7 +220,7 @@ final class RingNet {
   /** The line from one distance to another at a height, round corners and over openings. */
   private List<Point3> line(long from, long to, long z, List<Gap> gaps) {
     List<Point3> out = new ArrayList<>();
-    out.add(pointAt(from).at(z));
+    out.add(pointAt(from).at(heightAt(Math.floorMod(from, round), z, gaps)));
     List<long[]> events = new ArrayList<>();
     for (int turn = 0; turn <= 1; turn++) {
       for (long s : starts) {
@@ -175,14 +234,17 @@ final class RingNet {
     events.sort(Comparator.comparingLong((long[] e) -> e[0]));
     for (long[] e : events) {
       if (e[0] > from && e[0] < to) {
-        boolean over =
-            gaps.stream().anyMatch(g -> g.at().lo() < e[0] % round && e[0] % round < g.at().hi());
-        long zz = over ? gaps.stream().mapToLong(Gap::overZ).max().orElse(z) : z;
+        List<Gap> in =
+            gaps.stream()
+                .filter(g -> g.at().lo() < e[0] % round && e[0] % round < g.at().hi())
+                .toList();
+        boolean over = !in.isEmpty();
+        long zz = in.stream().mapToLong(Gap::overZ).max().orElse(z);
         out.add(pointAt(e[0]).at(over ? zz : e[1]));
         out.add(pointAt(e[0]).at(over ? zz : e[2]));
       }
     }
-    out.add(pointAt(to).at(z));
+    out.add(pointAt(to).at(heightAt(Math.floorMod(to, round), z, gaps)));
     return Paths.tidy(out);
   }
 
@@ -197,6 +259,12 @@ final class RingNet {
     Point2 b = corners.get((i + 1) % corners.size());
     return new Point2(
         a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
+  }
+
+  private void leg(int a, int b, long from, long to, long z, List<Gap> gaps) {
+    if (gaps.stream().noneMatch(g -> g.shuts(from, to, round))) {
+      leg(a, b, line(from, to, z, gaps));
+    }
   }
 
   /** A leg that would run into something built into the room is left out. */

@@ -1,9 +1,12 @@
 package holloway.routing;
 
+import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
+import holloway.survey.OpenSide;
 import holloway.survey.Placed;
+import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -25,6 +28,15 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 final class SurfaceLines {
   /** Cable centre off the wall, millimetres. */
   private static final double OFF = 12;
+
+  /** The last stretch of an open side can be reached from the wall it ends at. */
+  private static final long AT_END = 30_000_000;
+
+  private static final long OFF_CEILING = 12_000_000;
+  private static final long ON_HEADER = 30_000_000;
+
+  /** Cable turns down so far before a beam. */
+  private static final long BESIDE = 20_000_000;
 
   private SurfaceLines() {}
 
@@ -99,6 +111,9 @@ final class SurfaceLines {
             Point2 b = w.world(o.s().hi(), side == 0 ? 0 : w.thickness(), 0).plan();
             long over =
                 Math.min(w.frame().origin().z() + o.z().hi() + 60_000_000, ceilingZ - 15_000_000);
+            if (w.frame().origin().z() + o.z().hi() > ceilingZ) {
+              over = RingNet.Gap.NOT_PASSED; // under a slope a door is higher than the wall's line
+            }
             boolean low = w.frame().origin().z() + o.z().lo() < floorZ + 120_000_000;
             if (low && near(index, a) && near(index, b)) {
               long p = Math.round(index.project(coordinate(a)) * 1e6);
@@ -112,7 +127,68 @@ final class SurfaceLines {
         }
       }
     }
+    room.ifPresent(r -> bare(placed, r, index, ceilingZ, out));
+    room.ifPresent(r -> beams(placed, r, index, out));
     return out;
+  }
+
+  /** Nothing to clip to: over a half-height wall, and where the room meets another without one. */
+  private static void bare(
+      Placed placed, String room, LengthIndexedLine index, long ceilingZ, List<RingNet.Gap> out) {
+    long over = ceilingZ - OFF_CEILING;
+    for (OpenSide o : OpenSide.of(placed)) {
+      if (o.shows(room)) {
+        boolean first = o.first().name().equals(room);
+        long top = o.header() && o.headZ() + ON_HEADER < over ? o.headZ() + ON_HEADER : over;
+        Point2 a = o.inside(first, o.along().lo() + AT_END, 0);
+        Point2 b = o.inside(first, o.along().hi() - AT_END, 0);
+        bare(index, a, b, Long.MIN_VALUE, top).ifPresent(out::add);
+      }
+    }
+    for (Wall w : placed.walls()) {
+      for (Wall.WallFace f : w.faces()) {
+        if (w.isLow() && f.room().equals(room)) {
+          long t = f.side() == 0 ? 0 : w.thickness();
+          Point2 a = w.world(f.s().lo() + AT_END, t, 0).plan();
+          Point2 b = w.world(f.s().hi() - AT_END, t, 0).plan();
+          bare(index, a, b, w.world(0, 0, w.height()).z(), over).ifPresent(out::add);
+        }
+      }
+    }
+  }
+
+  /** Under the end of a beam that hangs below the ceiling. */
+  private static void beams(
+      Placed placed, String room, LengthIndexedLine index, List<RingNet.Gap> out) {
+    for (PlacedBeam b : PlacedBeam.of(placed)) {
+      if (b.hangs() && b.room().name().equals(room)) {
+        Box x = b.box();
+        boolean ew = b.eastWest();
+        for (int end = 0; end < 2; end++) {
+          long at = ew ? (end == 0 ? x.x0() : x.x1()) : (end == 0 ? x.y0() : x.y1());
+          Point2 p = ew ? new Point2(at, x.y0() - BESIDE) : new Point2(x.x0() - BESIDE, at);
+          Point2 q = ew ? new Point2(at, x.y1() + BESIDE) : new Point2(x.x1() + BESIDE, at);
+          under(index, p, q, x.z0()).ifPresent(out::add);
+        }
+      }
+    }
+  }
+
+  private static Optional<RingNet.Gap> under(LengthIndexedLine index, Point2 a, Point2 b, long z) {
+    return bare(index, a, b, z - OFF_CEILING, z - OFF_CEILING)
+        .map(g -> new RingNet.Gap(g.at(), z - OFF_CEILING, z - OFF_CEILING, RingNet.Sort.UNDER));
+  }
+
+  private static Optional<RingNet.Gap> bare(
+      LengthIndexedLine index, Point2 a, Point2 b, long fromZ, long overZ) {
+    if (!near(index, a) || !near(index, b)) {
+      return Optional.empty();
+    }
+    long p = Math.round(index.project(coordinate(a)) * 1e6);
+    long q = Math.round(index.project(coordinate(b)) * 1e6);
+    return Optional.of(
+        new RingNet.Gap(
+            new Interval(Math.min(p, q), Math.max(p, q)), overZ, fromZ, RingNet.Sort.BARE));
   }
 
   private static boolean near(LengthIndexedLine index, Point2 p) {

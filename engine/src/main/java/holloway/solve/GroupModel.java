@@ -91,8 +91,8 @@ final class GroupModel {
     return l;
   }
 
-  /** The soft minimum at shares x; slope entries of this group are added to. */
-  double value(double[] x, double temperature, double[] slope) {
+  /** Adds to the slope how much of the group uses each of its places at shares x. */
+  void addSlope(double[] x, double temperature, double[] slope) {
     for (int m = 0; m < menus.length; m++) {
       menuLength[m] = softest(menus[m], x, temperature);
     }
@@ -110,7 +110,6 @@ final class GroupModel {
       all += length[i];
     }
     spread(x, temperature, slope, all);
-    return least - temperature * StrictMath.log(all);
   }
 
   private void spread(double[] x, double temperature, double[] slope, double all) {

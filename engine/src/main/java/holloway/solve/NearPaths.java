@@ -10,9 +10,6 @@ import java.util.List;
  * the shortest first, one path over it unless an earlier one walks it too.
  */
 final class NearPaths {
-  private static final int ARC_BITS = 21;
-  private static final long MOST_SLACK = 1L << 41;
-
   private final Network net;
   private final long[] toTarget;
   private final long[] fromSource;
@@ -22,7 +19,11 @@ final class NearPaths {
   private final NodeHeap forth;
   private final int[] onPath;
   private final boolean[] walked;
+
+  /** Arcs on short enough paths: what these are longer by, then the arc in the lowest bits. */
   private final long[] order;
+
+  private final int arcBits;
 
   /** Arcs that lead to node v are {@code into[firstInto[v] .. firstInto[v+1])}. */
   private final int[] firstInto;
@@ -42,6 +43,7 @@ final class NearPaths {
     onPath = new int[net.nodes];
     walked = new boolean[2 * net.edges];
     order = new long[2 * net.edges];
+    arcBits = Long.SIZE - Long.numberOfLeadingZeros(2L * net.edges);
     firstInto = new int[net.nodes + 1];
     for (int arc : net.arcs) {
       firstInto[net.head[arc] + 1]++;
@@ -84,7 +86,7 @@ final class NearPaths {
     List<Path> out = new ArrayList<>();
     out.add(follow(new IntList(), first, start[first], lengths));
     if (most > 0) {
-      long limit = out.get(0).price() + Math.min(slack, MOST_SLACK);
+      long limit = out.get(0).price() + Math.min(slack, Long.MAX_VALUE >> arcBits);
       searchForth(sources, start, lengths, limit);
       others(out, start, lengths, limit, most);
     }
@@ -149,20 +151,11 @@ final class NearPaths {
   }
 
   private void others(List<Path> out, long[] start, long[] lengths, long limit, int most) {
-    int count = 0;
-    for (int u = 0; u < net.nodes; u++) {
-      for (int i = net.first[u]; fromSource[u] < Network.SHUT && i < net.first[u + 1]; i++) {
-        int arc = net.arcs[i];
-        long more = fromSource[u] + lengths[arc] + toTarget[net.head[arc]] - out.get(0).price();
-        if (more <= limit - out.get(0).price()) {
-          order[count++] = more << ARC_BITS | arc;
-        }
-      }
-    }
-    Arrays.sort(order, 0, count);
+    int count = listNear(lengths, out.get(0).price(), limit);
+    long arcMask = (1L << arcBits) - 1;
     mark(out.get(0), true);
     for (int i = 0; i < count && out.size() <= most; i++) {
-      int arc = (int) (order[i] & (1 << ARC_BITS) - 1);
+      int arc = (int) (order[i] & arcMask);
       if (!walked[arc]) {
         Path p = over(arc, start, lengths);
         if (p != null) {
@@ -173,9 +166,25 @@ final class NearPaths {
       }
     }
     for (int i = 0; i < count; i++) {
-      walked[(int) (order[i] & (1 << ARC_BITS) - 1)] = false;
+      walked[(int) (order[i] & arcMask)] = false;
     }
     out.forEach(p -> mark(p, false));
+  }
+
+  /** Puts the arcs of paths within the limit in order; how many there are. */
+  private int listNear(long[] lengths, long shortest, long limit) {
+    int count = 0;
+    for (int u = 0; u < net.nodes; u++) {
+      for (int i = net.first[u]; fromSource[u] < Network.SHUT && i < net.first[u + 1]; i++) {
+        int arc = net.arcs[i];
+        long sum = fromSource[u] + lengths[arc] + toTarget[net.head[arc]];
+        if (sum <= limit) {
+          order[count++] = sum - shortest << arcBits | arc;
+        }
+      }
+    }
+    Arrays.sort(order, 0, count);
+    return count;
   }
 
   private void mark(Path p, boolean value) {

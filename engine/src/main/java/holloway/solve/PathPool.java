@@ -3,8 +3,10 @@ package holloway.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -23,7 +25,7 @@ final class PathPool {
   final List<int[][]> menus = new ArrayList<>();
 
   final List<Column> columns = new ArrayList<>();
-  private final Map<List<Integer>, Integer> known = new HashMap<>();
+  private final Set<List<Integer>> known = new HashSet<>();
   private final Map<List<Integer>, Integer> menuOf = new HashMap<>();
   private final GroupPaths paths;
   private final int group;
@@ -38,7 +40,7 @@ final class PathPool {
     List<Integer> key = new ArrayList<>();
     key.add(p.start());
     Arrays.stream(p.arcs()).forEach(key::add);
-    if (known.putIfAbsent(key, columns.size()) != null) {
+    if (!known.add(key)) {
       return false;
     }
     TreeSet<Integer> places = new TreeSet<>();

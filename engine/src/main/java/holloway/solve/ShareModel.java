@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -9,7 +10,11 @@ import java.util.stream.IntStream;
  * 2005, smooth minimisation of non-smooth functions; O'Donoghue and Candes 2015 for the restart).
  */
 final class ShareModel {
+  /** Steps between two looks at all paths; in between the far ones are left out. */
   private static final int LOOK_AGAIN = 25;
+
+  /** So few groups are not worth a second thread. */
+  private static final int FEW = 3;
 
   private final Shares shares;
   private final GroupModel[] groups;
@@ -81,18 +86,15 @@ final class ShareModel {
     }
   }
 
-  /** Sum of the soft minima at the last point looked at. */
-  private double value(double[] at, double temperature) {
+  /** The slope at a point; each group has entries of its own, so threads do not meet. */
+  private void look(double[] at, double temperature) {
     Arrays.fill(slope, 0);
-    double[] each = new double[groups.length];
+    everyGroup(g -> groups[g].addSlope(at, temperature, slope));
+  }
+
+  private void everyGroup(IntConsumer task) {
     IntStream all = IntStream.range(0, groups.length);
-    (groups.length > 3 ? all.parallel() : all)
-        .forEach(g -> each[g] = groups[g].value(at, temperature, slope));
-    double sum = 0;
-    for (double e : each) {
-      sum += e;
-    }
-    return sum;
+    (groups.length > FEW ? all.parallel() : all).forEach(task);
   }
 
   /**
@@ -106,11 +108,9 @@ final class ShareModel {
     double momentum = 1;
     for (int i = 0; i < steps; i++) {
       if (i % LOOK_AGAIN == 0) {
-        IntStream.range(0, groups.length)
-            .parallel()
-            .forEach(g -> groups[g].refresh(ahead, temperature));
+        everyGroup(g -> groups[g].refresh(ahead, temperature));
       }
-      value(ahead, temperature);
+      look(ahead, temperature);
       for (int k = 0; k < x.length; k++) {
         next[k] = ahead[k] + step * slope[k];
       }
@@ -129,7 +129,7 @@ final class ShareModel {
       }
       momentum = later;
     }
-    value(x, temperature);
+    look(x, temperature);
   }
 
   /** Puts the shares found into others of the same rows, in whole units. */

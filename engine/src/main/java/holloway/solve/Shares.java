@@ -52,11 +52,6 @@ final class Shares {
     return prepaid[row] ? 0 : rowPrice[row];
   }
 
-  /** A measure for steps in the row. */
-  long scale(int row) {
-    return places.limit(row) == null ? price(row) : rowPrice[row];
-  }
-
   /** These shares for plans that pay the work anyway. */
   Shares prepaid(int work) {
     Shares out = copy();

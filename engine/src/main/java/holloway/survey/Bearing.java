@@ -33,7 +33,12 @@ record Bearing(
     Strip s = wall.strip();
     return s.make()
         .bearing()
-        .orElseGet(() -> Fact.assumed(s.isOuter() || separation || isUnderMiddle(wall)));
+        .orElseGet(
+            () -> Fact.assumed(!isLow(s) && (s.isOuter() || separation || isUnderMiddle(wall))));
+  }
+
+  private static boolean isLow(Strip s) {
+    return s.make().traits().height().isPresent();
   }
 
   private boolean isUnderMiddle(Framed wall) {

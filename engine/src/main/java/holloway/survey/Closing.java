@@ -89,7 +89,8 @@ final class Closing {
         Adjustment across = side == Side.EAST ? x : y;
         Adjustment along = side == Side.EAST ? y : x;
         long gap = across.position()[g.unknown()] - across.position()[f.unknown()];
-        if (gap < Makeup.THINNEST_WALL
+        long least = priors.isOpenThrough(f, g) ? -WINDOW : Makeup.THINNEST_WALL;
+        if (gap < least
             || network(f).isObserved(f.unknown(), g.unknown())
             || !overlap(f, g, along)) {
           continue;

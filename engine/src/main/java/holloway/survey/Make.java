@@ -3,12 +3,14 @@ package holloway.survey;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.House;
-import holloway.house.RulePlace;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
 import holloway.house.WallTraits;
+import holloway.limits.UsualBuild;
 import holloway.units.Length;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -30,22 +32,25 @@ record Make(
     List<Fact<Length>> blocksAt,
     WallTraits traits) {
 
-  /** US batts in outer walls are the rule from 1970 on (behind-the-board J12, J13). */
-  private static final int BATTS_FROM = 1970;
-
   /**
-   * @param said what the person says of this wall, the first to state a thing wins
+   * @param level whose usual walls stand between this wall and the house
+   * @param walls what the person says of this wall, the first to state a thing wins
    */
-  static Make of(House house, List<WallSpec> said, boolean outer) {
+  static Make of(House house, String level, List<WallSpec> walls, boolean outer) {
     WallSpec usual = outer ? house.outerWalls() : house.innerWalls();
+    List<WallSpec> said = new ArrayList<>(walls);
+    house.levels().stream()
+        .filter(l -> l.name().equals(level))
+        .flatMap(l -> l.walls(outer).stream())
+        .forEach(said::add);
     return new Make(
         first(said, WallSpec::name),
         first(said, usual, WallSpec::kind).orElse(WallSpec.Kind.FRAMED),
         first(said, usual, WallSpec::studs).orElse(Fact.assumed(Makeup.STUD_2X4)),
-        first(said, usual, WallSpec::every).orElse(Fact.assumed(usualSpacing(house))),
-        first(said, usual, WallSpec::thickness),
+        first(said, usual, WallSpec::every).orElse(assumed(house, "stud-spacing")),
+        thickness(said, usual),
         first(said, usual, WallSpec::bearing),
-        first(said, usual, WallSpec::fill).orElse(Fact.assumed(usualFill(house, outer))),
+        first(said, usual, WallSpec::fill).orElse(usualFill(house, outer)),
         first(said, WallSpec::garageSeparation),
         outer && first(said, usual, WallSpec::balloon).orElse(house.balloon()),
         first(said, usual, WallSpec::singleTopPlate).orElse(false),
@@ -65,23 +70,32 @@ record Make(
     return first(said, what).or(() -> what.apply(usual));
   }
 
-  /** 16 in (trade-facts D6); 400 mm in the UK (D7). */
-  private static Length usualSpacing(House house) {
-    return house.place() == RulePlace.UK ? Length.mm(400) : Length.inches(16);
+  private static UsualBuild.Row row(House house, String what) {
+    String place = house.place().name().toLowerCase(Locale.ROOT);
+    return UsualBuild.of(place, house.built().value()).get(what);
   }
 
-  private static Fill usualFill(House house, boolean outer) {
-    if (!outer) {
-      return Fill.EMPTY;
-    }
-    return house.built().value() >= BATTS_FROM ? Fill.FACED_BATT : Fill.UNKNOWN;
+  private static Fact<Fill> usualFill(House house, boolean outer) {
+    String fill = row(house, outer ? "outer-fill" : "inner-fill").value();
+    return Fact.assumed(Fill.valueOf(fill.toUpperCase(Locale.ROOT).replace('-', '_')));
+  }
+
+  private static Fact<Length> assumed(House house, String what) {
+    UsualBuild.Row row = row(house, what);
+    return Fact.assumed(row.length(), row.deviation());
+  }
+
+  /** The usual thickness is that of the usual kind: a wall of another kind does not have it. */
+  private static Optional<Fact<Length>> thickness(List<WallSpec> said, WallSpec usual) {
+    Optional<WallSpec.Kind> kind = first(said, WallSpec::kind);
+    boolean other = kind.isPresent() && !kind.equals(usual.kind());
+    return first(said, WallSpec::thickness)
+        .or(() -> usual.thickness().filter(t -> !other || !t.isAssumed()));
   }
 
   /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */
   Make besideNeighbours() {
-    WallTraits shared =
-        new WallTraits(
-            traits.party().or(() -> Optional.of(true)), traits.knockouts(), traits.layers());
+    WallTraits shared = traits.withParty(traits.party().orElse(true));
     return new Make(
         name,
         kind,
@@ -111,6 +125,16 @@ record Make(
         singleTopPlate,
         blocksAt,
         traits);
+  }
+
+  /** Two rows of studs, one behind the other. */
+  boolean isDouble() {
+    return kind == WallSpec.Kind.FRAMED && traits.isDouble();
+  }
+
+  /** Rooms that meet with nothing between them, not even a header. */
+  boolean isOpenThrough() {
+    return kind == WallSpec.Kind.OPEN && traits.header().isEmpty();
   }
 
   /** Can both be stretches of one framed strip? */

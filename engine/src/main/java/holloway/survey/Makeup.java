@@ -3,6 +3,7 @@ package holloway.survey;
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
 import holloway.house.Timber;
+import holloway.limits.UsualBuild;
 import holloway.units.Length;
 
 /**
@@ -15,43 +16,49 @@ public final class Makeup {
   private static final long MM = Length.NM_PER_MM;
 
   /** Gypsum board, 1/2 in (trade-facts D14, D17). */
-  public static final long BOARD = Length.inches(1, 2).nm();
+  public static final long BOARD = UsualBuild.fixed("board-thickness");
 
   /** Fire-resisting board under rooms above a garage, 5/8 in (IRC R302.6, trade-facts C3). */
-  public static final long GARAGE_CEILING_BOARD = Length.inches(5, 8).nm();
+  public static final long GARAGE_CEILING_BOARD = UsualBuild.fixed("garage-ceiling-board");
 
   /** Plaster on wood lath: 7/8 in; common practice, no published source. */
-  public static final long LATH_AND_PLASTER = 22 * MM;
+  public static final long LATH_AND_PLASTER = UsualBuild.fixed("lath-and-plaster-thickness");
 
   /** Plaster on masonry; common practice, no published source. */
-  public static final long PLASTER = 13 * MM;
+  public static final long PLASTER = UsualBuild.fixed("plaster-thickness");
 
   /** Tile and its bed on board; common practice, no published source. */
   public static final long TILE = BOARD + 10 * MM;
 
   /** Wood panel; common practice, no published source. */
-  public static final long PANEL = 12 * MM;
+  public static final long PANEL = UsualBuild.fixed("panel-thickness");
 
   /** Battens between masonry and board of a furred wall; common practice, no published source. */
-  public static final long BATTEN = 25 * MM;
+  public static final long BATTEN = UsualBuild.fixed("batten-void");
 
   /** Void behind board on dabs: 10 to 25 mm (behind-the-board J23); common practice. */
-  public static final long DAB = 15 * MM;
+  public static final long DAB = UsualBuild.fixed("dab-void");
 
   /** Subfloor panel, 23/32 in (IRC table R503.2.1.1, trade-facts D16). */
-  public static final long SUBFLOOR = 18_300_000L;
+  public static final long SUBFLOOR = UsualBuild.fixed("subfloor-thickness");
+
+  /** Between the two rows of a double stud wall when nobody said; common practice. */
+  public static final long BETWEEN_ROWS = 25 * MM;
+
+  /** Board that caps a half-height wall; common practice, no published source. */
+  public static final long CAP = 19 * MM;
 
   /** Floorboards on joists; common practice, no published source. */
-  public static final long FLOORBOARDS = 22 * MM;
+  public static final long FLOORBOARDS = UsualBuild.fixed("floorboards-thickness");
 
   /** Wall sheathing, 7/16 in; common practice, no published source. */
-  public static final long SHEATHING = 11 * MM;
+  public static final long SHEATHING = UsualBuild.fixed("sheathing-thickness");
 
   /** Cladding on the sheathing; common practice, no published source. */
-  public static final long CLADDING = 19 * MM;
+  public static final long CLADDING = UsualBuild.fixed("cladding-thickness");
 
   /** One plate or stud the thin way, 1-1/2 in (PS 20, trade-facts D1). */
-  public static final long PLATE = Length.inches(3, 2).nm();
+  public static final long PLATE = UsualBuild.fixed("plate-thickness");
 
   /** 2x4 and 2x6 studs (PS 20, trade-facts D1, D2). */
   public static final Timber STUD_2X4 = dressed("2x4", 7, 2);
@@ -68,10 +75,10 @@ public final class Makeup {
   public static final long WALL_2X6 = Length.inches(13, 2).nm();
 
   /** Masonry partition without plaster; outer masonry over all; a concrete deck. From memory. */
-  public static final long MASONRY_INNER = 100 * MM;
+  public static final long MASONRY_INNER = UsualBuild.fixed("bare-masonry-inner");
 
-  public static final long MASONRY_OUTER = 250 * MM;
-  public static final long CONCRETE_DECK = 150 * MM;
+  public static final long MASONRY_OUTER = UsualBuild.fixed("bare-masonry-outer");
+  public static final long CONCRETE_DECK = UsualBuild.fixed("concrete-deck");
 
   /**
    * Spread of a framed wall of known make-up: within 4 mm taken as three spreads; from experience.

@@ -54,6 +54,14 @@ final class Notes {
             .formatted(both(s), gap(s), studs(s)));
   }
 
+  void tightLayers(Strip s, long linings) {
+    add(
+        "linings-do-not-fit",
+        s,
+        "The gap between %s is %s, too little for its studs and %s of linings. Check the sizes of the rooms, the studs or the layers."
+            .formatted(both(s), gap(s), texts.length(linings)));
+  }
+
   void roomy(Strip s) {
     add(
         "wall-thicker-than-framing",

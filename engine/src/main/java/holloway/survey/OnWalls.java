@@ -19,12 +19,24 @@ import java.util.TreeMap;
 /** Puts openings and known studs on walls, and refuses what lies off them. */
 final class OnWalls {
   private final House house;
+
+  /** A wall that leaves less than this over it goes up to the ceiling. */
+  private static final long LEAST_OVER_LOW = 300_000_000;
+
   private final WallFinder finder;
+  private final List<PlacedRoom> rooms;
   private final Texts texts;
   private final Problems problems;
   private final TreeMap<String, Wall> walls = new TreeMap<>();
 
-  OnWalls(House house, WallFinder finder, List<Wall> all, Texts texts, Problems problems) {
+  OnWalls(
+      House house,
+      WallFinder finder,
+      List<PlacedRoom> rooms,
+      List<Wall> all,
+      Texts texts,
+      Problems problems) {
+    this.rooms = rooms;
     this.house = house;
     this.finder = finder;
     this.texts = texts;
@@ -49,12 +61,44 @@ final class OnWalls {
     if (spec.ref().isEmpty()) {
       return;
     }
+    if (OpenSide.isThrough(spec)) {
+      open(spec);
+      return;
+    }
     List<WallFinder.Stretch> bases =
         finder.bases(spec.ref().get(), spec.studsFrom().map(Along::from));
     if (bases.isEmpty()) {
       problems.add(spec.where(), "there is no wall %s", words(spec.ref().get()));
+    } else if (spec.traits().height().isPresent()) {
+      low(spec, bases.get(0).wall());
     } else if (spec.studsFrom().isPresent()) {
       stud(bases, spec.studsFrom().get(), Origin.MEASURED, spec.where(), words(spec.ref().get()));
+    }
+  }
+
+  private void open(WallSpec spec) {
+    if (OpenSide.of(rooms, spec).isEmpty()) {
+      problems.add(
+          spec.where(),
+          "nothing is open %s: no side of one lies against a side of the other. Maybe another wall stands between them, or they do not share a level",
+          words(spec.ref().get()));
+    }
+  }
+
+  private void low(WallSpec spec, Wall w) {
+    long top = w.frame().origin().z() + w.height() + Makeup.CAP;
+    for (Wall.WallFace f : w.faces()) {
+      long ceiling = finder.room(f.room()).ceilingZ();
+      if (top > ceiling - LEAST_OVER_LOW) {
+        problems.add(
+            spec.where(),
+            "a wall %s high %s leaves only %s below the ceiling of %s; leave 'height' out where a wall goes up to the ceiling",
+            texts.length(spec.traits().height().orElseThrow().value().nm()),
+            words(spec.ref().get()),
+            texts.length(Math.max(0, ceiling - top)),
+            f.room());
+        return;
+      }
     }
   }
 
@@ -116,6 +160,10 @@ final class OnWalls {
       return;
     }
     Wall w = walls.get(at.get().wall().id());
+    if (w.isOpen()) {
+      problems.add(o.where(), "the wall %s is an open side: it has no openings", words);
+      return;
+    }
     Interval z = height(o, at.get().from().floorZ() - w.frame().origin().z());
     if (z.hi() > w.height() - Walls.topPlates(w)) {
       problems.add(

@@ -3,6 +3,7 @@ package holloway.survey;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.house.Along;
+import holloway.house.Assumption;
 import holloway.house.FaceRef;
 import holloway.house.House;
 import java.util.List;
@@ -31,6 +32,16 @@ public record Placed(
       List<Unaccounted> unaccounted,
       List<String> assumed) {
     this(house, levels, rooms, walls, misclosures, unaccounted, assumed, List.of());
+  }
+
+  /** Space that nothing accounts for, through the levels it passes. */
+  public List<UnaccountedSpace> spaces() {
+    return new SpaceStacks(this).list();
+  }
+
+  /** The defaults of place and era that this house was placed with. */
+  public List<Assumption> defaults() {
+    return UsedDefaults.of(house, walls);
   }
 
   public Placed {

@@ -75,7 +75,7 @@ final class StripFinder {
     List<Edge> others =
         heading.edges().stream()
             .filter(o -> o.below() != e.below() && o.room() != e.room())
-            .filter(o -> apart(e, o) >= 0 && apart(e, o) <= furthest(e, o))
+            .filter(o -> apart(e, o) >= least(e, o) && apart(e, o) <= furthest(e, o))
             .sorted(Comparator.comparingLong((Edge o) -> apart(e, o)).thenComparing(Edge::id))
             .toList();
     for (Edge o : others) {
@@ -84,7 +84,7 @@ final class StripFinder {
         l.cut(o.s()).filter(i -> i.length() >= LEAST).ifPresent(taken::add);
       }
       for (Interval i : taken) {
-        if (e.below()) {
+        if (e.below() && !makes.isOpenThrough(e, o)) {
           strips.add(raw(e, o, i));
         }
       }
@@ -97,7 +97,13 @@ final class StripFinder {
    * A stated thickness may be anything up to the limit; else wider gaps are two walls and space.
    */
   private long furthest(Edge e, Edge o) {
-    return makes.hasThickness(e, o) ? FURTHEST : TWO_WALLS;
+    long stated = makes.stated(e, o) + StripMakes.SAME_LINE;
+    return makes.hasThickness(e, o) ? Math.max(FURTHEST, stated) : TWO_WALLS;
+  }
+
+  /** Faces of an open side coincide, give or take rounding. */
+  private long least(Edge e, Edge o) {
+    return makes.isOpenThrough(e, o) ? -Length.NM_PER_MM : 0;
   }
 
   private static long apart(Edge e, Edge o) {
@@ -127,7 +133,15 @@ final class StripFinder {
           gaps.between(low, high));
     }
     List<Strip.Shown> shown = List.of(new Strip.Shown(low, 0, s), new Strip.Shown(high, 1, s));
-    return new Strip(heading, Strip.Kind.BETWEEN, s, t, t, -1, makes.usual(false), shown);
+    return new Strip(
+        heading,
+        Strip.Kind.BETWEEN,
+        s,
+        t,
+        t,
+        -1,
+        makes.usual(low.room().room().level(), false),
+        shown);
   }
 
   /** Short leftovers belong to the strip beside them; longer ones are walls seen from one side. */
@@ -157,7 +171,7 @@ final class StripFinder {
     boolean outer = !l.inside;
     Make make = makes.behind(l.edge, outer);
     Room room = l.edge.room().room();
-    long near = StripMakes.lining(make, room);
+    long near = StripMakes.lining(make, room, l.edge.side());
     long core = StripMakes.core(make, outer, near);
     long far = outer && make.kind() == WallSpec.Kind.FRAMED ? StripMakes.cladding(make, near) : 0;
     long t = l.edge.t();

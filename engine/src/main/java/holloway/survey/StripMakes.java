@@ -5,13 +5,16 @@ import holloway.geometry.Point2;
 import holloway.house.Fact;
 import holloway.house.Room;
 import holloway.house.RulePlace;
+import holloway.house.Side;
 import holloway.house.Standing;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Gives strips their make and the place of studs or masonry within the thickness. */
@@ -33,13 +36,19 @@ final class StripMakes {
     this.notes = notes;
   }
 
-  Make usual(boolean outer) {
-    return Make.of(specs.house(), List.of(), outer);
+  Make usual(String level, boolean outer) {
+    return Make.of(specs.house(), level, List.of(), outer);
   }
 
   Make behind(Edge e, boolean outer) {
-    Make make = Make.of(specs.house(), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
+    Make make =
+        Make.of(
+            specs.house(), level(e), specs.behind(e.room().name(), e.side(), e.ordinal()), outer);
     return isNeighbours(e) ? make.besideNeighbours() : make;
+  }
+
+  private static String level(Edge e) {
+    return e.room().room().level();
   }
 
   private static boolean isNeighbours(Edge e) {
@@ -51,8 +60,26 @@ final class StripMakes {
     List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
     said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
     said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
-    Make make = Make.of(specs.house(), said, false);
+    Make make = Make.of(specs.house(), level(a), said, false);
     return make.thickness().isPresent() || make.kind() != WallSpec.Kind.FRAMED;
+  }
+
+  /** What the person states of the thickness of the wall between two faces, nanometres. */
+  long stated(Edge a, Edge b) {
+    List<WallSpec> said = new ArrayList<>(specs.between(a.room().name(), b.room().name(), 1));
+    said.addAll(specs.behind(a.room().name(), a.side(), a.ordinal()));
+    said.addAll(specs.behind(b.room().name(), b.side(), b.ordinal()));
+    return Make.of(specs.house(), level(a), said, false)
+        .thickness()
+        .map(t -> t.value().nm())
+        .orElse(0L);
+  }
+
+  /** Do these two faces coincide, with nothing between the rooms? */
+  boolean isOpenThrough(Edge a, Edge b) {
+    return Make.of(
+            specs.house(), level(a), specs.between(a.room().name(), b.room().name(), 1), false)
+        .isOpenThrough();
   }
 
   /**
@@ -72,7 +99,7 @@ final class StripMakes {
             specs.between(low.room().name(), high.room().name(), ordinals.getOrDefault(key(s), 1)));
     said.addAll(specs.behind(low.room().name(), low.side(), low.ordinal()));
     said.addAll(specs.behind(high.room().name(), high.side(), high.ordinal()));
-    Make make = Make.of(specs.house(), said, false);
+    Make make = Make.of(specs.house(), level(low), said, false);
     boolean theirs = isNeighbours(low) || isNeighbours(high);
     return fitted(s.withMake(theirs ? make.besideNeighbours() : make));
   }
@@ -135,25 +162,47 @@ final class StripMakes {
    */
   private Strip fitted(Strip s) {
     long gap = s.t().length();
-    Room low = s.shown().get(0).edge().room().room();
-    Room high = s.shown().get(1).edge().room().room();
-    if (s.make().kind() != WallSpec.Kind.FRAMED) {
-      long a = Math.min(lining(s.make(), low), gap / 4);
-      long b = Math.min(lining(s.make(), high), gap / 4);
-      solid(s, gap - lining(s.make(), low) - lining(s.make(), high));
+    Edge low = s.shown().get(0).edge();
+    Edge high = s.shown().get(1).edge();
+    long near = lining(s.make(), low.room().room(), low.side());
+    long far = lining(s.make(), high.room().room(), high.side());
+    if (s.make().kind() != WallSpec.Kind.FRAMED && s.make().kind() != WallSpec.Kind.OPEN) {
+      long a = Math.min(near, gap / 4);
+      long b = Math.min(far, gap / 4);
+      solid(s, gap - near - far);
       return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
     }
-    Make make = chosen(s, gap);
+    if (s.make().isDouble()) {
+      return doubled(s, near, far);
+    }
+    boolean layered = !s.make().traits().layers().isEmpty();
+    long more = layered ? near + far - 2 * Makeup.BOARD : 0;
+    Make make = chosen(s, Math.max(gap - more, gap / 4));
     long depth = make.studs().value().depth().nm();
-    if (!make.studs().isAssumed() && gap < depth + 2 * LEAST_LINING) {
+    if (layered && gap < depth + near + far - 2 * LEAST_LINING) {
+      notes.tightLayers(s, near + far);
+    } else if (!make.studs().isAssumed() && gap < depth + 2 * LEAST_LINING) {
       notes.tight(s);
     }
-    if (!make.studs().isAssumed() && gap > depth + 2 * THICK_LINING && !isStated(s, gap)) {
+    if (!make.studs().isAssumed() && gap - more > depth + 2 * THICK_LINING && !isStated(s, gap)) {
       notes.roomy(s);
     }
     depth = Math.min(depth, gap);
-    long lo = s.t().lo() + (gap - depth) / 2;
+    long aside = layered ? (near - far) / 2 : 0;
+    long lo = s.t().lo() + Math.max(0, Math.min(gap - depth, (gap - depth) / 2 + aside));
     return withCore(s, new Interval(lo, lo + depth), make);
+  }
+
+  /** Two rows of studs, each behind its own lining, and nothing between them. */
+  private Strip doubled(Strip s, long near, long far) {
+    long gap = s.t().length();
+    long depth = s.make().studs().value().depth().nm();
+    if (gap < 2 * depth + near + far - 2 * LEAST_LINING) {
+      notes.tightLayers(s, near + far);
+    }
+    long a = Math.min(near, gap / 4);
+    long b = Math.min(far, gap / 4);
+    return withCore(s, new Interval(s.t().lo() + a, s.t().hi() - b), s.make());
   }
 
   private Make chosen(Strip s, long gap) {
@@ -209,19 +258,28 @@ final class StripMakes {
   }
 
   /** What lies between the room and studs or masonry. */
-  static long lining(Make make, Room room) {
+  static long lining(Make make, Room room, Side side) {
+    Optional<Long> layers = make.traits().findLayers(side).map(WallTraits.Layers::nm);
     return switch (make.kind()) {
-      case FRAMED -> Makeup.lining(room.walls());
-      case MASONRY -> room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER;
+      case FRAMED, OPEN -> layers.orElse(Makeup.lining(room.walls()));
+      case MASONRY ->
+          layers.orElse(room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER);
       case GLAZED -> 0;
-      case FURRED -> Makeup.BATTEN + Makeup.BOARD;
-      case DABBED -> Makeup.DAB + Makeup.BOARD;
+      case FURRED -> Makeup.BATTEN + layers.orElse(Makeup.BOARD);
+      case DABBED -> Makeup.DAB + layers.orElse(Makeup.BOARD);
     };
   }
 
   /** Thickness of studs or masonry of a wall seen from one side. */
   static long core(Make make, boolean outer, long lining) {
-    if (make.kind() == WallSpec.Kind.FRAMED) {
+    if (make.isDouble()) {
+      long rows = 2 * make.studs().value().depth().nm();
+      long skin = outer ? Makeup.SHEATHING + Makeup.CLADDING : 0;
+      return make.thickness()
+          .map(t -> Math.max(rows, t.value().nm() - lining - skin))
+          .orElse(rows + Makeup.BETWEEN_ROWS);
+    }
+    if (make.kind() == WallSpec.Kind.FRAMED || make.kind() == WallSpec.Kind.OPEN) {
       return make.studs().value().depth().nm();
     }
     long whole =
@@ -234,6 +292,9 @@ final class StripMakes {
   /** Sheathing and cladding, or what a stated thickness leaves for them. */
   static long cladding(Make make, long lining) {
     long usual = Makeup.SHEATHING + Makeup.CLADDING;
+    if (make.isDouble()) {
+      return usual;
+    }
     return make.thickness()
         .map(
             t ->

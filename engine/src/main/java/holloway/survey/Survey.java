@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.finding.Outcome;
+import holloway.house.Assumption;
 import holloway.house.House;
 import holloway.house.Level;
 import java.util.List;
@@ -35,6 +36,7 @@ public final class Survey {
     Extent.check(rooms, problems);
     new Overlaps(gaps, texts, problems).check(rooms);
     StairCheck.check(house, order, rooms, problems);
+    BeamCheck.check(house, rooms, texts, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
@@ -43,12 +45,15 @@ public final class Survey {
     List<PlacedLevel> levels = walls.build(order, rooms, spaces);
     problems.throwIfAny();
     FloorCheck.check(levels, rooms, problems);
-    WallFinder finder = new WallFinder(rooms, walls.walls());
-    List<Wall> all = new OnWalls(house, finder, walls.walls(), texts, problems).place();
+    List<Wall> built = KneeWalls.lowered(house, walls.walls());
+    WallFinder finder = new WallFinder(rooms, built);
+    List<Wall> all = new OnWalls(house, finder, rooms, built, texts, problems).place();
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
     all.forEach(w -> Assumed.of(w, texts, assumed));
+    Assumption.gathered(UsedDefaults.of(house, all))
+        .forEach(a -> assumed.add(Assumption.LEAD + a.says()));
     Placed placed =
         new Placed(
             house,

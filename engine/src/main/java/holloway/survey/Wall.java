@@ -144,6 +144,40 @@ public record Wall(
     return outside >= 0;
   }
 
+  /**
+   * The depths that studs stand in: the whole core, or the row behind each face of a double wall.
+   */
+  public List<Interval> rows() {
+    long depth = studs.value().depth().nm();
+    if (!isFramed() || !traits.isDouble() || core.length() < 2 * depth) {
+      return List.of(core);
+    }
+    return List.of(
+        new Interval(core.lo(), core.lo() + depth), new Interval(core.hi() - depth, core.hi()));
+  }
+
+  /** Ends below the ceiling: nothing leads up out of it. */
+  public boolean isLow() {
+    return traits.height().isPresent();
+  }
+
+  /** No wall at all, only a header over an open side. */
+  public boolean isOpen() {
+    return kind == WallSpec.Kind.OPEN;
+  }
+
+  /** The layers stated for the lining of a side; empty where its room's finish says it. */
+  public Optional<WallTraits.Layers> findLayers(int side) {
+    return faces.stream()
+        .filter(f -> f.side() == side && outside != side)
+        .findFirst()
+        .flatMap(f -> traits.findLayers(f.roomSide()));
+  }
+
+  public Lining lining(int side) {
+    return side == 0 ? lining0 : lining1;
+  }
+
   public Point3 world(long s, long t, long z) {
     return frame.toWorld(s, t, z);
   }

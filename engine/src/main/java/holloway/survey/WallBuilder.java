@@ -84,10 +84,10 @@ final class WallBuilder {
     Strip s = f.strip();
     Strip own = pieceOf(f);
     long z0 = most(own, e -> e.room().floorZ());
-    long top = most(own, e -> e.room().ceilingZ() + storeys.lining(e.room().room()));
     Frame h = s.heading().frame();
     Frame frame = new Frame(h.toWorld(f.range().lo(), s.t().lo(), z0), h.u(), h.v(), h.w());
     Make make = s.make();
+    long top = top(own, make);
     boolean separation = make.garageSeparation().orElse(separatesGarage(own));
     return new Wall(
         id,
@@ -104,13 +104,13 @@ final class WallBuilder {
         laidOut(make.every().value()),
         bearing.of(f, separation),
         make.fill(),
-        lining(own, 0),
-        lining(own, 1),
+        lining(own, make, 0),
+        lining(own, make, 1),
         separation,
         make.balloon() && s.isOuter(),
-        make.singleTopPlate() || isSteel(make),
+        make.singleTopPlate() || isSteel(make) || make.traits().height().isPresent(),
         make.blocksAt().stream().map(WallBuilder::plain).toList(),
-        faces(own, f.range(), z0),
+        faces(own, f.range(), z0, top - z0),
         List.of(),
         junctions,
         new Length(most(own, spreads::of)),
@@ -157,20 +157,35 @@ final class WallBuilder {
         SteelPractice.usualKnockouts(new Length(height)).stream()
             .map(z -> Fact.assumed(z, SteelPractice.FIRST))
             .toList();
-    return new WallTraits(t.party(), usual, t.layers());
+    return t.withKnockouts(usual);
   }
 
-  private static Lining lining(Strip s, int side) {
+  /** What a cut-out has to get through: of several layers the hardest. */
+  private static Lining lining(Strip s, Make make, int side) {
     return s.shown().stream()
         .filter(x -> x.side() == side)
         .min(
             Comparator.comparingLong((Strip.Shown x) -> x.s().lo())
                 .thenComparing(x -> x.edge().id()))
-        .map(x -> x.edge().room().room().walls())
+        .map(
+            x ->
+                make.traits()
+                    .findLayers(x.edge().side())
+                    .map(WallTraits.Layers::hardest)
+                    .orElse(x.edge().room().room().walls()))
         .orElse(Lining.OPEN);
   }
 
-  private static List<Wall.WallFace> faces(Strip s, Interval range, long z0) {
+  /** Of the upper plate: over the higher ceiling's lining, or under the cap of a low wall. */
+  private long top(Strip s, Make make) {
+    long whole = most(s, e -> e.room().ceilingZ() + storeys.lining(e.room().room()));
+    return make.traits()
+        .height()
+        .map(h -> most(s, e -> e.room().floorZ()) + h.value().nm() - Makeup.CAP)
+        .orElse(whole);
+  }
+
+  private static List<Wall.WallFace> faces(Strip s, Interval range, long z0, long height) {
     TreeMap<String, List<Strip.Shown>> byEdge = new TreeMap<>();
     for (Strip.Shown x : s.shown()) {
       byEdge.computeIfAbsent(x.edge().id(), k -> new ArrayList<>()).add(x);
@@ -188,7 +203,9 @@ final class WallBuilder {
               same.get(0).side(),
               new Interval(range.clamp(lo) - range.lo(), range.clamp(hi) - range.lo()),
               e.room().floorZ() - z0,
-              e.room().ceilingZ() - z0));
+              s.make().traits().height().isPresent()
+                  ? Math.min(height, e.room().ceilingZ() - z0)
+                  : e.room().ceilingZ() - z0));
     }
     out.sort(
         Comparator.comparingInt(Wall.WallFace::side)

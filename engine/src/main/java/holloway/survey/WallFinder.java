@@ -93,7 +93,7 @@ final class WallFinder {
     return ref.ordinal() <= lines.size() ? lines.get(ref.ordinal() - 1) : List.of();
   }
 
-  private PlacedRoom room(String name) {
+  PlacedRoom room(String name) {
     return rooms.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
   }
 

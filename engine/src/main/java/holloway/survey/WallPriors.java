@@ -1,7 +1,7 @@
 package holloway.survey;
 
-import holloway.house.Room;
 import holloway.house.WallSpec;
+import holloway.house.WallTraits;
 import holloway.house.Where;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +12,9 @@ final class WallPriors {
    * A gap this near to a 2x6 wall's thickness is taken for one when nobody said; from experience.
    */
   static final long NEAR_2X6 = 10_000_000L;
+
+  /** Faces of an open side are one and the same: 0.01 mm, so that rounding is all that is left. */
+  private static final long OPEN_SPREAD = 10_000L;
 
   private final Specs specs;
   private final Texts texts;
@@ -25,11 +28,12 @@ final class WallPriors {
   record Prior(long thickness, long spread, boolean stated, String text, Where where) {}
 
   Prior between(RoomShape.Face a, RoomShape.Face b) {
-    Make make = Make.of(specs.house(), said(a, b), false);
+    Make make = Make.of(specs.house(), a.shape().room().level(), said(a, b), false);
+    if (make.isOpenThrough()) {
+      return open(a, b);
+    }
     long thickness =
-        make.thickness().isPresent()
-            ? make.thickness().get().value().nm()
-            : thickness(make, a.shape().room(), b.shape().room());
+        make.thickness().isPresent() ? make.thickness().get().value().nm() : thickness(make, a, b);
     boolean stated = make.thickness().isPresent() || !make.studs().isAssumed();
     long spread = make.thickness().map(t -> t.spread().nm()).filter(s -> s > 0).orElse(usual(make));
     Where where = said(a, b).stream().findFirst().map(WallSpec::where).orElse(Where.NOWHERE);
@@ -39,10 +43,21 @@ final class WallPriors {
     return new Prior(thickness, spread, stated, text, where);
   }
 
+  /** Nothing lies between: the two faces are one line. */
+  private Prior open(RoomShape.Face a, RoomShape.Face b) {
+    Where where = said(a, b).get(0).where();
+    String text = "open side %s to %s%s".formatted(a, b, texts.at(where));
+    return new Prior(0, OPEN_SPREAD, true, text, where);
+  }
+
+  boolean isOpenThrough(RoomShape.Face a, RoomShape.Face b) {
+    return Make.of(specs.house(), a.shape().room().level(), said(a, b), false).isOpenThrough();
+  }
+
   /** The prior for a gap that closes a loop: 2x6 where nothing is stated and the gap is its. */
   Prior closing(RoomShape.Face a, RoomShape.Face b, long gap) {
     Prior usual = between(a, b);
-    if (usual.stated() || !looksLike2x6(gap)) {
+    if (usual.stated() || !looksLike2x6(gap) || isLayered(a, b) || isDouble(a, b)) {
       return usual;
     }
     return new Prior(
@@ -51,6 +66,17 @@ final class WallPriors {
         false,
         "wall %s to %s %s (assumed 2x6)".formatted(a, b, texts.length(Makeup.WALL_2X6)),
         usual.where());
+  }
+
+  private boolean isDouble(RoomShape.Face a, RoomShape.Face b) {
+    return Make.of(specs.house(), a.shape().room().level(), said(a, b), false).isDouble();
+  }
+
+  private boolean isLayered(RoomShape.Face a, RoomShape.Face b) {
+    return !Make.of(specs.house(), a.shape().room().level(), said(a, b), false)
+        .traits()
+        .layers()
+        .isEmpty();
   }
 
   static boolean looksLike2x6(long gap) {
@@ -67,19 +93,33 @@ final class WallPriors {
   }
 
   private static long usual(Make make) {
-    return make.kind() == WallSpec.Kind.FRAMED ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
+    return isFramed(make) ? Makeup.WALL_SPREAD : Makeup.MASONRY_SPREAD;
   }
 
-  private static long thickness(Make make, Room a, Room b) {
-    if (make.kind() != WallSpec.Kind.FRAMED) {
+  private static long thickness(Make make, RoomShape.Face a, RoomShape.Face b) {
+    if (!isFramed(make)) {
       long battens =
           switch (make.kind()) {
             case FURRED -> 2 * Makeup.BATTEN;
             case DABBED -> 2 * Makeup.DAB;
             default -> 0;
           };
-      return Makeup.MASONRY_INNER + battens + 2 * Makeup.PLASTER;
+      return Makeup.MASONRY_INNER
+          + battens
+          + layers(make, a, Makeup.PLASTER)
+          + layers(make, b, Makeup.PLASTER);
     }
-    return make.studs().value().depth().nm() + Makeup.lining(a.walls()) + Makeup.lining(b.walls());
+    long depth = make.studs().value().depth().nm();
+    return (make.isDouble() ? 2 * depth + Makeup.BETWEEN_ROWS : depth)
+        + layers(make, a, Makeup.lining(a.shape().room().walls()))
+        + layers(make, b, Makeup.lining(b.shape().room().walls()));
+  }
+
+  private static boolean isFramed(Make make) {
+    return make.kind() == WallSpec.Kind.FRAMED || make.kind() == WallSpec.Kind.OPEN;
+  }
+
+  private static long layers(Make make, RoomShape.Face f, long usual) {
+    return make.traits().findLayers(f.side()).map(WallTraits.Layers::nm).orElse(usual);
   }
 }

@@ -20,6 +20,34 @@ final class Walls {
   }
 
   private static Wall copy(Wall w, Fact<Long> origin, List<Wall.WallOpening> openings) {
+    return copy(w, origin, openings, w.height(), w.outside(), w.faces());
+  }
+
+  /** Lower, and with nothing but the eaves behind it. */
+  static Wall asKnee(Wall w, long height) {
+    List<Wall.WallFace> faces =
+        w.faces().stream()
+            .map(
+                f ->
+                    new Wall.WallFace(
+                        f.room(),
+                        f.roomSide(),
+                        f.ordinal(),
+                        f.side(),
+                        f.s(),
+                        f.floorZ(),
+                        Math.min(f.ceilingZ(), height)))
+            .toList();
+    return copy(w, w.studOrigin(), w.openings(), height, -1, faces);
+  }
+
+  private static Wall copy(
+      Wall w,
+      Fact<Long> origin,
+      List<Wall.WallOpening> openings,
+      long height,
+      int outside,
+      List<Wall.WallFace> faces) {
     return new Wall(
         w.id(),
         w.level(),
@@ -28,8 +56,8 @@ final class Walls {
         w.length(),
         w.thickness(),
         w.core(),
-        w.height(),
-        w.outside(),
+        height,
+        outside,
         w.studs(),
         w.every(),
         origin,
@@ -41,7 +69,7 @@ final class Walls {
         w.balloon(),
         w.singleTopPlate(),
         w.blocksAt(),
-        w.faces(),
+        faces,
         openings,
         w.junctions(),
         w.spread(),

@@ -50,7 +50,7 @@ class StagesTest {
     HOLLOW(INPUT + "survey framing"),
     ROUTING(DERIVED),
     PLAN(DERIVED),
-    DRAWING(INPUT + "survey framing"),
+    DRAWING(INPUT + "survey framing plan"),
     SOLVE(DERIVED + "routing plan"),
     CHECK(JUDGED),
     TAKEOFF(JUDGED),

@@ -67,7 +67,7 @@ class PriceRuleTest {
   void aWorkToldCheaperIsRefused() {
     refused(priced("east/top/1000/bore", 15.0), 0, "by the effort table it is 15.5000");
     refused(priced("zone/attic", 20), 0, "no price of [zone.attic]");
-    refused(priced("desk/cut-out", 9), 0, "no price of [cut-out.board");
+    refused(priced("desk/cut-out", 9), 0, "which is no price of it: [10.0]");
   }
 
   @Test

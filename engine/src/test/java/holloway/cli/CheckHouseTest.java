@@ -98,12 +98,12 @@ class CheckHouseTest {
 
   @Test
   void whatIsAssumedSaysWhereToSayOtherwise() throws Exception {
-    String taken = "outer walls: studs 2x6; say outer-walls: { studs: ... }";
+    String taken = "outer studs 2x6, for outer walls";
     Path file = house("levels:\n", "levels:\n");
     assertTrue(say("check", file.toString()).out().contains(taken));
     house("levels:\n", "outer-walls: { studs: 2x4 }\nlevels:\n");
     Said said = say("check", file.toString());
-    assertFalse(said.out().contains("outer walls: studs"), said.out());
+    assertFalse(said.out().contains("outer studs 2x"), said.out());
   }
 
   @Test

@@ -62,7 +62,8 @@ class StartTalkTest {
             file);
     assertEquals(new StartWishes("s.json", "My House", "none", 1600, 3, false), a.wishes());
     String said = out.toString(StandardCharsets.UTF_8);
-    for (String part : new String[] {"us, uk and none", "1600 to 2100", "1, 2 or 3", "feet or"}) {
+    for (String part :
+        new String[] {"us, uk, eu and none", "1600 to 2100", "1, 2 or 3", "feet or"}) {
       assertTrue(said.contains(part), said);
     }
     assertTrue(said.contains("is there already"), said);

@@ -17,7 +17,7 @@ class NewcomerSectionsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "place: us|place: usa|'place' cannot be 'usa'|us, uk, none",
+        "place: us|place: usa|'place' cannot be 'usa'|us, uk, eu, none",
         "built: 1994|built: 94|'built' cannot be this|1500 to 2100",
         "ceiling-height: 8 ft|ceiling-height: 8|a length needs a unit|12 ft 6 in",
         "floor: slab, ceiling|ceiling|'ground' lacks 'floor:'|floor: slab, or",

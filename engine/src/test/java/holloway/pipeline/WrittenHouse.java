@@ -11,6 +11,7 @@ import holloway.plan.Plan;
 import holloway.request.Profile;
 import holloway.request.Request;
 import holloway.routing.Ends;
+import holloway.support.CatalogueSheets;
 import holloway.survey.Placed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -75,6 +76,7 @@ public record WrittenHouse(Request request, Placed placed, Framed framed, Hollow
     if (!refusals.isEmpty()) {
       throw new AssertionError("the referee refuses: " + refusals);
     }
+    CatalogueSheets.write(placed, request, plan);
     return plan;
   }
 

@@ -29,7 +29,7 @@ class EffortDefaultTest {
                       + " bore.void bore.bit-step bore.second stand.room stand.attic"
                       + " stand.crawlspace stand.ladder stand.cut-out stand.patch stand.cellar"
                       + " stand.chase stand.outside cut-out.board cut-out.plaster cut-out.ceiling"
-                      + " cut-out.outside patch.wall-board patch.ceiling-board patch.plaster"
+                      + " cut-out.outside cut-out.layer cut-out.shallow patch.wall-board patch.ceiling-board patch.plaster"
                       + " patch.tile lift.boards seal.hole fish.set-up fish.hand-over fish.turn"
                       + " fish.metre.empty fish.metre.faced fish.metre.loose fish.metre.chase"
                       + " fish.metre.conduit lay.metre.attic lay.metre.crawlspace lay.metre.cellar"

@@ -96,7 +96,9 @@ public record Chain(
             .map(r -> new Order.Wanted(r.id(), r.from(), r.to(), Cable.get(r.cable())))
             .toList();
     Order order = new Order(wanted, profile, bans, Map.of());
-    return JointPlanner.solve(routed.graph(), order, Budget.QUICK, Progress.SILENT).plan();
+    Plan plan = JointPlanner.solve(routed.graph(), order, Budget.QUICK, Progress.SILENT).plan();
+    CatalogueSheets.write(placed, request, plan);
+    return plan;
   }
 
   /** What the referee says besides asking for findings and for the runs that were left out. */

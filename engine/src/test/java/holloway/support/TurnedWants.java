@@ -26,7 +26,8 @@ final class TurnedWants {
 
   private Outlet of(Outlet o) {
     List<Spot> spots = o.spots().stream().map(this::of).toList();
-    return new Outlet(o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.where());
+    return new Outlet(
+        o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.boxDepth(), o.where());
   }
 
   private Spot of(Spot s) {

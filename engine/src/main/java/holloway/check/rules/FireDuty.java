@@ -13,7 +13,7 @@ record FireDuty(Severity severity, String source) {
       case US -> new FireDuty(Severity.LAW, usSource);
       case UK ->
           new FireDuty(Severity.STANDARD, "Approved Document B, fire-stopping (from memory)");
-      case NONE -> new FireDuty(Severity.PRACTICE, "common practice, no published source");
+      case EU, NONE -> new FireDuty(Severity.PRACTICE, "common practice, no published source");
     };
   }
 }

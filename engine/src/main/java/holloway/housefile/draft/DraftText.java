@@ -27,7 +27,7 @@ public final class DraftText {
   /**
    * @param schema what the editor line names as the schema
    * @param name of the house
-   * @param place us, uk or none
+   * @param place us, uk, eu or none
    * @param built the year, 0 if it is not known
    * @throws IllegalArgumentException when the name cannot be a name
    */

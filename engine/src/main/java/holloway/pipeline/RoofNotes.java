@@ -1,0 +1,89 @@
+package holloway.pipeline;
+
+import holloway.framing.Attic;
+import holloway.framing.FlatRoof;
+import holloway.framing.Framed;
+import holloway.framing.Framing;
+import holloway.framing.KneeRoof;
+import holloway.house.Fill;
+import holloway.house.Roof;
+import holloway.plan.Plan;
+import holloway.survey.Placed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What was understood of the spaces under unusual roofs, for {@code check HOUSE}. */
+final class RoofNotes {
+  private RoofNotes() {}
+
+  /** None for a house with plain roofs. */
+  static List<Plan.FindingLine> of(Placed placed) {
+    List<Roof> kneed = placed.house().roofs().stream().filter(r -> !r.knees().isEmpty()).toList();
+    List<Plan.FindingLine> out = new ArrayList<>();
+    boolean flat = placed.house().roofs().stream().anyMatch(r -> r.shape() == Roof.Shape.FLAT);
+    if (!kneed.isEmpty() || flat) {
+      Framed framed = Framing.of(placed);
+      flats(framed, out);
+      kneed.forEach(r -> sides(framed, r, out));
+    }
+    return out;
+  }
+
+  private static void sides(Framed framed, Roof roof, List<Plan.FindingLine> out) {
+    Optional<String> trouble =
+        KneeRoof.of(framed.placed(), framed.decks(), roof).flatMap(KneeRoof::trouble);
+    trouble.ifPresent(
+        t ->
+            out.add(
+                line("There are no side attics under the roof '" + roof.name() + "': " + t + ".")));
+    for (Attic a : framed.attics()) {
+      if (a.roof().name().equals(roof.name())) {
+        out.add(
+            line(
+                String.format(
+                    Locale.ROOT,
+                    "Side attic '%s': %.2f m by %.2f m from the studs of the knee wall to the outer"
+                        + " face; %s.",
+                    a.id(),
+                    a.outline().xRange().length() / 1e9,
+                    a.outline().yRange().length() / 1e9,
+                    a.doors().isEmpty()
+                        ? "no door or opening in the knee wall leads into it, so nobody gets there"
+                        : "entered from the " + a.doors().get(0).room())));
+      }
+    }
+  }
+
+  private static void flats(Framed framed, List<Plan.FindingLine> out) {
+    for (FlatRoof f : FlatRoof.of(framed.placed(), framed.decks())) {
+      out.add(
+          line(
+              String.format(
+                  Locale.ROOT,
+                  "Flat roof '%s': no attic, cable lies between its joists, which run %s; %d mm"
+                      + " deep, %s.",
+                  f.id(),
+                  f.roof().run().orElseThrow().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                  Math.round(f.z().length() / 1e6),
+                  f.roof().fill() == Fill.UNKNOWN
+                      ? "what fills them is not known"
+                      : "fill " + f.roof().fill().name().toLowerCase(Locale.ROOT))));
+    }
+    for (Roof r : framed.placed().house().roofs()) {
+      if (r.shape() == Roof.Shape.FLAT && r.run().isEmpty() && r.heel().isEmpty()) {
+        out.add(
+            line(
+                "Nothing runs in the flat roof '"
+                    + r.name()
+                    + "': say which way its joists run (run: east-west)."));
+      }
+    }
+  }
+
+  private static Plan.FindingLine line(String text) {
+    return new Plan.FindingLine(
+        "under-the-roof", "note", Optional.empty(), "as stated in the house file", text);
+  }
+}

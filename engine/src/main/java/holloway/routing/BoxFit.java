@@ -1,0 +1,65 @@
+package holloway.routing;
+
+import holloway.framing.BoardVoid;
+import holloway.hollow.Hollow;
+import holloway.house.Lining;
+import holloway.limits.BoxPractice;
+import holloway.survey.OnWall;
+import holloway.survey.Wall;
+import holloway.units.Length;
+import java.util.Optional;
+
+/**
+ * What a box can be behind a spot of a wall: as deep as the lining and what is clear behind it. On
+ * masonry a box that is deeper is sunk into it; in a framed wall it does not go in.
+ */
+final class BoxFit {
+  private final Prices prices;
+
+  BoxFit(Prices prices) {
+    this.prices = prices;
+  }
+
+  /** Objective units of cutting it out and fitting it. */
+  long price(Ends.EndSpot spot, Hollow behind, boolean cabinet) {
+    OnWall s = spot.onWall().orElseThrow();
+    Wall w = s.wall();
+    long room = depth(s, behind);
+    int layers = layers(s);
+    if (!w.isFramed()) {
+      boolean sunk = room < spot.boxDepth().orElse(BoxPractice.LEAST).nm();
+      return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers, false);
+    }
+    boolean shallow = !cabinet && room < spot.boxDepth().orElse(BoxPractice.USUAL).nm();
+    return prices.cutOut(w.lining(s.side()), layers, shallow);
+  }
+
+  /** Of a solid wall: the box is sunk into it behind whatever lies on it. */
+  long price(OnWall s) {
+    return prices.cutOut(s.wall().lining(s.side()), layers(s), false);
+  }
+
+  /** Why no box goes there, if none does. */
+  Optional<String> findTooDeep(Ends.EndSpot spot, Hollow behind) {
+    OnWall s = spot.onWall().orElseThrow();
+    long room = depth(s, behind);
+    Length needed = spot.boxDepth().orElse(BoxPractice.LEAST);
+    if (!s.wall().isFramed() || room >= needed.nm()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "a box of %s does not go in: from the face to the back of the bay there are %s"
+            .formatted(needed, new Length(room)));
+  }
+
+  private static int layers(OnWall s) {
+    return s.wall().findLayers(s.side()).map(l -> l.layers().size()).orElse(1);
+  }
+
+  private static long depth(OnWall s, Hollow behind) {
+    Wall w = s.wall();
+    long skin = s.side() == 0 ? w.core().lo() : w.thickness() - w.core().hi();
+    long board = w.isFramed() ? skin : BoardVoid.boardNm(w, s.side());
+    return board + behind.clear().y().length();
+  }
+}

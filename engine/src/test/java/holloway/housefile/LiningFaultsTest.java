@@ -1,0 +1,41 @@
+package holloway.housefile;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Layers of a lining as a newcomer writes them first. */
+class LiningFaultsTest {
+  @TempDir Path dir;
+
+  private Written lined(String lining) {
+    return new Written(dir).with("walls:", "walls:\n  - { side: kitchen west, " + lining + " }");
+  }
+
+  @Test
+  void layersAreRead() throws IOException {
+    lined("lining: [board 1/2 in, tile 10 mm]").sound();
+  }
+
+  @Test
+  void eachLayerSaysWhatAndHowThick() throws IOException {
+    lined("lining: [board]").assertProblemAt("board]", "how thick");
+    lined("lining: [bord 1/2 in]").assertProblemAt("bord 1/2 in", "did you mean 'board'");
+    lined("lining: [board 12 in]").assertProblemAt("board 12 in", "too long");
+    lined("lining: board 1/2 in").assertProblemAt("board 1/2 in", "a list");
+    lined("lining: []").assertProblemAt("[]", "0 items");
+  }
+
+  @Test
+  void onlyFramedWallsHaveRows() throws IOException {
+    lined("rows: 2, thickness: 12 in").sound();
+    lined("rows: 3").assertProblemAt("3 }", "1 to 2");
+    lined("kind: masonry, rows: 2").assertProblemAt("2 }\n", "only a framed wall");
+  }
+
+  @Test
+  void glassHasNone() throws IOException {
+    lined("kind: glazed, lining: [board 1/2 in]").assertProblemAt("[board", "no lining");
+  }
+}
