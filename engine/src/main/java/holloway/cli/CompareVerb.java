@@ -2,6 +2,7 @@ package holloway.cli;
 
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.report.CompareText;
 import holloway.report.Documents;
@@ -10,6 +11,7 @@ import holloway.report.Way;
 import holloway.request.Profile;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -45,6 +47,21 @@ final class CompareVerb implements Callable<Integer> {
   Thoroughness effort = Thoroughness.QUICK;
 
   @Option(
+      names = "--until",
+      paramLabel = "SHARE",
+      converter = Until.Share.class,
+      description = "end each way once proven this near to its least, like 0.5%%")
+  double until;
+
+  @Option(
+      names = "--at-most",
+      paramLabel = "TIME",
+      parameterConsumer = Until.Time.class,
+      description =
+          "end the search of each way after this time, like 30s or 2min; it may be another plan next time")
+  Optional<Duration> atMost = Optional.empty();
+
+  @Option(
       names = "--units",
       paramLabel = "UNITS",
       converter = Choices.Units.class,
@@ -62,7 +79,12 @@ final class CompareVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     Answers.Compared answer =
-        around.pipeline().compare(house, new PlanSettings(profile, effort, units));
+        around
+            .pipeline()
+            .compare(
+                house,
+                new PlanSettings(
+                    profile, new Search(effort, until, atMost, System::nanoTime), units, false));
     List<Way> ways =
         answer.ways().stream().map(w -> new Way(w.name(), w.bans(), w.sameAs(), w.plan())).toList();
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));

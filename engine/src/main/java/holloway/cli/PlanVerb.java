@@ -3,6 +3,7 @@ package holloway.cli;
 import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
 import holloway.report.Documents;
@@ -13,6 +14,7 @@ import holloway.request.Profile;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -54,6 +56,21 @@ final class PlanVerb implements Callable<Integer> {
   Thoroughness effort = Thoroughness.USUAL;
 
   @Option(
+      names = "--until",
+      paramLabel = "SHARE",
+      converter = Until.Share.class,
+      description = "end once proven this near to the least, like 0.5%%")
+  double until;
+
+  @Option(
+      names = "--at-most",
+      paramLabel = "TIME",
+      parameterConsumer = Until.Time.class,
+      description =
+          "end the search after this time, like 30s or 2min; the plan then says so, and may be another one next time")
+  Optional<Duration> atMost = Optional.empty();
+
+  @Option(
       names = "--units",
       paramLabel = "UNITS",
       converter = Choices.Units.class,
@@ -83,7 +100,15 @@ final class PlanVerb implements Callable<Integer> {
           "--certificate is part of the JSON; ask for --json or --out DIR too");
     }
     Answers.Planned answer =
-        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate));
+        around
+            .pipeline()
+            .plan(
+                house,
+                new PlanSettings(
+                    profile,
+                    new Search(effort, until, atMost, System::nanoTime),
+                    units,
+                    certificate));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));

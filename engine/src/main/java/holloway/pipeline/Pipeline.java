@@ -34,7 +34,7 @@ public final class Pipeline {
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
     progress.now("finding the joint plan");
-    Stages.Proven proven = o.site.proven(o.request, settings.thoroughness());
+    Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();
     List<Plan.OpenShaft> first =
         new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
@@ -71,7 +71,7 @@ public final class Pipeline {
             o.site.ways(),
             (name, request) -> {
               progress.now("planning: " + name);
-              Plan bare = o.site.plan(request, settings.thoroughness());
+              Plan bare = o.site.proven(request, settings.search()).plan();
               return TakeOff.of(bare, request, o.placed);
             });
     return new Answers.Compared(o.placed, ways);

@@ -10,14 +10,11 @@ import java.util.Optional;
  * @param certify hand on the certificate, once the checker has accepted it
  */
 public record PlanSettings(
-    Optional<Profile> profile,
-    Thoroughness thoroughness,
-    Optional<UnitSystem> units,
-    boolean certify) {
+    Optional<Profile> profile, Search search, Optional<UnitSystem> units, boolean certify) {
   /** Without the certificate. */
   public PlanSettings(
       Optional<Profile> profile, Thoroughness thoroughness, Optional<UnitSystem> units) {
-    this(profile, thoroughness, units, false);
+    this(profile, new Search(thoroughness), units, false);
   }
 
   public static final PlanSettings USUAL =

@@ -59,8 +59,8 @@ interface Stages {
      * As {@link #plan}, with what proves its bound; without where the bound is of other runs than
      * the plan's.
      */
-    default Proven proven(Request request, Thoroughness thoroughness) {
-      return new Proven(plan(request, thoroughness), Optional.empty());
+    default Proven proven(Request request, Search search) {
+      return new Proven(plan(request, search.thoroughness()), Optional.empty());
     }
 
     /** What is wrong with the proof of a plan's bound, recomputed from this house's own graph. */

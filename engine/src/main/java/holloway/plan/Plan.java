@@ -29,7 +29,8 @@ public record Plan(
 
   /**
    * {@code gap} is (objective − bound) / objective; {@code zones} the zones set up, sorted; {@code
-   * money} empty until prices are used.
+   * money} empty until prices are used; {@code cutByTime}: the search was ended by the clock, so
+   * another time the plan may differ.
    */
   public record Totals(
       long objective,
@@ -43,7 +44,27 @@ public record Plan(
       double visibleM,
       Optional<Double> money,
       String currency,
-      List<String> zones) {}
+      List<String> zones,
+      boolean cutByTime) {
+    /** Of a search that came to its own end. */
+    public Totals(
+        long objective,
+        long bound,
+        double gap,
+        double minutes,
+        int holes,
+        int patches,
+        double routeM,
+        double cableM,
+        double visibleM,
+        Optional<Double> money,
+        String currency,
+        List<String> zones) {
+      this(
+          objective, bound, gap, minutes, holes, patches, routeM, cableM, visibleM, money, currency,
+          zones, false);
+    }
+  }
 
   public record PlannedRun(
       String id,

@@ -47,7 +47,8 @@ final class PlanReader {
         t.number("visible-m"),
         t.optional("money", JsonCursor::asNumber),
         t.text("currency"),
-        t.words("zones"));
+        t.words("zones"),
+        t.optional("cut-by-time", JsonCursor::asTruth).orElse(false));
   }
 
   private Plan.PlannedRun run(JsonCursor r) {

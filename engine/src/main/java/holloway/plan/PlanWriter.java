@@ -50,6 +50,9 @@ final class PlanWriter {
     out.set("money", money(t.money()));
     out.put("currency", t.currency());
     out.set("zones", words(t.zones()));
+    if (t.cutByTime()) {
+      out.put("cut-by-time", true);
+    }
     return out;
   }
 

@@ -56,6 +56,9 @@ final class HeadSection {
         "  set up   ",
         t.zones().isEmpty() ? "nothing but the rooms" : String.join(", ", t.zones()));
     page.put("  proven   ", proof(t));
+    if (t.cutByTime()) {
+      page.put("  cut      ", "time ended the search; another time the plan may be another one");
+    }
     if (!plan.unrouted().isEmpty()) {
       page.put(
           "  missing  ",

@@ -14,11 +14,17 @@ final class PlanSearch {
   private final Task task;
   private final Budget budget;
   private final Progress progress;
+  private final Watch watch;
   private final Zones zones;
   private final Draft draft;
   private final MarginalSearch search;
 
   PlanSearch(Task task, Budget budget, Progress progress) {
+    this(task, budget, progress, new Watch(Stop.NEVER));
+  }
+
+  PlanSearch(Task task, Budget budget, Progress progress, Watch watch) {
+    this.watch = watch;
     this.task = task;
     this.budget = budget;
     this.progress = progress;
@@ -32,9 +38,9 @@ final class PlanSearch {
     List<int[]> orders = orders(runs);
     Solution best = independent(runs);
     ZoneSubsets subsets = new ZoneSubsets(draft, zones, search);
-    List<ZoneSubsets.Tried> tried = subsets.run(orders, progress);
+    List<ZoneSubsets.Tried> tried = subsets.run(orders, progress, watch);
     int sets = Math.min(POLISHED_SETS, tried.size());
-    for (int i = 0; i < sets; i++) {
+    for (int i = 0; i < sets && (i == 0 || !watch.over()); i++) {
       subsets.enter(tried.get(i).mask(), false);
       draft.load(tried.get(i).best().betterThan(best) || i > 0 ? tried.get(i).best() : best);
       Solution s = improve(runs, i == 0 ? budget.ruins() : budget.ruins() / 4, sets);
@@ -44,7 +50,7 @@ final class PlanSearch {
   }
 
   private Solution improve(int[] runs, int rounds, int sets) {
-    return new RuinRecreate(draft, zones, search)
+    return new RuinRecreate(draft, zones, search, watch)
         .improve(runs, rounds, budget.looks() / (2L * sets), progress);
   }
 
@@ -60,6 +66,9 @@ final class PlanSearch {
   Solution guided(int[] runs, Solution known, long[] openingPrices) {
     Solution best = known;
     for (int[] order : orders(runs)) {
+      if (watch.over()) {
+        return finish(best);
+      }
       draft.clear();
       zones.reset();
       zones.discount(openingPrices);

@@ -27,7 +27,8 @@ public final class TakeOff {
             t.visibleM(),
             t.money(),
             t.currency(),
-            t.zones());
+            t.zones(),
+            t.cutByTime());
     Plan cut = plan.withRuns(runs, totals);
     return cut.withMaterials(new Materials(request, placed).of(cut));
   }

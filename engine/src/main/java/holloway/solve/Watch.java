@@ -1,0 +1,27 @@
+package holloway.solve;
+
+/** Asks a {@link Stop} whether time is up, and remembers whether it cut anything short. */
+final class Watch {
+  private final Stop stop;
+  private boolean cut;
+
+  Watch(Stop stop) {
+    this.stop = stop;
+  }
+
+  /** To be asked only where there is more to do: true cuts it off. */
+  boolean over() {
+    cut |= stop.timeUp().getAsBoolean();
+    return cut;
+  }
+
+  boolean cut() {
+    return cut;
+  }
+
+  /** The least bound, a multiple of the grain, that is enough for a plan of this price. */
+  long enough(long price, long grain) {
+    long least = price - (long) Math.floor(stop.gap() * price);
+    return Math.min(price, Math.multiplyExact(Math.floorDiv(least + grain - 1, grain), grain));
+  }
+}
