@@ -42,7 +42,7 @@ public final class CompareText {
                 UnitWords.minutes(t.minutes()),
                 t.holes(),
                 t.patches(),
-                units.cable(t.cableM()),
+                units.cut(t.cableM()),
                 HeadSection.percent(t.gap()),
                 way.plan().unrouted().isEmpty() ? "-" : way.plan().unrouted().size() + " *"));
   }

@@ -48,7 +48,7 @@ final class HeadSection {
             .formatted(
                 UnitWords.count(plan.runs().size(), "run"),
                 units.cable(t.routeM()),
-                units.cable(t.cableM())));
+                units.cut(t.cableM())));
     if (t.visibleM() > 0) {
       page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
     }

@@ -2,6 +2,7 @@ package holloway.report;
 
 import holloway.plan.Plan;
 import holloway.survey.Placed;
+import holloway.takeoff.Coil;
 import holloway.takeoff.CutLength;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -53,10 +54,19 @@ final class RunsSection {
     CutLength cut = CutLength.of(run);
     String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
     if (cut.lead().isEmpty()) {
-      return route + "cut " + units.cable(run.cableM());
+      return route + "cut " + units.cut(run.cableM());
     }
-    return "%sa ready-made lead of %d m, %s over: keep the coil at the cabinet"
-        .formatted(route, cut.lead().getAsInt(), units.cable(cut.surplusM()));
+    Coil coil = Coil.of(run, cut);
+    String turns =
+        coil.turns() == 0 ? "" : " (" + UnitWords.count(coil.turns(), "turn") + " 300 mm across)";
+    return "%sa ready-made lead of %d m, %s over: coil it at %s%s, never tighter than %.0f mm radius"
+        .formatted(
+            route,
+            cut.lead().getAsInt(),
+            units.cable(cut.surplusM()),
+            coil.at().equals("cabinet") ? "the cabinet" : coil.at(),
+            turns,
+            coil.leastRadiusMm());
   }
 
   /** The way in words: hollows with their lengths, holes by label. */
