@@ -118,6 +118,10 @@ public record Plan(
   /**
    * {@code broken}: the plan itself goes against the rule; false for a duty that carrying it out
    * brings with it, and for advice.
+   *
+   * @param place id of the hole, hollow, member, outlet or run it is about; may be empty
+   * @param measured what the plan has, with its unit; {@code limit} what the rule lets through;
+   *     {@code toDo} what to do about it; each may be empty
    */
   public record FindingLine(
       String rule,
@@ -125,7 +129,22 @@ public record Plan(
       Optional<Point3> at,
       String source,
       String text,
-      boolean broken) {
+      boolean broken,
+      String place,
+      String measured,
+      String limit,
+      String toDo) {
+    /** Without a number. */
+    public FindingLine(
+        String rule,
+        String severity,
+        Optional<Point3> at,
+        String source,
+        String text,
+        boolean broken) {
+      this(rule, severity, at, source, text, broken, "", "", "", "");
+    }
+
     /** A duty or advice. */
     public FindingLine(
         String rule, String severity, Optional<Point3> at, String source, String text) {

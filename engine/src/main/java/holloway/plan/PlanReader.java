@@ -117,7 +117,11 @@ final class PlanReader {
         f.optional("at", JsonCursor::asPoint),
         f.text("source"),
         f.text("text"),
-        f.node().has("broken") && f.flag("broken"));
+        f.node().has("broken") && f.flag("broken"),
+        f.optional("place", JsonCursor::asText).orElse(""),
+        f.optional("measured", JsonCursor::asText).orElse(""),
+        f.optional("limit", JsonCursor::asText).orElse(""),
+        f.optional("do", JsonCursor::asText).orElse(""));
   }
 
   private Plan.Material material(JsonCursor m) {

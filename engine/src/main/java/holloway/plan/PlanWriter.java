@@ -113,7 +113,11 @@ final class PlanWriter {
   private JsonNode finding(Plan.FindingLine f) {
     ObjectNode out = NODES.objectNode().put("rule", f.rule()).put("severity", f.severity());
     out.set("at", f.at().map(this::point).orElse(NullNode.instance));
-    return out.put("source", f.source()).put("text", f.text()).put("broken", f.broken());
+    out.put("source", f.source()).put("text", f.text()).put("broken", f.broken());
+    return out.put("place", f.place())
+        .put("measured", f.measured())
+        .put("limit", f.limit())
+        .put("do", f.toDo());
   }
 
   private JsonNode material(Plan.Material m) {
