@@ -3,7 +3,7 @@ package holloway.pipeline;
 import holloway.solve.Stop;
 import java.time.Duration;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 import java.util.function.LongSupplier;
 
 /**
@@ -22,11 +22,11 @@ public record Search(
 
   /** When to end a search that begins now and has its part of the time, a whole divided so. */
   Stop begin(int parts) {
-    return new Stop(gap, atMost.map(d -> watch(d.toNanos() / parts)).orElse(Stop.ENDLESS));
+    return new Stop(gap, atMost.map(d -> spent(d.toNanos() / (double) parts)).orElse(Stop.ENDLESS));
   }
 
-  private BooleanSupplier watch(long nanos) {
+  private DoubleSupplier spent(double nanos) {
     long began = clock.getAsLong();
-    return () -> clock.getAsLong() - began >= nanos;
+    return () -> (clock.getAsLong() - began) / Math.max(1, nanos);
   }
 }

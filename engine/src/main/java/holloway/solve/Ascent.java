@@ -39,6 +39,7 @@ final class Ascent {
   private final Shares shares;
   private final Shares inner;
   private final PathPool[] pools;
+  private final Watch watch;
   private final long target;
   private final long typical;
   private double mix = 1;
@@ -46,8 +47,11 @@ final class Ascent {
 
   /**
    * @param target value to aim at, without what the part pays anyway
+   * @param watch may end it between steps, and a step after its look at the graph
    */
-  Ascent(BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target) {
+  Ascent(
+      BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
+    this.watch = watch;
     this.part = part;
     this.groups = groups;
     this.paths = paths;
@@ -69,9 +73,15 @@ final class Ascent {
     part.known = known;
   }
 
-  /** Some steps; stops early once the target is reached or the part turns out impossible. */
+  /**
+   * Some steps, the first in any case; stops early once the target is reached, the part turns out
+   * impossible or time is up.
+   */
   void run(int most) {
     for (int i = 0; i < most && !part.impossible && !part.stalled && part.value < target; i++) {
+      if (i > 0 && watch.over()) {
+        return;
+      }
       long before = part.value;
       once();
       boolean little =
@@ -93,16 +103,22 @@ final class Ascent {
     } else {
       mix = Math.max(0.2, 0.6 * mix);
     }
-    if (part.value >= target) {
+    if (part.value >= target || timeUp()) {
       return;
     }
     double open = target - part.value;
     ShareModel model = new ShareModel(inner, pools);
-    model.raise(INNER, Math.max(1, open / groups.size() / COOL / part.cool), STRIDE);
+    double temperature = Math.max(1, open / groups.size() / COOL / part.cool);
+    model.raise(INNER, temperature, STRIDE, this::timeUp);
     model.writeTo(inner);
     part.often = model.often(part.works());
     part.candidates = candidates();
     between();
+  }
+
+  /** Nobody asks the clock where there is none to look at. */
+  private boolean timeUp() {
+    return watch.timed() && watch.over();
   }
 
   /** Looks for the shortest paths at the shares; their sum. */

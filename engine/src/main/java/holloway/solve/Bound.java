@@ -14,10 +14,19 @@ final class Bound {
   private final Network net;
   private final Budget budget;
   private final Progress progress;
+  private final Watch watch;
   private final int[] zones;
   private long[] guide;
 
   Bound(Task task, Budget budget, Progress progress) {
+    this(task, budget, progress, new Watch(Stop.NEVER));
+  }
+
+  /**
+   * @param watch ends it early: near enough, or when time is up, with what is proven by then
+   */
+  Bound(Task task, Budget budget, Progress progress, Watch watch) {
+    this.watch = watch;
     this.task = task;
     this.net = task.net;
     this.budget = budget;
@@ -44,10 +53,10 @@ final class Bound {
             && Places.mayDirect(net, groups.list.size(), least, runs.length);
     Places places = new Places(net, free, directed, least);
     Shares start = new StartShares(task, places, groups.list).of(best);
+    long aim = watch.enough(best.price(), net.grain());
     BoundTree tree =
-        new BoundTree(
-            task, groups.list, places, fits(directed), best.price(), zoneParts(always, start));
-    tree.raise(budget, progress);
+        new BoundTree(task, groups.list, places, fits(directed), aim, zoneParts(always, start));
+    tree.raise(budget, progress, watch, best.price());
     guide = tree.guide();
     return certificate(tree.parts(), paid, groups, places, best.price());
   }

@@ -8,6 +8,11 @@ import java.util.stream.IntStream;
 
 /** The doorway: plans all runs of an order together and proves how good the plan is. */
 public final class JointPlanner {
+  /** Against the clock the plan has this part of the time, then the proof until the next. */
+  private static final double FOR_THE_PLAN = 0.35;
+
+  private static final double FOR_THE_PROOF = 0.85;
+
   private JointPlanner() {}
 
   /**
@@ -29,10 +34,13 @@ public final class JointPlanner {
     Reach reach = new Reach(task);
     Watch watch = new Watch(stop);
     PlanSearch search = new PlanSearch(task, budget, progress, watch);
+    watch.until(FOR_THE_PLAN);
     Solution first = search.run(reach.routable());
     int[] routed = IntStream.range(0, task.runs()).filter(k -> first.paths()[k] != null).toArray();
-    Proving proof = new Proving(task, budget, progress, watch);
-    Certificate bound = proof.prove(routed, first, stop.timed());
+    watch.until(FOR_THE_PROOF);
+    Bound proof = new Bound(task, budget, progress, watch);
+    Certificate bound = proof.prove(routed, first);
+    watch.until(1);
     boolean open = bound.bound() < watch.enough(first.price(), task.net.grain());
     boolean more = open && proof.guide() != null && !watch.over();
     Solution best = more ? search.guided(routed, first, proof.guide()) : first;

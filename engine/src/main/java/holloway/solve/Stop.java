@@ -1,17 +1,17 @@
 package holloway.solve;
 
-import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 
 /**
  * When to end before the budget is spent.
  *
  * @param gap a plan proven to be within this part of the least is good enough, 0 to 1
- * @param timeUp asked between iterations only; an answer that it cut short is not promised to be
- *     the same each time
+ * @param spent the part of the time that is gone, 1 when it is up; never falls. Asked between steps
+ *     only; an answer that it cut short is not promised to be the same each time
  */
-public record Stop(double gap, BooleanSupplier timeUp) {
+public record Stop(double gap, DoubleSupplier spent) {
   /** Time that is never up. */
-  public static final BooleanSupplier ENDLESS = () -> false;
+  public static final DoubleSupplier ENDLESS = () -> 0;
 
   public static final Stop NEVER = new Stop(0, ENDLESS);
 
@@ -22,6 +22,6 @@ public record Stop(double gap, BooleanSupplier timeUp) {
   }
 
   boolean timed() {
-    return timeUp != ENDLESS;
+    return spent != ENDLESS;
   }
 }

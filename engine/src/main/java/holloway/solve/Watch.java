@@ -3,16 +3,27 @@ package holloway.solve;
 /** Asks a {@link Stop} whether time is up, and remembers whether it cut anything short. */
 final class Watch {
   private final Stop stop;
+  private double share = 1;
   private boolean cut;
 
   Watch(Stop stop) {
     this.stop = stop;
   }
 
+  /** What follows may go on until this part of the time is gone. */
+  void until(double part) {
+    share = part;
+  }
+
   /** To be asked only where there is more to do: true cuts it off. */
   boolean over() {
-    cut |= stop.timeUp().getAsBoolean();
-    return cut;
+    boolean now = stop.spent().getAsDouble() >= share;
+    cut |= now;
+    return now;
+  }
+
+  boolean timed() {
+    return stop.timed();
   }
 
   boolean cut() {
