@@ -4,6 +4,7 @@ import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
+import holloway.report.CsvFiles;
 import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
@@ -35,7 +36,7 @@ final class PlanVerb implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write plan.json and plan.txt there, both or neither")
+      description = "write plan.json, plan.txt and four lists (CSV) there, all or none")
   Optional<Path> folder = Optional.empty();
 
   @Option(
@@ -58,6 +59,12 @@ final class PlanVerb implements Callable<Integer> {
       converter = Choices.Units.class,
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
+
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
 
   @Option(names = "--steps", description = "a line for every leg and hole of every run")
   boolean steps;
@@ -82,7 +89,7 @@ final class PlanVerb implements Callable<Integer> {
           "--certificate is part of the JSON; ask for --json or --out DIR too");
     }
     Answers.Planned answer =
-        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate));
+        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate, prices));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));
@@ -106,6 +113,8 @@ final class PlanVerb implements Callable<Integer> {
     TreeMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.json", document.getBytes(StandardCharsets.UTF_8));
     files.put("plan.txt", text(answer, Ink.PLAIN).getBytes(StandardCharsets.UTF_8));
+    CsvFiles.of(answer.plan(), answer.placed(), answer.request(), answer.cards())
+        .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
     new OutFolder(to).write(files);
   }
 

@@ -152,8 +152,10 @@ public final class Pipeline {
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = stages.read(houseFile);
-    Request request =
+    Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Request request =
+        settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");

@@ -12,6 +12,11 @@ import java.util.OptionalLong;
  * @param fewestPulls every blind stretch drawn once, which no number of boxes can beat
  */
 public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, int fewestPulls) {
+  /** A length sold as it stands on the box; feet to the ten that the trade says. */
+  public static String words(int metres) {
+    return "%d m (%d ft)".formatted(metres, Math.round(metres / 3.048) * 10);
+  }
+
   /** A piece and the run it is for, metres. */
   public record Cut(String run, double metres) {}
 
