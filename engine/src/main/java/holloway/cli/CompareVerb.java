@@ -3,6 +3,7 @@ package holloway.cli;
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Thoroughness;
+import holloway.report.CabinetText;
 import holloway.report.CompareText;
 import holloway.report.Documents;
 import holloway.report.UnitWords;
@@ -29,6 +30,11 @@ final class CompareVerb implements Callable<Integer> {
 
   @Option(names = "--json", description = "print the ways as JSON and nothing else")
   boolean json;
+
+  @Option(
+      names = "--cabinet",
+      description = "instead, the places where the cabinet could stand, best first")
+  boolean cabinet;
 
   @Option(
       names = "--profile",
@@ -61,6 +67,9 @@ final class CompareVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (cabinet) {
+      return places();
+    }
     Answers.Compared answer =
         around.pipeline().compare(house, new PlanSettings(profile, effort, units));
     List<Way> ways =
@@ -68,5 +77,20 @@ final class CompareVerb implements Callable<Integer> {
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
     around.print(json ? Documents.compare(ways) : CompareText.of(ways, system, around.ink()));
     return ways.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
+  }
+
+  private int places() {
+    Answers.Cabinets answer =
+        around.pipeline().cabinets(house, new PlanSettings(profile, effort, units));
+    List<CabinetText.Place> places =
+        answer.places().stream()
+            .map(
+                p ->
+                    new CabinetText.Place(p.at(), p.stated(), p.plan(), p.warm(), p.awkward()))
+            .toList();
+    UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
+    around.print(
+        json ? CabinetText.json(places) : CabinetText.of(places, system, around.ink()));
+    return places.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
   }
 }

@@ -19,12 +19,30 @@ public record Request(
     this(cabinet, outlets, runs, wishes, effort, PriceList.NONE);
   }
 
-  /** Where the network gear stands: its back centre on a face. */
-  public record Cabinet(WallSpot at, Where where) {}
+  /**
+   * Where the network gear stands: its back centre on a face.
+   *
+   * @param others places where it could stand instead; a plan uses {@code at}
+   */
+  public record Cabinet(WallSpot at, Where where, List<WallSpot> others) {
+    public Cabinet {
+      others = List.copyOf(others);
+    }
+
+    /** In one place. */
+    public Cabinet(WallSpot at, Where where) {
+      this(at, where, List.of());
+    }
+  }
 
   public Request {
     outlets = List.copyOf(outlets);
     runs = List.copyOf(runs);
+  }
+
+  /** The same wants from a cabinet that stands somewhere else. */
+  public Request with(Cabinet other) {
+    return new Request(other, outlets, runs, wishes, effort, prices);
   }
 
   /** The same wants with a shop's lengths and prices. */

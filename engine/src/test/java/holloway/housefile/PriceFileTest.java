@@ -65,7 +65,7 @@ class PriceFileTest {
 
   @Test
   void theSampleIsRead() {
-    PriceFile.Answer sample = PriceFile.read(Path.of("../samples/prices-example.yaml"));
+    PriceFile.Answer sample = PriceFile.read(Path.of("../samples/prices/example.yaml"));
     assertEquals(List.of(), sample.problems());
     // Rounded down: 500 ft is 152.4 m, taken as 152 m.
     assertEquals(152, sample.list().orElseThrow().boxesOf("cat6").get(1).metres());
