@@ -84,13 +84,10 @@ final class CompareVerb implements Callable<Integer> {
         around.pipeline().cabinets(house, new PlanSettings(profile, effort, units));
     List<CabinetText.Place> places =
         answer.places().stream()
-            .map(
-                p ->
-                    new CabinetText.Place(p.at(), p.stated(), p.plan(), p.warm(), p.awkward()))
+            .map(p -> new CabinetText.Place(p.at(), p.stated(), p.plan(), p.warm(), p.awkward()))
             .toList();
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
-    around.print(
-        json ? CabinetText.json(places) : CabinetText.of(places, system, around.ink()));
+    around.print(json ? CabinetText.json(places) : CabinetText.of(places, system, around.ink()));
     return places.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
   }
 }

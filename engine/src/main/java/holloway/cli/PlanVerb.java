@@ -89,7 +89,9 @@ final class PlanVerb implements Callable<Integer> {
           "--certificate is part of the JSON; ask for --json or --out DIR too");
     }
     Answers.Planned answer =
-        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate, prices));
+        around
+            .pipeline()
+            .plan(house, new PlanSettings(profile, effort, units, certificate, prices));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));

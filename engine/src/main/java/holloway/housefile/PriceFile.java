@@ -19,8 +19,7 @@ import java.util.TreeSet;
  * by cable kind (lengths in whole metres or feet to prices), and {@code items} by key.
  */
 public final class PriceFile {
-  private static final List<String> KEYS =
-      List.of("prices", "currency", "boxes", "leads", "items");
+  private static final List<String> KEYS = List.of("prices", "currency", "boxes", "leads", "items");
 
   private final Problems problems;
   private final Map<String, List<PriceList.Piece>> boxes = new TreeMap<>();
@@ -52,7 +51,11 @@ public final class PriceFile {
   private Optional<PriceList> list(Marked root) {
     if (!(root instanceof Marked.Mapping m)) {
       problems.add(
-          root.where(), root.show(), "keys: " + String.join(", ", KEYS), "", "a price file is a map");
+          root.where(),
+          root.show(),
+          "keys: " + String.join(", ", KEYS),
+          "",
+          "a price file is a map");
       return Optional.empty();
     }
     m.values().forEach((key, value) -> read(m, key, value));
@@ -141,8 +144,7 @@ public final class PriceFile {
       metres = length.endsWith("ft") ? (int) (n * 3048L / 10_000) : n;
     }
     if (metres == 0) {
-      problems.add(
-          m.keys().get(length), length, "305 m, or 1000 ft", "", "a length sold is whole");
+      problems.add(m.keys().get(length), length, "305 m, or 1000 ft", "", "a length sold is whole");
     }
     return metres;
   }

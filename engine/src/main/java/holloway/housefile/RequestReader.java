@@ -70,8 +70,7 @@ final class RequestReader {
         .ifPresent(
             c ->
                 c.maps("or", OuterTables.WALL_SPOT)
-                    .forEach(
-                        o -> Spots.onWall(o, Fact.assumed(Length.ZERO)).ifPresent(out::add)));
+                    .forEach(o -> Spots.onWall(o, Fact.assumed(Length.ZERO)).ifPresent(out::add)));
     return out;
   }
 

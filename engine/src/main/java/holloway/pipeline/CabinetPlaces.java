@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Ranks the places where the cabinet could stand: runs left without a route, then minutes, metres of
- * route, holes, heat, access, then the order of the file. Heat and access are common practice, no
- * published source: a garage follows the weather; gear is best reached standing.
+ * Ranks the places where the cabinet could stand: runs left without a route, then minutes, metres
+ * of route, holes, heat, access, then the order of the file. Heat and access are common practice,
+ * no published source: a garage follows the weather; gear is best reached standing.
  */
 final class CabinetPlaces {
   /** Heights of the middle of the gear that are reached standing on the floor (from experience). */
@@ -51,8 +51,7 @@ final class CabinetPlaces {
       WallSpot at,
       boolean stated,
       Function<Request, Plan> planner) {
-    Plan plan =
-        planner.apply(request.with(new Request.Cabinet(at, at.face().where(), List.of())));
+    Plan plan = planner.apply(request.with(new Request.Cabinet(at, at.face().where(), List.of())));
     boolean garage =
         placed.rooms().stream()
             .anyMatch(r -> r.name().equals(at.face().room()) && r.room().garage());

@@ -93,8 +93,7 @@ public final class Pipeline {
             placed,
             asked,
             request -> {
-              progress.now(
-                  "planning from a cabinet in " + request.cabinet().at().face().room());
+              progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
               Plan bare = stages.derive(placed, request).plan(request, settings.thoroughness());
               return TakeOff.of(bare, request, placed);
             }));
@@ -177,8 +176,7 @@ public final class Pipeline {
     Stages.Reading reading = stages.read(houseFile);
     Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
-    Request request =
-        settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
+    Request request = settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");

@@ -61,8 +61,7 @@ final class BoxesSection {
 
   private String amount(BoxPlan.Order order, long amount) {
     return order.byPrice()
-        ? String.format(
-            Locale.ROOT, "%.2f %s", amount / 100.0, sheet.request().prices().currency())
+        ? String.format(Locale.ROOT, "%.2f %s", amount / 100.0, sheet.request().prices().currency())
         : amount + " m";
   }
 

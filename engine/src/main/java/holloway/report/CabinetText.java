@@ -43,8 +43,7 @@ public final class CabinetText {
     for (Place p : places) {
       Plan.Totals t = p.plan().totals();
       rank++;
-      page.put(
-          "  " + rank + "  ", p.words(units) + (p.stated() ? " (where it is stated)" : ""));
+      page.put("  " + rank + "  ", p.words(units) + (p.stated() ? " (where it is stated)" : ""));
       page.put(
           "     ",
           "%s (proven within %s), %s of route, %s, heat: %s, reached %s%s"
@@ -57,7 +56,9 @@ public final class CabinetText {
                   p.access(),
                   p.plan().unrouted().isEmpty()
                       ? ""
-                      : ", " + UnitWords.count(p.plan().unrouted().size(), "run") + " without a route"));
+                      : ", "
+                          + UnitWords.count(p.plan().unrouted().size(), "run")
+                          + " without a route"));
     }
     page.put(
         "  ",

@@ -50,7 +50,15 @@ public final class CsvFiles {
   private static String runs(Plan plan, Request request) {
     CsvFiles csv =
         new CsvFiles(
-            "run", "cable", "from", "to", "route-m", "slack-from-m", "slack-to-m", "cut-m", "lead-m");
+            "run",
+            "cable",
+            "from",
+            "to",
+            "route-m",
+            "slack-from-m",
+            "slack-to-m",
+            "cut-m",
+            "lead-m");
     for (Plan.PlannedRun r : plan.runs()) {
       CutLength cut = CutLength.of(r, request.prices());
       csv.row(
@@ -70,8 +78,19 @@ public final class CsvFiles {
   private static String holes(Plan plan, Map<String, HoleCard> cards) {
     CsvFiles csv =
         new CsvFiles(
-            "label", "kind", "diameter-mm", "depth-mm", "bores", "method", "bit", "extension",
-            "tape-here", "tape-far-side", "minutes", "runs", "id");
+            "label",
+            "kind",
+            "diameter-mm",
+            "depth-mm",
+            "bores",
+            "method",
+            "bit",
+            "extension",
+            "tape-here",
+            "tape-far-side",
+            "minutes",
+            "runs",
+            "id");
     for (Plan.PlannedHole h : plan.holes()) {
       HoleCard card = cards.get(h.id());
       csv.row(
@@ -93,8 +112,7 @@ public final class CsvFiles {
   }
 
   private static String labels(List<Label> labels) {
-    CsvFiles csv =
-        new CsvFiles("label", "run", "cable", "from", "to", "room", "spare", "cut-m");
+    CsvFiles csv = new CsvFiles("label", "run", "cable", "from", "to", "room", "spare", "cut-m");
     for (Label l : labels) {
       csv.row(
           l.id(),

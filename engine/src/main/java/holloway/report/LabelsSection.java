@@ -29,8 +29,7 @@ final class LabelsSection {
       }
       page.put(
           "    " + l.id() + "  ",
-          "%s: %s to %s%s"
-              .formatted(l.cable(), l.from(), l.to(), l.spare() ? " (spare)" : ""));
+          "%s: %s to %s%s".formatted(l.cable(), l.from(), l.to(), l.spare() ? " (spare)" : ""));
     }
     page.put(
         "  ",

@@ -21,12 +21,7 @@ final class RunsSection {
 
   RunsSection(Sheet sheet, Page page) {
     this(
-        sheet.plan(),
-        sheet.placed(),
-        sheet.request().prices(),
-        sheet.steps(),
-        sheet.units(),
-        page);
+        sheet.plan(), sheet.placed(), sheet.request().prices(), sheet.steps(), sheet.units(), page);
   }
 
   RunsSection(

@@ -60,7 +60,6 @@ final class TakeOffDocument {
       reel.set("left-m", JsonText.real(r.leftM(), 3));
     }
     cuts(n.putArray("too-long"), o.tooLong());
-
   }
 
   private static void cuts(ArrayNode list, List<BoxPlan.Cut> cuts) {

@@ -114,7 +114,8 @@ public final class Labels {
       return name;
     }
     int number = nextPort.merge(name, 1, Integer::sum);
-    return name + (spares.contains(r.id()) ? " port %d, blank, coiled" : " port %d").formatted(number);
+    return name
+        + (spares.contains(r.id()) ? " port %d, blank, coiled" : " port %d").formatted(number);
   }
 
   private static String far(Plan.PlannedRun r) {

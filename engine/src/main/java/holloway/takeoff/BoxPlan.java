@@ -26,8 +26,7 @@ public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, in
    * @param name such as {@code cat6 box 1}
    * @param leftM what is left when all is cut and nothing was lost, metres
    */
-  public record Reel(
-      String name, int metres, OptionalLong cents, List<Cut> cuts, double leftM) {}
+  public record Reel(String name, int metres, OptionalLong cents, List<Cut> cuts, double leftM) {}
 
   /**
    * @param byPrice the boxes cost least; else their length is least
@@ -36,12 +35,7 @@ public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, in
    * @param tooLong pieces that no box holds
    */
   public record Order(
-      String cable,
-      boolean byPrice,
-      long amount,
-      long bound,
-      List<Reel> reels,
-      List<Cut> tooLong) {
+      String cable, boolean byPrice, long amount, long bound, List<Reel> reels, List<Cut> tooLong) {
     public boolean proven() {
       return amount == bound;
     }

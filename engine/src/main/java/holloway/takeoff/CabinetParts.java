@@ -59,8 +59,7 @@ final class CabinetParts {
     int first = 0;
     for (int p = 0; p < panels.size(); p++) {
       int last = Math.min(ports.size(), first + panels.get(p));
-      long live =
-          ports.subList(first, last).stream().filter(r -> !spares.contains(r.id())).count();
+      long live = ports.subList(first, last).stream().filter(r -> !spares.contains(r.id())).count();
       list.add(cord(p, panels.get(p)), live);
       first = last;
     }
@@ -70,8 +69,6 @@ final class CabinetParts {
   static ShopItem cord(int panel, int ports) {
     double wide = ports == 12 ? NARROW_MM : ACROSS_MM;
     double mm = wide + (1 + 2 * panel) * UNIT_MM + LOOPS_MM;
-    return mm <= 304.8
-        ? ShopItem.CORD_1FT
-        : mm <= 914.4 ? ShopItem.CORD_3FT : ShopItem.CORD_5FT;
+    return mm <= 304.8 ? ShopItem.CORD_1FT : mm <= 914.4 ? ShopItem.CORD_3FT : ShopItem.CORD_5FT;
   }
 }

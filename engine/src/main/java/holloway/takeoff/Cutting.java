@@ -115,11 +115,7 @@ final class Cutting {
       Size size = sizes.get(s);
       queue.add(
           new Counts(
-              of,
-              s,
-              from.cost() + size.cost(),
-              from.boxes() + 1,
-              from.usable() + size.usable()));
+              of, s, from.cost() + size.cost(), from.boxes() + 1, from.usable() + size.usable()));
     }
   }
 

@@ -32,8 +32,7 @@ final class HoleParts {
     this.placed = placed;
     this.cables =
         plan.runs().stream()
-            .collect(
-                Collectors.toMap(Plan.PlannedRun::id, r -> Cable.get(r.cable()), (a, b) -> a));
+            .collect(Collectors.toMap(Plan.PlannedRun::id, r -> Cable.get(r.cable()), (a, b) -> a));
   }
 
   void count(Shopping list, Request request) {
@@ -60,8 +59,8 @@ final class HoleParts {
   }
 
   /**
-   * Millilitres that close a hole: what the cables leave of its area, 25 mm deep, and a bead of 6 mm
-   * round each end. Depth and bead are from experience; a listed system's own sheet goes first.
+   * Millilitres that close a hole: what the cables leave of its area, 25 mm deep, and a bead of 6
+   * mm round each end. Depth and bead are from experience; a listed system's own sheet goes first.
    */
   double sealantMl(Plan.PlannedHole h) {
     double hole = Math.PI / 4 * h.diameterMm() * h.diameterMm() * h.bores();
@@ -80,7 +79,8 @@ final class HoleParts {
     Map<String, Double> deepest = new TreeMap<>();
     for (Plan.PlannedHole h : plan.holes()) {
       if (h.diameterMm() > 0 && !h.kind().contains("patch")) {
-        String key = (fed(h) ? "flex" : stone(h) ? "stone" : "wood") + " %03d".formatted(h.diameterMm());
+        String key =
+            (fed(h) ? "flex" : stone(h) ? "stone" : "wood") + " %03d".formatted(h.diameterMm());
         deepest.merge(key, h.depthMm(), Math::max);
       }
     }

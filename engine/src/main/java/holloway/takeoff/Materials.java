@@ -37,14 +37,14 @@ final class Materials {
     for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
         list.addCable(
-            "%s cable, box or reel of %s"
-                .formatted(order.cable(), BoxPlan.words(reel.metres())),
+            "%s cable, box or reel of %s".formatted(order.cable(), BoxPlan.words(reel.metres())),
             1,
             "piece",
             reel.cents());
       }
       for (BoxPlan.Cut cut : order.tooLong()) {
-        String item = order.cable() + " cable by the metre, for " + cut.run() + ", no box is as long";
+        String item =
+            order.cable() + " cable by the metre, for " + cut.run() + ", no box is as long";
         list.addCable(item, cut.metres(), "m", OptionalLong.empty());
       }
     }

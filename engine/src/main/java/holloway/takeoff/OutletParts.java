@@ -46,9 +46,7 @@ final class OutletParts {
   /** The sizes that the shop has a price for; without any, all there are. */
   private static List<Integer> plates(PriceList prices) {
     List<Integer> priced =
-        PLATES.keySet().stream()
-            .filter(n -> prices.priceOf(PLATES.get(n)).isPresent())
-            .toList();
+        PLATES.keySet().stream().filter(n -> prices.priceOf(PLATES.get(n)).isPresent()).toList();
     return priced.isEmpty() ? List.copyOf(PLATES.keySet()) : priced;
   }
 
@@ -58,8 +56,7 @@ final class OutletParts {
       if (here.isEmpty() || o.spots().get(0) instanceof Spot.Outside) {
         continue;
       }
-      List<Plan.PlannedRun> live =
-          here.stream().filter(r -> !spares.contains(r.id())).toList();
+      List<Plan.PlannedRun> live = here.stream().filter(r -> !spares.contains(r.id())).toList();
       plates(here.size(), live.size());
       live.forEach(r -> list.add(jack(r.cable()), 1));
       boolean ceiling = o.spots().get(0) instanceof Spot.OnCeiling;

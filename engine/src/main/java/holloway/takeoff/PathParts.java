@@ -92,7 +92,10 @@ final class PathParts {
   }
 
   private static String ends(Point3 a, Point3 b) {
-    return List.of(a, b).stream().map(Point3::toString).sorted(Comparator.naturalOrder()).toList()
+    return List.of(a, b).stream()
+        .map(Point3::toString)
+        .sorted(Comparator.naturalOrder())
+        .toList()
         .toString();
   }
 

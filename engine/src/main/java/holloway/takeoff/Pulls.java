@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * How often something is drawn through a blind stretch. Runs that share a stretch are drawn together,
- * as many at once as there are boxes to draw from: two runs out of one box need two pulls. A
- * ready-made lead is a piece of its own and goes along with any pull.
+ * How often something is drawn through a blind stretch. Runs that share a stretch are drawn
+ * together, as many at once as there are boxes to draw from: two runs out of one box need two
+ * pulls. A ready-made lead is a piece of its own and goes along with any pull.
  */
 final class Pulls {
   /** Runs of one blind stretch, by their numbers. */

@@ -38,7 +38,10 @@ final class Shopping {
    */
   void add(ShopItem item, String detail, double n) {
     String unit = item.name().endsWith("_METRE") ? "m" : "piece";
-    put(new Line(item.shelf(), item.ordinal(), item.words() + detail, unit), n, prices.priceOf(item));
+    put(
+        new Line(item.shelf(), item.ordinal(), item.words() + detail, unit),
+        n,
+        prices.priceOf(item));
   }
 
   /** Cable and leads, which are no shop items of a fixed kind. */

@@ -57,7 +57,6 @@ public final class TakeOff {
 
   private static Plan.PlannedRun cut(Plan.PlannedRun r, PriceList prices) {
     double metres = CutLength.of(r, prices).metres();
-    return new Plan.PlannedRun(
-        r.id(), r.from(), r.to(), r.cable(), r.routeM(), metres, r.steps());
+    return new Plan.PlannedRun(r.id(), r.from(), r.to(), r.cable(), r.routeM(), metres, r.steps());
   }
 }

@@ -29,8 +29,7 @@ class PriceFileTest {
   @Test
   void lengthsAndPrices() throws Exception {
     PriceList list =
-        read(
-                """
+        read("""
                 prices: mine
                 currency: EUR
                 boxes: { cat6: { 1000 ft: 180, 100 m: 61.5 } }

@@ -65,8 +65,7 @@ class CabinetPlacesTest {
   void eachThingInItsTurn() {
     Plan usual = plan(100, 30, 3, 0);
     // All equal: the garage follows the weather, at 300 mm one kneels.
-    assertEquals(
-        "[1400, 300, 1500]", order(Map.of(1500.0, usual, 1400.0, usual, 300.0, usual)));
+    assertEquals("[1400, 300, 1500]", order(Map.of(1500.0, usual, 1400.0, usual, 300.0, usual)));
     assertEquals(
         "[1500, 1400, 300]",
         order(Map.of(1500.0, plan(99, 50, 9, 0), 1400.0, usual, 300.0, usual)));

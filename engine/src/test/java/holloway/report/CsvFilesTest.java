@@ -24,15 +24,12 @@ class CsvFilesTest {
 
   @Test
   void aLineEachAndAHeading() {
-    SortedMap<String, String> files =
-        CsvFiles.of(PLAN, Toy.placed(), Toy.request(), Map.of());
-    assertEquals(
-        "[holes.csv, labels.csv, materials.csv, runs.csv]", files.keySet().toString());
+    SortedMap<String, String> files = CsvFiles.of(PLAN, Toy.placed(), Toy.request(), Map.of());
+    assertEquals("[holes.csv, labels.csv, materials.csv, runs.csv]", files.keySet().toString());
     assertEquals(1 + 3, files.get("runs.csv").split("\r\n").length);
     assertEquals(1 + 2, files.get("holes.csv").split("\r\n").length);
     assertEquals(1 + 3, files.get("labels.csv").split("\r\n").length);
-    assertEquals(
-        1 + PLAN.materials().size(), files.get("materials.csv").split("\r\n").length);
+    assertEquals(1 + PLAN.materials().size(), files.get("materials.csv").split("\r\n").length);
     // 10 m of route, 3 m at the cabinet, 0.3 m at the outlet.
     assertTrue(
         files.get("runs.csv").contains("\r\ndesk/cat6-1,cat6,cabinet,desk,10,3,0.3,13.3,\r\n"));

@@ -16,8 +16,7 @@ class LabelsTest {
   @Test
   void theToysCables() {
     List<Label> labels = Labels.of(Toy.bare(), Toy.request(), Toy.placed());
-    assertEquals(
-        List.of("1A-A01", "1A-A02", "1A-B01"), labels.stream().map(Label::id).toList());
+    assertEquals(List.of("1A-A01", "1A-A02", "1A-B01"), labels.stream().map(Label::id).toList());
     assertEquals(
         List.of("panel A port 1", "panel A port 2", "gear in the cabinet"),
         labels.stream().map(Label::from).toList());
@@ -39,12 +38,10 @@ class LabelsTest {
     List<Plan.PlannedRun> runs = new ArrayList<>();
     for (int i = 1; i <= 49; i++) {
       String id = "desk/cat6-%03d".formatted(i);
-      runs.add(
-          new Plan.PlannedRun(id, "cabinet", "desk", "cat6", 10, 13.3, first.steps()));
+      runs.add(new Plan.PlannedRun(id, "cabinet", "desk", "cat6", 10, 13.3, first.steps()));
     }
     runs.add(new Plan.PlannedRun("desk/om4-1", "desk", "cabinet", "om4", 10, 15, first.steps()));
-    List<Label> labels =
-        Labels.of(toy.withRuns(runs, toy.totals()), Toy.request(), Toy.placed());
+    List<Label> labels = Labels.of(toy.withRuns(runs, toy.totals()), Toy.request(), Toy.placed());
     assertEquals("1A-A48", labels.get(47).id());
     assertEquals("1A-B01", labels.get(48).id());
     assertEquals("1A-C01", labels.get(49).id());
@@ -58,12 +55,24 @@ class LabelsTest {
   void pins() {
     assertEquals(
         List.of(
-            "white/green", "green", "white/orange", "blue", "white/blue", "orange", "white/brown",
+            "white/green",
+            "green",
+            "white/orange",
+            "blue",
+            "white/blue",
+            "orange",
+            "white/brown",
             "brown"),
         PinOut.A.pins());
     assertEquals(
         List.of(
-            "white/orange", "orange", "white/green", "blue", "white/blue", "green", "white/brown",
+            "white/orange",
+            "orange",
+            "white/green",
+            "blue",
+            "white/blue",
+            "green",
+            "white/brown",
             "brown"),
         PinOut.B.pins());
     assertEquals(PinOut.A, PinOut.USUAL, "A7-9: homes use A");

@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 /** What is counted for outlets, cabinet, ways and holes, worked out by hand. */
 class PartsTest {
   private static Map<String, Plan.Material> bought(Map<String, Long> prices) {
-    Request request =
-        Toy.request().with(new PriceList("mine", "EUR", Map.of(), Map.of(), prices));
+    Request request = Toy.request().with(new PriceList("mine", "EUR", Map.of(), Map.of(), prices));
     return TakeOff.of(Toy.bare(), request, Toy.placed()).materials().stream()
         .collect(Collectors.toMap(Plan.Material::item, m -> m));
   }
@@ -36,7 +35,9 @@ class PartsTest {
     assertEquals("boxes and plates", blanks.group());
   }
 
-  /** The line of the issue: an outlet with three live cables in a six-way plate has three blanks. */
+  /**
+   * The line of the issue: an outlet with three live cables in a six-way plate has three blanks.
+   */
   @Test
   void threeCablesInASixWayPlate() {
     Request toy = Toy.request();
@@ -116,9 +117,7 @@ class PartsTest {
     Plan plan = Toy.bare();
     Plan.PlannedHole h = plan.holes().get(0);
     double jackets =
-        h.runs().stream()
-            .mapToDouble(r -> r.contains("om4") ? 4.8 * 4.8 : 6.1 * 6.1)
-            .sum();
+        h.runs().stream().mapToDouble(r -> r.contains("om4") ? 4.8 * 4.8 : 6.1 * 6.1).sum();
     double d = h.diameterMm();
     // pi/4 (d2 - jackets) x 25 mm, and two beads of a 6 mm triangle round the edge.
     double want = (Math.PI / 4 * (d * d - jackets) * 25 + 2 * Math.PI * d * 18) / 1000;
