@@ -1,6 +1,8 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * The limit of a hole's own work: the n largest shares of single cables are at most the hole's
@@ -48,42 +50,50 @@ final class HoleLimit {
     return changed;
   }
 
-  /** The n whose limit is broken most per cable, or 0 if all hold. */
+  /**
+   * The n whose limit is broken most per cable, or 0 if all hold. Cables of one group come next to
+   * one another; where the limit stays the same meanwhile, what is too much for each grows or falls
+   * all the way, so that only the first and the last of them need a look.
+   */
   int mostBroken(long[] value) {
     int worst = 0;
     double most = 0;
-    long[] sorted = sorted(value);
     long sum = 0;
-    for (int n = 1; n <= limit.length && n <= sorted.length; n++) {
-      sum = Math.addExact(sum, sorted[sorted.length - n]);
-      double over = (sum - limit[n - 1]) / (double) n;
-      if (over > most) {
-        most = over;
-        worst = n;
+    int n = 0;
+    for (int g : largestFirst(value)) {
+      int last = Math.min(n + size[g], limit.length);
+      boolean same = n < last && limit[n] == limit[last - 1];
+      for (int at = n + 1; at <= last; at = same && at < last ? last : at + 1) {
+        long total = Math.addExact(sum, Math.multiplyExact((long) at - n, value[g]));
+        double over = (total - limit[at - 1]) / (double) at;
+        if (over > most) {
+          most = over;
+          worst = at;
+        }
       }
+      sum = Math.addExact(sum, Math.multiplyExact((long) size[g], value[g]));
+      n += size[g];
     }
     return worst;
   }
 
   private long excess(long[] value, int n) {
-    long[] sorted = sorted(value);
     long sum = -limit[n - 1];
-    for (int i = 1; i <= n; i++) {
-      sum += sorted[sorted.length - i];
+    int left = n;
+    for (int g : largestFirst(value)) {
+      int some = Math.min(left, size[g]);
+      sum += some * value[g];
+      left -= some;
     }
     return sum;
   }
 
-  private long[] sorted(long[] value) {
-    long[] out = new long[cables];
-    int at = 0;
-    for (int g = 0; g < size.length; g++) {
-      for (int i = 0; i < size[g]; i++) {
-        out[at++] = value[g];
-      }
-    }
-    Arrays.sort(out);
-    return out;
+  private int[] largestFirst(long[] value) {
+    return IntStream.range(0, value.length)
+        .boxed()
+        .sorted(Comparator.comparingLong(g -> -value[g]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   /**

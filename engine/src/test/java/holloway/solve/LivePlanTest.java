@@ -11,6 +11,7 @@ import holloway.support.StagedPlan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -95,6 +96,7 @@ class LivePlanTest {
     double warm = 0;
     double cold = 0;
     int fromNothing = 0;
+    List<String> each = new ArrayList<>();
     for (LiveChanges.Step s : changes.steps()) {
       String at = where + ", " + s.name() + ": ";
       long costs = s.warm().plan().totals().objective();
@@ -108,15 +110,19 @@ class LivePlanTest {
       warm += s.warmMs();
       cold += s.coldMs();
       fromNothing += s.fromNothing() ? 1 : 0;
+      each.add(
+          String.format(
+              Locale.ROOT, "%s %.2f%s", s.name(), s.warmMs() / s.coldMs(), s.fromNothing() ? "*" : ""));
     }
     System.out.printf(
         Locale.ROOT,
-        "live plan, %s: %d changes, warm %.0f ms, from nothing %.0f ms, ratio %.3f, %d searched anew%n",
+        "live plan, %s: %d changes, warm %.0f ms, from nothing %.0f ms, ratio %.3f, %d searched anew (*): %s%n",
         where,
         changes.steps().size(),
         warm,
         cold,
         warm / cold,
-        fromNothing);
+        fromNothing,
+        String.join(", ", each));
   }
 }
