@@ -10,6 +10,7 @@ final class HoleLimit {
   private final long[] limit;
   private final int[] size;
   private final int cables;
+  private final long least;
 
   /**
    * @param limit price with 1, 2, … cables
@@ -23,6 +24,7 @@ final class HoleLimit {
       sum += s;
     }
     cables = sum;
+    least = Arrays.stream(limit).min().orElse(0);
   }
 
   /** One limit for any number of cables, and none that do not fit together. */
@@ -38,21 +40,38 @@ final class HoleLimit {
   /** Lowers shares until the limit holds; true if any was lowered. */
   boolean project(long[] value) {
     boolean changed = false;
-    if (limit.length == 0) {
+    if (limit.length == 0 || surelyHolds(value)) {
       return false;
     }
-    for (int n = mostBroken(value); n > 0; n = mostBroken(value)) {
-      shave(value, n, excess(value, n));
+    long[] sorted = sorted(value);
+    for (int n = mostBrokenOf(sorted); n > 0; n = mostBrokenOf(sorted)) {
+      shave(value, n, excess(sorted, n));
       changed = true;
+      sorted = sorted(value);
     }
     return changed;
   }
 
+  /** All shares together are within the least limit: most holes most of the time. */
+  private boolean surelyHolds(long[] value) {
+    long sum = 0;
+    for (int g = 0; g < size.length; g++) {
+      if (value[g] < 0 || value[g] > least) {
+        return false;
+      }
+      sum += size[g] * value[g];
+    }
+    return sum <= least;
+  }
+
   /** The n whose limit is broken most per cable, or 0 if all hold. */
   int mostBroken(long[] value) {
+    return mostBrokenOf(sorted(value));
+  }
+
+  private int mostBrokenOf(long[] sorted) {
     int worst = 0;
     double most = 0;
-    long[] sorted = sorted(value);
     long sum = 0;
     for (int n = 1; n <= limit.length && n <= sorted.length; n++) {
       sum = Math.addExact(sum, sorted[sorted.length - n]);
@@ -65,8 +84,7 @@ final class HoleLimit {
     return worst;
   }
 
-  private long excess(long[] value, int n) {
-    long[] sorted = sorted(value);
+  private long excess(long[] sorted, int n) {
     long sum = -limit[n - 1];
     for (int i = 1; i <= n; i++) {
       sum += sorted[sorted.length - i];
