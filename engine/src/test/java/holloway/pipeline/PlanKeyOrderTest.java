@@ -22,9 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The same house gives the same bytes whatever the order of the keys and outlets in its file. Only the file's
- * own checksum is left out, which differs with the file's bytes. {@code -Dholloway.seeds=N} tries
- * all samples and the random houses 1 to N.
+ * The same house gives the same bytes whatever the order of the keys and outlets in its file. Only
+ * the file's own checksum is left out, which differs with the file's bytes. {@code
+ * -Dholloway.seeds=N} tries all samples and the random houses 1 to N.
  */
 class PlanKeyOrderTest {
   private static final PlanSettings QUICK =
