@@ -50,8 +50,7 @@ final class Ascent {
    * @param target value to aim at, without what the part pays anyway
    * @param watch may end it between steps, and a step after its look at the graph
    */
-  Ascent(
-      BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
+  Ascent(BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
     this.watch = watch;
     this.part = part;
     this.groups = groups;

@@ -1,8 +1,6 @@
 package holloway.solve;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * The limit of a hole's own work: the n largest shares of single cables are at most the hole's
@@ -12,6 +10,7 @@ final class HoleLimit {
   private final long[] limit;
   private final int[] size;
   private final int cables;
+  private final long least;
 
   /**
    * @param limit price with 1, 2, … cables
@@ -25,6 +24,7 @@ final class HoleLimit {
       sum += s;
     }
     cables = sum;
+    least = Arrays.stream(limit).min().orElse(0);
   }
 
   /** One limit for any number of cables, and none that do not fit together. */
@@ -40,14 +40,28 @@ final class HoleLimit {
   /** Lowers shares until the limit holds; true if any was lowered. */
   boolean project(long[] value) {
     boolean changed = false;
-    if (limit.length == 0) {
+    if (limit.length == 0 || surelyHolds(value)) {
       return false;
     }
-    for (int n = mostBroken(value); n > 0; n = mostBroken(value)) {
-      shave(value, n, excess(value, n));
+    int[] order = largestFirst(value);
+    for (int n = mostBroken(value, order); n > 0; n = mostBroken(value, order)) {
+      shave(value, n, excess(value, order, n));
       changed = true;
+      order = largestFirst(value);
     }
     return changed;
+  }
+
+  /** All shares together are within the least limit: most holes most of the time. */
+  private boolean surelyHolds(long[] value) {
+    long sum = 0;
+    for (int g = 0; g < size.length; g++) {
+      if (value[g] < 0 || value[g] > least) {
+        return false;
+      }
+      sum += size[g] * value[g];
+    }
+    return sum <= least;
   }
 
   /**
@@ -56,11 +70,15 @@ final class HoleLimit {
    * all the way, so that only the first and the last of them need a look.
    */
   int mostBroken(long[] value) {
+    return mostBroken(value, largestFirst(value));
+  }
+
+  private int mostBroken(long[] value, int[] order) {
     int worst = 0;
     double most = 0;
     long sum = 0;
     int n = 0;
-    for (int g : largestFirst(value)) {
+    for (int g : order) {
       int last = Math.min(n + size[g], limit.length);
       boolean same = n < last && limit[n] == limit[last - 1];
       for (int at = n + 1; at <= last; at = same && at < last ? last : at + 1) {
@@ -77,10 +95,10 @@ final class HoleLimit {
     return worst;
   }
 
-  private long excess(long[] value, int n) {
+  private long excess(long[] value, int[] order, int n) {
     long sum = -limit[n - 1];
     int left = n;
-    for (int g : largestFirst(value)) {
+    for (int g : order) {
       int some = Math.min(left, size[g]);
       sum += some * value[g];
       left -= some;
@@ -88,12 +106,17 @@ final class HoleLimit {
     return sum;
   }
 
-  private int[] largestFirst(long[] value) {
-    return IntStream.range(0, value.length)
-        .boxed()
-        .sorted(Comparator.comparingLong(g -> -value[g]))
-        .mapToInt(Integer::intValue)
-        .toArray();
+  /** Groups by share; there are few of them, so they are put in one by one. */
+  private static int[] largestFirst(long[] value) {
+    int[] order = new int[value.length];
+    for (int g = 0; g < value.length; g++) {
+      int at = g;
+      for (; at > 0 && value[order[at - 1]] < value[g]; at--) {
+        order[at] = order[at - 1];
+      }
+      order[at] = g;
+    }
+    return order;
   }
 
   /**
