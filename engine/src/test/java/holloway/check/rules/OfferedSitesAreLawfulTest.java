@@ -71,7 +71,6 @@ class OfferedSitesAreLawfulTest {
   private static boolean inAir(Site s, HollowHouse house) {
     return List.of(s.hollowA(), s.hollowB()).stream()
         .anyMatch(
-            h ->
-                house.findHollow(h).map(x -> x.kind() == HollowKind.RETURN_AIR).orElse(false));
+            h -> house.findHollow(h).map(x -> x.kind() == HollowKind.RETURN_AIR).orElse(false));
   }
 }
