@@ -71,7 +71,9 @@ final class DeckFramer {
     List<Box> wells = Wells.toLocal(Wells.inFloor(placed, level.name()), frame);
     List<Interval> joists =
         Wells.trimmed(
-            layout(spec, timber.value(), width, ew == fromHigh(spec)), wells, timber.value().thickness().nm());
+            layout(spec, timber.value(), width, ew == fromHigh(spec)),
+            wells,
+            timber.value().thickness().nm());
     Fact<Long> every =
         new Fact<>(
             spec.every().value().nm(), Length.ZERO, spec.every().origin(), spec.every().where());

@@ -90,7 +90,17 @@ public record KneeRoof(
   private static KneeRoof none(Roof roof, String level, long lowest, String why) {
     Polygon2 nowhere = Polygon2.rectangle(0, 0, 1, 1);
     return new KneeRoof(
-        roof, level, nowhere, 0, 0, 0, List.of(), lowest, Optional.empty(), Optional.of(why), false);
+        roof,
+        level,
+        nowhere,
+        0,
+        0,
+        0,
+        List.of(),
+        lowest,
+        Optional.empty(),
+        Optional.of(why),
+        false);
   }
 
   private static Geometry below(Placed placed, String level) {

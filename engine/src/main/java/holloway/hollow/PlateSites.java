@@ -96,17 +96,17 @@ final class PlateSites {
     long s = (b.x0() + b.x1()) / 2 + u * shift;
     long t = (b.y0() + b.y1()) / 2;
     for (long[] off : OFFSETS) {
-        long across = v * off[0];
-        long along = u * off[1];
-        boolean within =
-            s + along >= b.x0() + EDGE
-                && s + along <= b.x1() - EDGE
-                && t + across >= b.y0() + EDGE
-                && t + across <= b.y1() - EDGE;
-        Point3 a = bay.frame().toWorld(s + along, t + across, z0);
-        if (within && draft.roomFor(a)) {
-          out.add(new Point3[] {a, bay.frame().toWorld(s + along, t + across, z1)});
-        }
+      long across = v * off[0];
+      long along = u * off[1];
+      boolean within =
+          s + along >= b.x0() + EDGE
+              && s + along <= b.x1() - EDGE
+              && t + across >= b.y0() + EDGE
+              && t + across <= b.y1() - EDGE;
+      Point3 a = bay.frame().toWorld(s + along, t + across, z0);
+      if (within && draft.roomFor(a)) {
+        out.add(new Point3[] {a, bay.frame().toWorld(s + along, t + across, z1)});
+      }
     }
     return out;
   }

@@ -38,7 +38,13 @@ final class Bound {
 
   /** What a proof for exactly these runs stands on. */
   record Ground(
-      int[] runs, int[] paid, int[] zones, long always, Groups groups, Places places, boolean[][] fits) {}
+      int[] runs,
+      int[] paid,
+      int[] zones,
+      long always,
+      Groups groups,
+      Places places,
+      boolean[][] fits) {}
 
   /** A bound for plans of exactly these runs; {@code best} is a plan of them. */
   Certificate prove(int[] runs, Solution best) {

@@ -139,8 +139,7 @@ final class CarriedParts {
     List<Groups.Group> groups = on.groups().list;
     boolean[] lost = stale.clone();
     Shares shares = shares(p, prepaid, lost);
-    BoundPart out =
-        BoundPart.carried(task.net, prepaid, shut, on.always(), shares, p.whole);
+    BoundPart out = BoundPart.carried(task.net, prepaid, shut, on.always(), shares, p.whole);
     // Never null: a part without paths would be given another's shares, and not be looked up again.
     out.known = new ArrayList<>();
     groups.forEach(g -> out.known.add(new ArrayList<>()));

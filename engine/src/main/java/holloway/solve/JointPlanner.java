@@ -48,8 +48,7 @@ public final class JointPlanner {
     return answer(task, reach, best, bound, watch.cut());
   }
 
-  static Solved answer(
-      Task task, Reach reach, Solution best, Certificate bound, boolean cut) {
+  static Solved answer(Task task, Reach reach, Solution best, Certificate bound, boolean cut) {
     Draft draft = new Draft(task, new Zones(task.net));
     draft.load(best);
     TreeMap<String, List<String>> reached = new TreeMap<>();

@@ -43,6 +43,7 @@ public final class LivePlan {
 
   /** The last look takes at most this part of the bound's budget. */
   private static final int TRY = 4;
+
   private static final int MOST_KEPT = 20;
 
   private final Task task;
@@ -124,14 +125,14 @@ public final class LivePlan {
 
   /** With one more run between ends of the graph. */
   public LivePlan add(Order.Wanted run, Progress progress) {
-    Collection<Order.Wanted> runs = Stream.concat(task.order.runs().stream(), Stream.of(run)).toList();
+    Collection<Order.Wanted> runs =
+        Stream.concat(task.order.runs().stream(), Stream.of(run)).toList();
     return ask(task.net.graph, task.order.withRuns(List.copyOf(runs)), progress);
   }
 
   /** Without a run. */
   public LivePlan drop(String run, Progress progress) {
-    List<Order.Wanted> runs =
-        task.order.runs().stream().filter(r -> !r.id().equals(run)).toList();
+    List<Order.Wanted> runs = task.order.runs().stream().filter(r -> !r.id().equals(run)).toList();
     return ask(task.net.graph, task.order.withRuns(runs), progress);
   }
 
@@ -169,7 +170,8 @@ public final class LivePlan {
 
     LivePlan answer() {
       int orders = Math.min(2, budget.orders());
-      Budget little = new Budget(orders, budget.ruins() / MEND, budget.boundSteps(), budget.looks());
+      Budget little =
+          new Budget(orders, budget.ruins() / MEND, budget.boundSteps(), budget.looks());
       PlanSearch search = new PlanSearch(next, little, progress);
       Solution plan = search.mend(reach.routable(), paths());
       int[] runs = routed(plan);

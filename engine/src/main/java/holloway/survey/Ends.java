@@ -16,9 +16,9 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Which wall runs through where walls meet. Every strip first reaches as far as it ever may: to the
  * near face of a wall that passes its end (a T), to the far face of one that ends there too (a
- * corner). Then strips take their room in order of rank, outer walls first, then inner ones,
- * longer before shorter, those that carry joists before others; what a strip of higher rank has taken is cut out of
- * those after it. So no two framings ever share space.
+ * corner). Then strips take their room in order of rank, outer walls first, then inner ones, longer
+ * before shorter, those that carry joists before others; what a strip of higher rank has taken is
+ * cut out of those after it. So no two framings ever share space.
  *
  * <p>The order does not know the compass, so that a house may be turned or seen in a mirror. Common
  * practice, no published source, is that long walls run through, and of equal ones those that carry

@@ -25,7 +25,8 @@ final class WallBuilder {
   private final Bearing bearing;
   private final LayoutCorner layout;
 
-  WallBuilder(String level, Storeys storeys, Spreads spreads, Bearing bearing, LayoutCorner layout) {
+  WallBuilder(
+      String level, Storeys storeys, Spreads spreads, Bearing bearing, LayoutCorner layout) {
     this.level = level;
     this.storeys = storeys;
     this.spreads = spreads;

@@ -27,7 +27,8 @@ class AgainstFlowProgramTest {
     int proved = 0;
     int same = 0;
     for (long seed = 1; seed <= SEEDS; seed++) {
-      RandomGraph r = new RandomGraph(7_000 + seed, 9, 10, 3 + (int) (seed % 4), Profile.LEAST_WORK);
+      RandomGraph r =
+          new RandomGraph(7_000 + seed, 9, 10, 3 + (int) (seed % 4), Profile.LEAST_WORK);
       FlowProgram.Answer mip = FlowProgram.solve(r.graph, r.order, MILLIS);
       Solved ours = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
       String where = "seed " + seed + ": ";

@@ -47,7 +47,8 @@ final class FlowProgram {
     works = new MPVariable[g.works().size()];
     for (int w = 0; w < works.length; w++) {
       boolean counted = order.profile() == Profile.FEWEST_HOLES;
-      long price = g.works().get(w).price() + (counted ? 10_000_000_000L * g.works().get(w).holes() : 0);
+      long price =
+          g.works().get(w).price() + (counted ? 10_000_000_000L * g.works().get(w).holes() : 0);
       works[w] = binary(price);
     }
     walks = new MPVariable[order.runs().size()][2 * g.edges().size()];

@@ -47,18 +47,22 @@ final class LiveChanges {
     Solved cold = JointPlanner.solve(next.graph(), next.order(), budget, Progress.SILENT);
     long t2 = System.nanoTime();
     live = next;
-    Optional<String> refused =
-        Certified.check(next.graph(), next.order(), next.solved()).refusal();
+    Optional<String> refused = Certified.check(next.graph(), next.order(), next.solved()).refusal();
     steps.add(
         new Step(
-            name, next.solved(), cold, refused, next.isFromNothing(), (t1 - t0) / 1e6, (t2 - t1) / 1e6));
+            name,
+            next.solved(),
+            cold,
+            refused,
+            next.isFromNothing(),
+            (t1 - t0) / 1e6,
+            (t2 - t1) / 1e6));
   }
 
   /** Every kind of change that needs no other graph, and one dearer graph; the last is an undo. */
   void series() {
     LivePlan first = live;
-    String hole =
-        live.solved().plan().holes().stream().map(h -> h.id()).findFirst().orElse("none");
+    String hole = live.solved().plan().holes().stream().map(h -> h.id()).findFirst().orElse("none");
     take("forbid a hole", l -> l.forbid(hole, Progress.SILENT));
     String hollow = busiest();
     take("forbid a hollow", l -> l.forbid(hollow, Progress.SILENT));
@@ -75,8 +79,7 @@ final class LiveChanges {
   /** Three changes and back. */
   void few() {
     LivePlan first = live;
-    String hole =
-        live.solved().plan().holes().stream().map(h -> h.id()).findFirst().orElse("none");
+    String hole = live.solved().plan().holes().stream().map(h -> h.id()).findFirst().orElse("none");
     take("forbid a hole", l -> l.forbid(hole, Progress.SILENT));
     String last = live.order().runs().get(live.order().runs().size() - 1).id();
     take("drop a run", l -> l.drop(last, Progress.SILENT));
@@ -90,7 +93,8 @@ final class LiveChanges {
     live.solved()
         .plan()
         .runs()
-        .forEach(r -> r.steps().forEach(s -> s.hollow().ifPresent(h -> legs.merge(h, 1, Integer::sum))));
+        .forEach(
+            r -> r.steps().forEach(s -> s.hollow().ifPresent(h -> legs.merge(h, 1, Integer::sum))));
     legs.keySet().removeIf(h -> h.startsWith("room"));
     String best = legs.isEmpty() ? "none" : legs.firstKey();
     for (String name : legs.keySet()) {
@@ -119,8 +123,7 @@ final class LiveChanges {
     for (RouteGraph.Work w : g.works()) {
       long price = w.id() % 2 == 0 ? w.price() * times / over : w.price();
       works.add(
-          new RouteGraph.Work(
-              w.id(), w.name(), w.kind(), price, w.holes(), w.patches(), w.zone()));
+          new RouteGraph.Work(w.id(), w.name(), w.kind(), price, w.holes(), w.patches(), w.zone()));
     }
     return new RouteGraph(g.nodes(), g.edges(), g.holes(), works, g.terminals());
   }

@@ -105,14 +105,20 @@ class LivePlanTest {
       assertTrue(costs <= 1.01 * anew, at + costs + " where from nothing " + anew);
       long bound = s.warm().bound().bound();
       assertTrue(bound <= Math.min(costs, anew), at + "bound " + bound + " over a plan");
-      assertTrue(bound >= 0.99 * s.cold().bound().bound(), at + bound + " for " + s.cold().bound().bound());
+      assertTrue(
+          bound >= 0.99 * s.cold().bound().bound(),
+          at + bound + " for " + s.cold().bound().bound());
       assertEquals(Optional.empty(), s.refused(), at);
       warm += s.warmMs();
       cold += s.coldMs();
       fromNothing += s.fromNothing() ? 1 : 0;
       each.add(
           String.format(
-              Locale.ROOT, "%s %.2f%s", s.name(), s.warmMs() / s.coldMs(), s.fromNothing() ? "*" : ""));
+              Locale.ROOT,
+              "%s %.2f%s",
+              s.name(),
+              s.warmMs() / s.coldMs(),
+              s.fromNothing() ? "*" : ""));
     }
     System.out.printf(
         Locale.ROOT,
