@@ -46,17 +46,35 @@ class FloorKindsTest {
 
   @Test
   @Feature("I-joists")
-  void theWebOfAnIJoistTakesTheMakersKnockoutOnly() {
-    // C1-11: a knockout of 1-1/2 in (38.1 mm) whatever the depth; solid 2x10 takes a third of it.
-    assertEquals(List.of("joist"), kinds(over(", kind: i-joist")).stream().limit(1).toList());
-    WrittenHouse made =
-        WrittenHouse.of(TwoStoreys.with(JOISTS, JOISTS + ", kind: i-joist", DESK, POINTS));
-    int widest =
-        made.sites(holloway.hollow.SiteKind.JOIST).stream()
-            .mapToInt(holloway.hollow.Site::platedBit)
-            .max()
-            .orElseThrow();
-    assertTrue(widest <= 38, "bit of " + widest + " mm");
+  void theWebOfAnIJoistTakesWhatItsSawnTimberDoesNot() {
+    // R502.8.1 keeps 2 in off both edges: 125 - 2 x 50.8 = 23.4 mm, and six cat6 take
+    // sqrt(6 x 37.2 / 0.40) = 23.6, so a bit of 25. Sawn, all six go round by the outer wall above.
+    assertEquals(List.of(), joists("50x125", 6));
+    // C1-11: the web between flanges of 38.1 mm less 3.175 each, 125 - 82.55 = 42.45, and at most
+    // the knockout of 38.1: one hole of 25.
+    assertEquals(List.of(25), joists("50x125, kind: i-joist", 6));
+    // 100 mm: 17.45 of web. Two cables take 16 mm, three take 19.
+    assertEquals(List.of(16), joists("50x100, kind: i-joist", 2));
+    assertEquals(List.of(), joists("50x100, kind: i-joist", 3));
+  }
+
+  /** The bits of the holes through the joist between the points, for so many cables. */
+  private static List<Integer> joists(String made, int cables) {
+    StringBuilder wanted = new StringBuilder(POINTS.substring(0, POINTS.indexOf("  - { from")));
+    for (int i = 0; i < cables; i++) {
+      wanted.append("    - { from: one, to: two, cable: cat6, name: link ").append(i).append(" }\n");
+    }
+    String floor = "joists: 2x10, every: 16 in, " + JOISTS;
+    Plan p =
+        WrittenHouse.of(
+                TwoStoreys.with(
+                    floor, floor.replace("2x10", made), DESK, wanted.toString()))
+            .plan("outside", "surface");
+    assertEquals(List.of(), p.unrouted());
+    return p.holes().stream()
+        .filter(h -> h.kind().equals("joist"))
+        .map(Plan.PlannedHole::diameterMm)
+        .toList();
   }
 
   @Test
