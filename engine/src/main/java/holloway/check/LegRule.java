@@ -36,8 +36,7 @@ final class LegRule implements Rule {
             at.step().hollow().orElse("nothing"),
             hollow.get().kind().word());
       }
-      if (hollow.get().kind() == HollowKind.CONDUIT
-          || hollow.get().kind() == HollowKind.OLD_CABLE) {
+      if (hollow.get().kind().isDrawn()) {
         judgeTube(at, hollow.get(), evidence, charge);
         continue;
       }

@@ -150,6 +150,10 @@ final class HouseTables {
           may("above", ROOM, "this room lies over that one"),
           may("below", ROOM, "this room lies under that one"),
           may("at", pairOf(SIGNED), "[east, north] from the first room's south-west corner"),
+          may(
+              "apart",
+              YES_NO,
+              "yes: the first room of a building that stands apart, nobody knows where"),
           may("align", new Shape.Text(Form.ALIGN), "the sides whose faces are in line"),
           may("shift", SIGNED, "how far from in line, towards north or east"),
           may("shift-east", SIGNED, "for rooms one above the other"),

@@ -185,6 +185,8 @@ public final class HouseWriter {
   private static void placing(Placing placing, Words w) {
     if (placing instanceof Placing.At at) {
       w.put("at", List.of(Words.of(at.x()), Words.of(at.y())));
+    } else if (placing instanceof Placing.Apart) {
+      w.put("apart", "yes");
     } else if (placing instanceof Placing.Beside b) {
       w.put(b.side().word() + "-of", b.neighbour()).word("align", b.align());
       w.put("shift", Words.of(b.shift()));

@@ -212,7 +212,28 @@ final class OuterWriter {
         .map();
   }
 
+  private static Map<String, Object> outdoor(Conduit c, Conduit.Outdoor o) {
+    boolean duct = c.kind() == Conduit.Kind.TUBE;
+    Words w =
+        new Words()
+            .put("outdoor-link", c.name())
+            .put("kind", duct ? "duct" : c.kind() == Conduit.Kind.SPAN ? "overhead" : "buried")
+            .put("from", end(c.from()))
+            .put("to", end(c.to()))
+            .length("length", c.length())
+            .length("depth", o.depth());
+    return duct
+        ? w.yesNo("there", o.there())
+            .put("inside-diameter", Words.of(c.insideDiameter()))
+            .put("bends", String.valueOf(c.bends()))
+            .map()
+        : w.map();
+  }
+
   private static Map<String, Object> conduit(Conduit c) {
+    if (c.outdoor().isPresent()) {
+      return outdoor(c, c.outdoor().get());
+    }
     if (c.kind() != Conduit.Kind.TUBE) {
       return oldCable(c);
     }

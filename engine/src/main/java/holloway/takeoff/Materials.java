@@ -1,6 +1,7 @@
 package holloway.takeoff;
 
 import holloway.catalog.Cable;
+import holloway.house.Conduit;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Request;
@@ -42,6 +43,7 @@ final class Materials {
     outlets(plan);
     cabinet(plan);
     holes(plan);
+    links(plan);
     return List.copyOf(out);
   }
 
@@ -146,6 +148,32 @@ final class Materials {
             .sum();
     if (nail > 0) {
       add("steel nail plate, 1.6 mm", nail, "piece");
+    }
+  }
+
+  /** What lies in the ground or hangs beside the cables of a link between buildings. */
+  private void links(Plan plan) {
+    for (Conduit c : placed.house().conduits()) {
+      List<Plan.PlannedRun> here =
+          plan.runs().stream()
+              .filter(r -> r.steps().stream().anyMatch(s -> s.id().equals("conduit/" + c.name())))
+              .toList();
+      if (c.outdoor().isEmpty() || here.isEmpty()) {
+        continue;
+      }
+      double m = Math.ceil(c.length().value().toMm() / 1000 - 1e-6);
+      if (c.kind() == Conduit.Kind.SPAN) {
+        add("span wire with eyes and strainers", m, "m");
+      } else if (c.dug()) {
+        add("warning tape over a trench", m, "m");
+        if (c.kind() == Conduit.Kind.TUBE) {
+          add("duct, %.0f mm inside".formatted(c.insideDiameter().toMm()), m, "m");
+        }
+      }
+      long copper = here.stream().filter(r -> !Cable.get(r.cable()).fibre()).count();
+      if (copper > 0) {
+        add("surge protector for data cable, one at each end of a copper link", 2 * copper, "piece");
+      }
     }
   }
 

@@ -301,6 +301,7 @@ public enum Turned {
         c.bends(),
         c.length(),
         c.kind(),
+        c.outdoor(),
         c.where());
   }
 

@@ -21,6 +21,9 @@ public final class PlanRules {
           new GrommetInSteel(),
           new OuterWallHole(),
           new IndoorCableOutside(),
+          new LinkCable(),
+          new CopperLink(),
+          new LinkDepth(),
           new PowerInTheBay(),
           new FindTheStudFirst());
 
