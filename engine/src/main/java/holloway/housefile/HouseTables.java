@@ -184,6 +184,10 @@ final class HouseTables {
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may(
+              "void",
+              new Shape.Len(Length.mm(5), Length.mm(150)),
+              "depth behind the board of a furred or dabbed wall"),
           may("rows", new Shape.Whole(1, 2), "2: a double wall, a row of studs behind each face"),
           may(
               "lining",

@@ -207,6 +207,7 @@ public final class HouseWriter {
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
     w.maybe("rows", s.traits().rows(), String::valueOf);
+    w.length("void", s.traits().hollow());
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
     }

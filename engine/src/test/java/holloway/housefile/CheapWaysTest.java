@@ -103,6 +103,16 @@ class CheapWaysTest {
   }
 
   @Test
+  void aVoidLiesBehindBoardOnMasonry() throws IOException {
+    String wall = "studs: 2x6, separation: garage }";
+    Written solid = new Written(dir).with(wall, "kind: masonry, void: 30 mm }");
+    solid.assertProblemAt("30 mm", "board on battens");
+    Written furred = new Written(dir).with(wall, "kind: furred, void: 30 mm }");
+    var said = furred.sound().house().walls().get(0).traits().hollow();
+    assertEquals(Length.mm(30), said.orElseThrow().value());
+  }
+
+  @Test
   void slips() throws IOException {
     assertEquals(
         "tiles", more().with("cover: tiles", "cover: tile").assertProblemAt("tile }").nearest());
