@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes openings, roofs, stated hollows, obstacles, things and tapes. */
 final class OuterWriter {
@@ -267,7 +268,10 @@ final class OuterWriter {
                 w.put(in.above() ? "above-ceiling-of" : "below-floor-of", in.at().room())
                     .put("at", Words.of(in.at()))
                     .put("size", Words.size(in.eastWest(), in.northSouth()))
-                    .put("height", Words.of(in.height())));
+                    .maybe(
+                        "height",
+                        Optional.of(in.height()).filter(h -> o.kind() != Obstacle.Kind.PIER),
+                        Words::of));
     return w.map();
   }
 
