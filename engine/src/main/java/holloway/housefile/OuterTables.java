@@ -176,7 +176,7 @@ final class OuterTables {
               may("below-floor-of", ROOM, "in the void under that room"),
               may("at", HouseTables.SPOT, "in a void: its centre, from two sides of the room"),
               may("size", SIZE, "in a void: east-west x north-south"),
-              may("height", LENGTH, "in a void: how tall it is"))
+              may("height", LENGTH, "in a void: how tall it is; of a pier nothing"))
           .withKinds(Obstacle.Kind.class);
 
   static final Table THING =

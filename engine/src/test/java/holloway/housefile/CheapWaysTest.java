@@ -113,6 +113,24 @@ class CheapWaysTest {
   }
 
   @Test
+  void aPierStandsInACrawlspace() throws IOException {
+    String pier =
+        "obstacles:\n  - { pier, below-floor-of: kitchen, at: [west 4 ft, south 4 ft], size: 1 ft x 1 ft }\n";
+    Written slab = new Written(dir).with("things:", pier + "things:");
+    assertTrue(slab.problem().text().contains("is over none"), slab.problem()::toString);
+    String over = "floor: { joists: 2x10, run: east-west, over: crawlspace }";
+    new Written(dir)
+        .with("floor: slab", over)
+        .with("things:", pier + "things:")
+        .sound();
+    Written tall =
+        new Written(dir)
+            .with("floor: slab", over)
+            .with("things:", pier.replace("x 1 ft }", "x 1 ft, height: 2 ft }") + "things:");
+    assertTrue(tall.problem().text().contains("leave 'height' out"), tall.problem()::toString);
+  }
+
+  @Test
   void slips() throws IOException {
     assertEquals(
         "tiles", more().with("cover: tiles", "cover: tile").assertProblemAt("tile }").nearest());
