@@ -2,7 +2,6 @@ package holloway.check;
 
 import holloway.framing.Member;
 import holloway.hollow.Hollow;
-import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import java.util.List;
 import java.util.Optional;

@@ -39,7 +39,10 @@ final class OpenedRule implements Rule {
     } else if (h.kind() == HollowKind.LOWERED_CEILING) {
       needs(at, h.id() + "/opened", evidence, charge);
     } else if (h.id().startsWith("conduit/")) {
-      evidence.conduit(h).filter(Conduit::dug).ifPresent(c -> needs(at, h.id() + "/dug", evidence, charge));
+      evidence
+          .conduit(h)
+          .filter(Conduit::dug)
+          .ifPresent(c -> needs(at, h.id() + "/dug", evidence, charge));
       if (h.kind() == HollowKind.SPAN) {
         needs(at, h.id() + "/strung", evidence, charge);
       }

@@ -112,8 +112,7 @@ final class ObstacleFramer {
         long foot = top - d.spec().crawlspace().get().clearance().value().nm();
         Box box = new Box(p.x() - ew, p.x() + ew, p.y() - ns, p.y() + ns, foot, top);
         String id = room.name() + "/" + name;
-        members.add(
-            new Member(id, MemberKind.OBSTACLE, Frame.WORLD, box, room.name(), false));
+        members.add(new Member(id, MemberKind.OBSTACLE, Frame.WORLD, box, room.name(), false));
       }
     }
   }

@@ -56,7 +56,8 @@ final class CrawlReach {
     if (free) {
       return Optional.of(whole);
     }
-    return start(body).flatMap(b -> Spaces.largest(Spaces.grow(b, HALF_BODY + ARM).intersection(area)));
+    return start(body)
+        .flatMap(b -> Spaces.largest(Spaces.grow(b, HALF_BODY + ARM).intersection(area)));
   }
 
   /** True when it leaves no height to crawl under. */
@@ -79,7 +80,8 @@ final class CrawlReach {
         .or(
             () ->
                 way.outsideDoor()
-                    .flatMap(d -> framed.placed().findSpot(d.face(), d.along(), d.height().value().nm()))
+                    .flatMap(
+                        d -> framed.placed().findSpot(d.face(), d.along(), d.height().value().nm()))
                     .map(s -> s.wall().world(s.s(), s.wall().core().mid(), 0).plan()));
   }
 

@@ -154,8 +154,14 @@ final class OuterTables {
           "outdoor-link",
           "a way for cable from one building to another",
           must("outdoor-link", NAME, "its name"),
-          must("kind", words("duct", "buried", "overhead"), "a tube or bare cable in the earth, or a span in the air"),
-          must("from", new Shape.MapOf(WALL_SPOT), "one end, where it leaves an outer wall; the room is the one behind"),
+          must(
+              "kind",
+              words("duct", "buried", "overhead"),
+              "a tube or bare cable in the earth, or a span in the air"),
+          must(
+              "from",
+              new Shape.MapOf(WALL_SPOT),
+              "one end, where it leaves an outer wall; the room is the one behind"),
           must("to", new Shape.MapOf(WALL_SPOT), "the other end"),
           must("length", LENGTH, "from wall to wall along it"),
           may("there", YES_NO, "yes: the duct lies there already; no (unless said): it is dug"),

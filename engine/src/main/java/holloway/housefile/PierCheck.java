@@ -13,7 +13,9 @@ final class PierCheck {
     for (Obstacle o : house.obstacles()) {
       if (o.kind() == Obstacle.Kind.PIER && o.inVoid().isPresent()) {
         String room = o.inVoid().get().at().room();
-        if (house.rooms().stream().filter(r -> r.name().equals(room)).noneMatch(r -> over(house, r))) {
+        if (house.rooms().stream()
+            .filter(r -> r.name().equals(room))
+            .noneMatch(r -> over(house, r))) {
           problems.add(
               o.where(),
               "pier",

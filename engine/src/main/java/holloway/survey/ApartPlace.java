@@ -40,10 +40,7 @@ final class ApartPlace {
    * @param own rooms of the building, standing where they do not stay
    */
   ApartPlace(
-      Map<String, RoomShape> shapes,
-      Anchors anchors,
-      List<RoomShape> there,
-      List<RoomShape> own) {
+      Map<String, RoomShape> shapes, Anchors anchors, List<RoomShape> there, List<RoomShape> own) {
     this.shapes = shapes;
     this.anchors = anchors;
     this.there = there;
@@ -81,8 +78,7 @@ final class ApartPlace {
         boolean leads = isThere(c.from()) && isOwn(c.to());
         boolean back = isOwn(c.from()) && isThere(c.to());
         if (leads || back) {
-          Optional<Point2> at =
-              leads ? best(a.get(), b.get(), c) : best(b.get(), a.get(), c);
+          Optional<Point2> at = leads ? best(a.get(), b.get(), c) : best(b.get(), a.get(), c);
           if (at.isPresent()) {
             return at.get();
           }
@@ -110,8 +106,7 @@ final class ApartPlace {
               long x = side.runsEastWest() ? along : f.across() + out * WALL;
               long y = side.runsEastWest() ? f.across() + out * WALL : along;
               Point2 at = new Point2(x + anchors.of(s, Axis.X), y + anchors.of(s, Axis.Y));
-              return new Mouth(
-                  at, side.runsEastWest() ? 0 : out, side.runsEastWest() ? out : 0);
+              return new Mouth(at, side.runsEastWest() ? 0 : out, side.runsEastWest() ? out : 0);
             });
   }
 
@@ -139,8 +134,7 @@ final class ApartPlace {
         long dx = reach / STEPS * i;
         long dy = reach / STEPS * j;
         Point2 move = new Point2(from.at.x() + dx - to.at.x(), from.at.y() + dy - to.at.y());
-        double score =
-            (double) (from.outX - to.outX) * dx + (double) (from.outY - to.outY) * dy;
+        double score = (double) (from.outX - to.outX) * dx + (double) (from.outY - to.outY) * dy;
         boolean near = Math.hypot(dx, dy) <= reach + 1.0;
         if (near && score > most && clear(move)) {
           most = score;

@@ -172,7 +172,10 @@ final class Materials {
       }
       long copper = here.stream().filter(r -> !Cable.get(r.cable()).fibre()).count();
       if (copper > 0) {
-        add("surge protector for data cable, one at each end of a copper link", 2 * copper, "piece");
+        add(
+            "surge protector for data cable, one at each end of a copper link",
+            2 * copper,
+            "piece");
       }
     }
   }

@@ -99,7 +99,10 @@ class CrawlspaceTest {
 
   @Test
   void aPartOverASlabHasNoSpaceUnderIt() {
-    String slab = with().replace("east-of: store, align: south }", "east-of: store, align: south, floor: slab }");
+    String slab =
+        with()
+            .replace(
+                "east-of: store, align: south }", "east-of: store, align: south, floor: slab }");
     assertEquals(List.of("desk/cat6-1"), unrouted(slab));
   }
 }

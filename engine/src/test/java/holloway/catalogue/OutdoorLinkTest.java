@@ -111,7 +111,8 @@ class OutdoorLinkTest {
     WrittenHouse far = WrittenHouse.of(DUCT.replace("at: [13 m", "at: [15 m"));
     assertTrue(
         far.findRefused("link yard").orElseThrow().why().contains("further than its 11.0 m"));
-    WrittenHouse turns = WrittenHouse.of(DUCT.replace("length: 11 m", "length: 11 m\n    bends: 3"));
+    WrittenHouse turns =
+        WrittenHouse.of(DUCT.replace("length: 11 m", "length: 11 m\n    bends: 3"));
     assertTrue(turns.findRefused("link yard").orElseThrow().why().contains("two quarter turns"));
   }
 

@@ -75,7 +75,9 @@ class CheapWaysTest {
 
   @Test
   void slipsOfLinks() throws IOException {
-    link().with("inside-diameter: 50 mm, ", "").assertProblemAt("{ outdoor-link", "inside diameter");
+    link()
+        .with("inside-diameter: 50 mm, ", "")
+        .assertProblemAt("{ outdoor-link", "inside diameter");
     List<Problem> bare = link().with("kind: duct", "kind: buried").problems();
     assertEquals(2, bare.size(), bare::toString);
     assertTrue(bare.toString().contains("is said of a duct"), bare::toString);
@@ -99,7 +101,8 @@ class CheapWaysTest {
     Written w = new Written(dir).with("walls:", said);
     assertTrue(w.problems().toString().contains("'apart: yes'"), w.problems()::toString);
     Written ok = new Written(dir).with("walls:", said.replace("9 ft }", "9 ft, apart: yes }"));
-    assertEquals(1, ok.sound().house().rooms().stream().filter(r -> r.name().equals("barn")).count());
+    assertEquals(
+        1, ok.sound().house().rooms().stream().filter(r -> r.name().equals("barn")).count());
   }
 
   @Test
@@ -119,10 +122,7 @@ class CheapWaysTest {
     Written slab = new Written(dir).with("things:", pier + "things:");
     assertTrue(slab.problem().text().contains("is over none"), slab.problem()::toString);
     String over = "floor: { joists: 2x10, run: east-west, over: crawlspace }";
-    new Written(dir)
-        .with("floor: slab", over)
-        .with("things:", pier + "things:")
-        .sound();
+    new Written(dir).with("floor: slab", over).with("things:", pier + "things:").sound();
     Written tall =
         new Written(dir)
             .with("floor: slab", over)
