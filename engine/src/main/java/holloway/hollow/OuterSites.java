@@ -71,8 +71,10 @@ final class OuterSites {
     long out = w.outside() == 0 ? 0 : w.thickness();
     long in = w.outside() == 0 ? w.thickness() : 0;
     List<Point3[]> axes = new ArrayList<>();
+    int away = Away.of(draft).alongU(w.frame());
     for (long aside : ASIDE) {
-      axes.add(new Point3[] {w.world(at + aside, out, z), w.world(at + aside, in, z)});
+      long s = at + away * aside;
+      axes.add(new Point3[] {w.world(s, out, z), w.world(s, in, z)});
     }
     SiteKind kind = w.isFramed() ? SiteKind.OUTER_THROUGH : SiteKind.MASONRY;
     keep(w, "outer", kind, axes, RoomSpaces.OUTSIDE, RoomSpaces.surface(room));
@@ -93,7 +95,7 @@ final class OuterSites {
             && b.z().contains(spot.z())) {
           List<Point3[]> axes = new ArrayList<>();
           for (long aside : ASIDE) {
-            long s = spot.s() + aside;
+            long s = spot.s() + Away.of(draft).alongU(w.frame()) * aside;
             if (s > b.x0() + 24_000_000 && s < b.x1() - 24_000_000) {
               axes.add(new Point3[] {w.world(s, out, spot.z()), w.world(s, coreOut, spot.z())});
             }
@@ -117,10 +119,11 @@ final class OuterSites {
       long core = w.outside() == 0 ? w.core().lo() : w.core().hi();
       long behind = w.outside() == 0 ? core + 40_000_000 : core - 40_000_000;
       List<Point3[]> axes = new ArrayList<>();
+      int away = Away.of(draft).alongU(w.frame());
       for (long aside : ASIDE) {
         axes.add(
             new Point3[] {
-              w.world(spot.s() + aside, core, z), w.world(spot.s() + aside, behind, z)
+              w.world(spot.s() + away * aside, core, z), w.world(spot.s() + away * aside, behind, z)
             });
       }
       for (Hollow h : draft.hollows.values()) {

@@ -8,7 +8,7 @@ import java.util.Optional;
  * A floor's make-up. For JOISTS: section, spacing, run, and what lies under the lowest joisted
  * floor (a crawlspace with its clear height from ground to joist underside, or nothing said because
  * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
- * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets. {@code
+ * south or west outer edge, if found; negative: from its north or east edge. {@code boards}: floorboards that lift, not sheets. {@code
  * blocksAt}: rows of solid blocks between the joists, by distance of their centre along them from
  * the floor's west or south outer edge.
  */

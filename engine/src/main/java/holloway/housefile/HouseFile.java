@@ -4,6 +4,7 @@ import holloway.house.Fact;
 import holloway.house.Found;
 import holloway.house.House;
 import holloway.house.House.InputFile;
+import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Effort;
 import holloway.request.Request;
@@ -119,6 +120,7 @@ public final class HouseFile {
         inputs,
         StairReader.read(e),
         defaults.assumed(),
-        BeamReader.read(e));
+        BeamReader.read(e),
+        e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST));
   }
 }

@@ -15,6 +15,7 @@ import static holloway.housefile.Table.must;
 
 import holloway.catalog.Cable;
 import holloway.catalog.Cables;
+import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Profile;
 import holloway.request.Wishes;
@@ -37,7 +38,12 @@ final class WantedTables {
 
   static final Table CABINET =
       Table.of("cabinet", "where the network gear stands: its back's centre")
-          .plus(OuterTables.WALL_SPOT.keys());
+          .plus(OuterTables.WALL_SPOT.keys())
+          .plus(
+              may(
+                  "or",
+                  listOf(new Shape.MapOf(OuterTables.WALL_SPOT)),
+                  "other places where it could stand, for compare --cabinet"));
 
   static final Table NAMED_CABLE =
       Table.of(
@@ -156,6 +162,10 @@ final class WantedTables {
               "whose rules are looked up, and how houses are usually built"),
           may("built", new Shape.Whole(1500, 2100), "the year"),
           may("framing", Shape.words("platform", "balloon"), "balloon: studs run past the floors"),
+          may(
+              "layout-from",
+              Shape.wordsOf(LayoutCorner.class),
+              "the corner that assumed studs, joists and rafters are counted from"),
           may("outer-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the outer walls"),
           may("inner-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the inner walls"),
           may("usual", new Shape.MapOf(HouseTables.USUAL), "what is usual in this house"),

@@ -29,10 +29,6 @@ public final class WiringFigures {
       new Figure("B21", "plenum cable in a duct, for sensing only", 4, "ft", "NEC 300.22(B)", B);
   public static final Figure OUTSIDE_CABLE_INDOORS =
       new Figure("B12", "unlisted outdoor cable inside, at most", 50, "ft", "NEC 800.48", A);
-  public static final Figure BURIED_BARE =
-      new Figure("B32", "earth over a cable that lies bare in it", 18, "in", "NEC 830.47(C)", B);
-  public static final Figure BURIED_IN_PLASTIC =
-      new Figure("B32", "earth over a plastic duct", 12, "in", "NEC 830.47(C)", B);
 
   private WiringFigures() {}
 
@@ -45,8 +41,6 @@ public final class WiringFigures {
         SHARED_BOX,
         UK_FROM_POWER,
         SENSING_IN_DUCT,
-        OUTSIDE_CABLE_INDOORS,
-        BURIED_BARE,
-        BURIED_IN_PLASTIC);
+        OUTSIDE_CABLE_INDOORS);
   }
 }

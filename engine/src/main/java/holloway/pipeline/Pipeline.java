@@ -34,7 +34,7 @@ public final class Pipeline {
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
     progress.now("finding the joint plan");
-    Stages.Proven proven = o.site.proven(o.request, settings.thoroughness());
+    Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();
     List<Plan.OpenShaft> first =
         new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
@@ -71,10 +71,32 @@ public final class Pipeline {
             o.site.ways(),
             (name, request) -> {
               progress.now("planning: " + name);
-              Plan bare = o.site.plan(request, settings.thoroughness());
+              Plan bare = o.site.proven(request, settings.search()).plan();
               return TakeOff.of(bare, request, o.placed);
             });
     return new Answers.Compared(o.placed, ways);
+  }
+
+  /**
+   * Where the cabinet could stand, best first.
+   *
+   * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
+   */
+  public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    Request asked =
+        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Placed placed = stages.survey(reading.house()).value();
+    return new Answers.Cabinets(
+        placed,
+        CabinetPlaces.ranked(
+            placed,
+            asked,
+            request -> {
+              progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
+              Plan bare = stages.derive(placed, request).proven(request, settings.search()).plan();
+              return TakeOff.of(bare, request, placed);
+            }));
   }
 
   /**
@@ -152,8 +174,9 @@ public final class Pipeline {
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = stages.read(houseFile);
-    Request request =
+    Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Request request = settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");

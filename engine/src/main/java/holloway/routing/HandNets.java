@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Deck;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -89,12 +90,16 @@ final class HandNets {
         || h.kind() == HollowKind.LOWERED_CEILING
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
-      stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st)).connect(entries));
+      stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st), away()).connect(entries));
     } else if (h.id().startsWith("stairs/") && stand.isPresent()) {
       new CupboardNet(draft, prices, solids).connect(h, entries);
     } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {
       faces.room(h, entries);
     }
+  }
+
+  private Away away() {
+    return new Away(house.framed().placed().house().layout());
   }
 
   private LayNet.Terms layTerms(Hollow h, HandStands.Hand st) {

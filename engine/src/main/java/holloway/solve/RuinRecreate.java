@@ -16,12 +16,14 @@ final class RuinRecreate {
   private final Network net;
   private final Zones zones;
   private final MarginalSearch search;
+  private final Watch watch;
   private final Insertion insertion;
   private final MethodChoice methods;
   private final Ruins ruins;
   private final SplittableRandom random = new SplittableRandom(SEED);
 
-  RuinRecreate(Draft draft, Zones zones, MarginalSearch search) {
+  RuinRecreate(Draft draft, Zones zones, MarginalSearch search, Watch watch) {
+    this.watch = watch;
     this.draft = draft;
     this.net = draft.net;
     this.zones = zones;
@@ -37,6 +39,9 @@ final class RuinRecreate {
     long stop = search.looks() + mostLooks;
     double heat = largestWork() * 0.3;
     for (int i = 0; i < rounds && search.looks() < stop && runs.length > 0; i++) {
+      if (watch.over()) {
+        break;
+      }
       round(runs, heat * (rounds - i) / rounds, i % 4 == 3);
       Solution now = draft.save();
       if (now.betterThan(best)) {

@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Board in front of masonry, on dabs or on battens, leaves a void for a drop; a cavity never. */
+@Feature("dabbed board")
 class BoardOnMasonryTest {
   /** A television point over the cabinet, both on the wall between the rooms. */
   private static String house(String kind, String height) {
@@ -59,6 +60,7 @@ class BoardOnMasonryTest {
   }
 
   @Test
+  @Feature("furred masonry")
   void betweenBattensItGoesFurther() {
     // 25 mm of batten and the board hold a box: 10 each; 1.5 m: 5 + 1.8.
     Minutes.total(plan(house("furred", "1950 mm")), 10 + 10 + 5 + 1.8);
@@ -99,6 +101,7 @@ class BoardOnMasonryTest {
   }
 
   @Test
+  @Feature("cavity wall")
   void theCavityIsNoHollow() {
     for (String kind : List.of("masonry", "dabbed", "furred")) {
       WrittenHouse house = WrittenHouse.of(house(kind, "1.2 m"));

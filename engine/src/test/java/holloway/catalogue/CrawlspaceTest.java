@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A crawlspace with piers, and with too little height for a body. */
+@Feature("piers and low crawlspaces")
 class CrawlspaceTest {
   private static final String OPEN =
       """

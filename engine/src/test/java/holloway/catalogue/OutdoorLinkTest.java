@@ -13,6 +13,7 @@ import holloway.takeoff.CutLength;
 import org.junit.jupiter.api.Test;
 
 /** A building that stands apart, reached by a duct, a trench or a span, and by nothing else. */
+@Feature("building that stands apart")
 class OutdoorLinkTest {
   private static final String DUCT =
       """

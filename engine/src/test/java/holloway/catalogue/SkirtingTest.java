@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Skirting taken off along a wall: the cable goes behind it instead of through the studs. */
+@Feature("behind skirting")
 class SkirtingTest {
   private static final String BARE =
       """

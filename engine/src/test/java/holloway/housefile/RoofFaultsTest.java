@@ -103,7 +103,7 @@ class RoofFaultsTest {
         .assertProblemAt("{} }", "one of floor-hatch and outside-door");
     new Written(dir)
         .with("run: east-west }", "run: east-west, from: west 7 in }")
-        .assertProblemAt("west 7 in", "counted from the south edge");
+        .assertProblemAt("west 7 in", "counted from the south or north edge");
     new Written(dir)
         .with("{ joists: 2x10, run: east-west }", "{ joists: 2x10 }")
         .assertProblemAt("{ joists: 2x10 }", "lacks 'run:'", "look in the attic");

@@ -24,6 +24,11 @@ final class CopperLink implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry("practice", "common practice, no published source; NEC 800.90(B), 800.100(A)", "fibre, or a protector at both ends");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return LinkUse.of(finished).stream()
         .filter(u -> Cable.find(u.run().cable()).map(c -> !c.fibre()).orElse(true))

@@ -19,6 +19,12 @@ final class FindTheStudFirst implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice", "common practice, no published source", "members found, not assumed");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> m.hole().assumed())

@@ -19,6 +19,14 @@ final class FireBlockCrossed implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        "IRC E3402.3; " + FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), "IRC E3402.3; " + FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()

@@ -32,12 +32,22 @@ final class GarageSeparation implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.GARAGE_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.GARAGE_SOURCE);
     List<Finding> out = new ArrayList<>();
     for (Finished.Made made : finished.holes()) {
+      // A hole to the outside parts the garage from nothing of the house.
       boolean through =
-          finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
+          !OuterWallHole.isOutside(finished, made.site())
+              && finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
       if (through) {
         out.add(
             new Finding(

@@ -25,6 +25,14 @@ final class GrommetInSteel implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        "NEC 300.4(B)(1), worded for power cable (from memory)",
+        "a grommet in each knockout");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     TreeSet<String> seen = new TreeSet<>();

@@ -22,6 +22,14 @@ final class HolesApart implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law for joists (US), practice else",
+        "IRC R502.8.1; BS 5268-2 for the UK",
+        "2 in of wood (US joists), three diameters else");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     List<Finished.Made> holes = finished.holes();

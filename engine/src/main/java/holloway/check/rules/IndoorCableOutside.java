@@ -27,6 +27,12 @@ final class IndoorCableOutside implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice", "common practice, no published source; the 15 m are NEC 800.48", "0.3 m");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     for (Plan.PlannedRun run : finished.plan().runs()) {

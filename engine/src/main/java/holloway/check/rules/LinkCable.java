@@ -21,6 +21,11 @@ final class LinkCable implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry("practice", "common practice, no published source; the 15 m are NEC 800.48", "listed for where it lies");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return LinkUse.of(finished).stream().map(this::finding).toList();
   }

@@ -6,7 +6,7 @@ import holloway.finding.Severity;
 import holloway.house.Conduit;
 import holloway.house.Fact;
 import holloway.house.RulePlace;
-import holloway.limits.WiringFigures;
+import holloway.limits.EntryFigures;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +28,11 @@ final class LinkDepth implements PlanRule {
     return "A buried cable or duct lies as deep as the one table of the code that gives a depth asks (450"
         + " mm bare, 300 mm in a plastic duct), which is not worded for data cable; utilities are located"
         + " before anybody digs.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry("practice", "NEC 830.47(C), for network-powered broadband", "18 in (450 mm) bare, 12 in (300 mm) in a plastic duct");
   }
 
   @Override
@@ -77,7 +82,7 @@ final class LinkDepth implements PlanRule {
 
   private static Length least(Conduit link) {
     return link.kind() == Conduit.Kind.BURIED
-        ? WiringFigures.BURIED_BARE.length()
-        : WiringFigures.BURIED_IN_PLASTIC.length();
+        ? EntryFigures.BURIED.length()
+        : EntryFigures.BURIED_TUBE.length();
   }
 }

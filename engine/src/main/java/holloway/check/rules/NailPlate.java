@@ -38,6 +38,14 @@ final class NailPlate implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+        "1-1/4 in (32 mm)");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> needed(m, finished))

@@ -21,6 +21,14 @@ final class OuterWallHole implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        "common practice, no published source",
+        "slopes down outwards, drip loop, sealed");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> isOutside(finished, m.site()))

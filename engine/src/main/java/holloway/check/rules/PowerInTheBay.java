@@ -32,6 +32,11 @@ final class PowerInTheBay implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry("practice", "NEC 800.133(A)(2) and its exception", "50 mm (2 in)");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     TreeMap<String, Finding> byBay = new TreeMap<>();
     for (Plan.PlannedRun run : finished.plan().runs()) {

@@ -20,6 +20,14 @@ final class SealAtPlate implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()
