@@ -74,7 +74,7 @@ final class FloorRegions {
         + "|"
         + s.boards()
         + s.fill()
-        + s.crawlspace().isPresent()
+        + s.crawlspace().map(c -> "over " + c.clearance().value().nm()).orElse("")
         + s.blocksAt().stream().map(f -> f.value().nm()).toList();
   }
 

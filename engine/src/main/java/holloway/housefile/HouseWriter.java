@@ -196,6 +196,8 @@ public final class HouseWriter {
   private static void placing(Placing placing, Words w) {
     if (placing instanceof Placing.At at) {
       w.put("at", List.of(Words.of(at.x()), Words.of(at.y())));
+    } else if (placing instanceof Placing.Apart) {
+      w.put("apart", "yes");
     } else if (placing instanceof Placing.Beside b) {
       w.put(b.side().word() + "-of", b.neighbour()).word("align", b.align());
       w.put("shift", Words.of(b.shift()));
@@ -216,6 +218,7 @@ public final class HouseWriter {
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
     w.maybe("rows", s.traits().rows(), String::valueOf);
+    w.length("void", s.traits().hollow());
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
     }

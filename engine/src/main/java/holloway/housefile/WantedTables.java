@@ -176,7 +176,10 @@ final class WantedTables {
           may("roof", listOf(new Shape.MapOf(OuterTables.ROOF)), "the roofs"),
           may("stairs", listOf(new Shape.MapOf(OuterTables.STAIR)), "flights and their wells"),
           may("beams", listOf(new Shape.MapOf(OuterTables.BEAM)), "beams that cross rooms"),
-          may("hollows", listOf(OuterTables.HOLLOW), "known chases and conduits"),
+          may(
+              "hollows",
+              listOf(OuterTables.HOLLOW),
+              "known chases, conduits, links to other buildings"),
           may("obstacles", listOf(new Shape.MapOf(OuterTables.OBSTACLE)), "what is in the way"),
           may("things", listOf(new Shape.MapOf(OuterTables.THING)), "what is seen in rooms"),
           may("measures", listOf(new Shape.MapOf(OuterTables.MEASURE)), "more tapes"),

@@ -33,6 +33,9 @@ final class FramingWords {
       out.append(fill(w.fill()));
     } else {
       out.append(w.kind().name().toLowerCase(Locale.ROOT));
+      w.traits()
+          .hollow()
+          .ifPresent(h -> out.append(", void of ").append(units.tape(h.value().nm())));
     }
     out.append(w.bearing().value() ? ", bearing" : ", not bearing");
     out.append(w.bearing().isAssumed() ? " (assumed)" : "");

@@ -27,6 +27,7 @@ public final class HouseText {
     t.head();
     LevelText levels = new LevelText(placed, t.units, t.page);
     placed.levels().forEach(levels::put);
+    LinkText.put(placed, t.units, t.page);
     t.wanted(request);
     t.doubts(findings);
     return t.page.text();

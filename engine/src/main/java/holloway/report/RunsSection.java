@@ -47,12 +47,21 @@ final class RunsSection {
       }
     }
     page.put("  ", "'Open in' a room: on its surface, where you said that it may show.");
-    page.put("  ", "Cut lengths hold the slack at both ends: " + slack());
+    page.put("  ", "Cut lengths hold the slack at both ends: " + slack() + loops());
   }
 
   private static String slack() {
     return "300 mm at a copper outlet, 1 m at a fibre outlet, 3 m at the cabinet (BICSI practice,"
         + " not a TIA rule).";
+  }
+
+  /** Of what goes to another building. */
+  private String loops() {
+    boolean link =
+        plan.runs().stream()
+            .flatMap(r -> r.steps().stream())
+            .anyMatch(s -> s.id().startsWith("conduit/") && s.id().contains("/outdoor-"));
+    return link ? " 300 mm more for a drip loop at each end of a link between buildings." : "";
   }
 
   private String lengths(Plan.PlannedRun run) {

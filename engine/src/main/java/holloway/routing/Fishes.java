@@ -133,7 +133,7 @@ final class Fishes {
                 q.node(),
                 pieces,
                 holes(p.hole(), book.tube(h), q.hole()),
-                new int[0],
+                OutdoorNet.dug(house, draft, prices, h),
                 ways(h) | ways(p.lead()) | ways(q.lead()),
                 false);
           }
@@ -173,7 +173,7 @@ final class Fishes {
 
   /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
   private static boolean isDrawn(Hollow h) {
-    return h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE;
+    return h.kind().isDrawn();
   }
 
   /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  * and rounded up, so that a cable is never short by a hair of binary fractions.
  *
  * @param slackFromM slack at the end the run starts from, metres: 300 mm at a copper outlet, 1 m at
- *     a fibre outlet, 3 m at the cabinet
+ *     a fibre outlet, 3 m at the cabinet; 300 mm more for a drip loop where it leaves a building
  * @param slackToM the same at the other end
  * @param lead length of the ready-made lead, metres; empty when the cable is cut from the drum or
  *     no stock lead is long enough
@@ -25,6 +25,9 @@ public record CutLength(
   private static final double AT_OUTLET = 0.3;
   private static final double AT_FIBRE_OUTLET = 1.0;
   private static final double AT_CABINET = 3.0;
+
+  /** Common practice, no published source. */
+  private static final double DRIP_LOOP = 0.3;
 
   public static CutLength of(Plan.PlannedRun run) {
     return of(run, PriceList.NONE);
@@ -40,8 +43,9 @@ public record CutLength(
    */
   public static CutLength of(Plan.PlannedRun run, List<Integer> leadsM) {
     Cable cable = Cable.get(run.cable());
-    double from = slackAt(run.from(), cable);
-    double to = slackAt(run.to(), cable);
+    double loops = loops(run);
+    double from = slackAt(run.from(), cable) + loops / 2;
+    double to = slackAt(run.to(), cable) + loops / 2;
     BigDecimal least =
         BigDecimal.valueOf(run.routeM()).add(BigDecimal.valueOf(from)).add(BigDecimal.valueOf(to));
     double cut = least.setScale(1, RoundingMode.CEILING).doubleValue();
@@ -64,6 +68,17 @@ public record CutLength(
   /** What a ready-made lead is longer than route and slack, metres. */
   public double surplusM() {
     return lead.isPresent() ? metres - routeM - slackM() : 0;
+  }
+
+  /** A drip loop before each wall that a link between buildings ends at, metres. */
+  private static double loops(Plan.PlannedRun run) {
+    long ends =
+        run.steps().stream()
+            .map(Plan.PlanStep::id)
+            .filter(s -> s.startsWith("conduit/") && s.contains("/outdoor-"))
+            .filter(s -> s.endsWith("/cut-out"))
+            .count();
+    return ends * DRIP_LOOP;
   }
 
   private static double slackAt(String end, Cable cable) {

@@ -67,6 +67,26 @@ class BoardOnMasonryTest {
   }
 
   @Test
+  void aMeasuredVoidHoldsABox() {
+    // The board's 12.7 and 30 mm behind it are more than a box of 35: no block is cut, 10 each.
+    String deep =
+        house("dabbed", "1.2 m")
+            .replace("kind: dabbed,", "kind: dabbed, void: 30 mm,")
+            .replace("155 mm", "200 mm");
+    Minutes.total(plan(deep), 10 + 10 + 5 + 0.9);
+    Wall middle =
+        WrittenHouse.of(deep).placed().walls().stream()
+            .filter(w -> w.id().equals("middle"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(42_700_000, middle.core().lo());
+    // 9 mm behind the board let 6.1 mm of cable through, 5 mm do not.
+    String thin = deep.replace("void: 30 mm", "void: 5 mm");
+    assertEquals(List.of("screen/cat6-1"), unrouted(thin));
+    assertEquals(List.of(), unrouted(deep.replace("void: 30 mm", "void: 9 mm")));
+  }
+
+  @Test
   void fromBehindTheSkirtingUpTheVoid() {
     String along =
         house("dabbed", "450 mm")

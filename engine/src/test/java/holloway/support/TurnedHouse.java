@@ -209,6 +209,7 @@ final class TurnedHouse {
         c.bends(),
         c.length(),
         c.kind(),
+        c.outdoor(),
         c.where());
   }
 

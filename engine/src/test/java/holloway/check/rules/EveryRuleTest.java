@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.finding.Finding;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
+import holloway.house.Conduit;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
@@ -126,8 +127,19 @@ class EveryRuleTest {
         toy().fished("shaft", HollowKind.CHASE, at(0, 0, 0), at(0, 0, 263000)).find("cat6", 12),
         toy().fished("shaft", HollowKind.CHASE, at(0, 0, 0), at(0, 0, 260000)).find("cat6", 12));
     // 6.1 mm in 8.3 mm: 54.0 %; in 8.4 mm: 52.7 %; one cable may take 53 %
+    rule("cable-between-buildings", link(304.8, "cat6"), tube(26.6, 2, 30));
+    rule("copper-between-buildings", link(304.8, "cat6"), link(304.8, "om4"));
+    // 12 in = 304.8 mm
+    rule("depth-between-buildings", link(304.7, "om4"), link(304.8, "om4"));
     rule("tube-too-full", tube(8.3, 2, 30), tube(8.4, 2, 30));
     rule("tube-too-long", tube(26.6, 3, 30), tube(26.6, 2, 30));
+  }
+
+  private static List<Finding> link(double depth, String cable) {
+    return toy()
+        .link(Conduit.Kind.TUBE, depth)
+        .laid("conduit/yard", HollowKind.CONDUIT, 4000)
+        .find(cable, 12);
   }
 
   private static List<Finding> tube(double inside, int bends, double metres) {
