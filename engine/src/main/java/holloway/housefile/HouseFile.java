@@ -79,6 +79,7 @@ public final class HouseFile {
     request.ifPresent(r -> VaultCheck.check(built, r, problems));
     KneeCheck.check(built, problems);
     FlatCheck.check(built, problems);
+    SkylightCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
   }
 
