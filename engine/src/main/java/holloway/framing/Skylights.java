@@ -109,8 +109,7 @@ public final class Skylights {
     long x = f.frame().origin().x();
     long y = f.frame().origin().y();
     for (Interval v : f.joists()) {
-      out.add(
-          ns ? new Interval(x - v.hi(), x - v.lo()) : new Interval(y + v.lo(), y + v.hi()));
+      out.add(ns ? new Interval(x - v.hi(), x - v.lo()) : new Interval(y + v.lo(), y + v.hi()));
     }
     return out;
   }

@@ -134,14 +134,14 @@ final class LevelText {
         "  ",
         6,
         "skylight of %s, %s x %s, its middle %s from the %s and %s from the %s side: its shaft goes up through the roof; headers are assumed from joist to joist beside it"
-                .formatted(
-                    k.at().room(),
-                    units.tape(k.eastWest().nm()),
-                    units.tape(k.northSouth().nm()),
-                    units.tape(k.at().eastWest().distance().value().nm()),
-                    k.at().eastWest().from().word(),
-                    units.tape(k.at().northSouth().distance().value().nm()),
-                    k.at().northSouth().from().word()));
+            .formatted(
+                k.at().room(),
+                units.tape(k.eastWest().nm()),
+                units.tape(k.northSouth().nm()),
+                units.tape(k.at().eastWest().distance().value().nm()),
+                k.at().eastWest().from().word(),
+                units.tape(k.at().northSouth().distance().value().nm()),
+                k.at().northSouth().from().word()));
   }
 
   private static String lining(Lining l) {

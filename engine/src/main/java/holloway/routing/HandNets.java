@@ -91,7 +91,8 @@ final class HandNets {
         || h.kind() == HollowKind.LOWERED_CEILING
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
-      stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st), away()).connect(entries));
+      stand.ifPresent(
+          st -> new LayNet(draft, prices, solids, layTerms(h, st), away()).connect(entries));
     } else if (h.id().startsWith("stairs/") && stand.isPresent()) {
       new CupboardNet(draft, prices, solids).connect(h, entries);
     } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {

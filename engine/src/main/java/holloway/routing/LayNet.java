@@ -38,7 +38,14 @@ final class LayNet {
    * posts} are corners of what stands in it and is gone round as well.
    */
   record Terms(
-      Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways, boolean round, List<Point2> posts) {}
+      Hollow hollow,
+      String key,
+      long layZ,
+      long betweenZ,
+      int[] works,
+      int ways,
+      boolean round,
+      List<Point2> posts) {}
 
   private final GraphDraft draft;
   private final Prices prices;

@@ -50,8 +50,7 @@ class SkylightTest {
       ", skylights: [{ in: hall, at: [west 2 m, south 4.5 m], size: 600 mm x 2 m }]";
 
   private static Chain house(String roof, String light, String outlet) {
-    return Chain.of(
-        HOUSE.replace("ROOF", roof).replace(" LIGHT", light).replace("OUTLET", outlet));
+    return Chain.of(HOUSE.replace("ROOF", roof).replace(" LIGHT", light).replace("OUTLET", outlet));
   }
 
   private static Plan plan(Chain c) {
@@ -100,8 +99,7 @@ class SkylightTest {
     // that it touches is shut from joist to joist.
     for (Hollow h : house(FLAT, WIDE, DESK).house().hollows()) {
       if (h.id().startsWith("top/roof-bay-")) {
-        boolean met =
-            h.clear().y1() > 3_601_600_000L && h.clear().y0() < 5_601_600_000L;
+        boolean met = h.clear().y1() > 3_601_600_000L && h.clear().y0() < 5_601_600_000L;
         boolean west = met && h.clear().x1() == 4_813_900_000L;
         boolean east = met && h.clear().x0() == 5_617_900_000L;
         boolean whole = !met && h.clear().x().contains(5_215_900_000L);
@@ -112,7 +110,8 @@ class SkylightTest {
 
   @Test
   void fromWallToWallItPartsAFlatRoof() {
-    String parting = ", skylights: [{ in: hall, at: [west 2 m, south 4.5 m], size: 600 mm x 8.9 m }]";
+    String parting =
+        ", skylights: [{ in: hall, at: [west 2 m, south 4.5 m], size: 600 mm x 8.9 m }]";
     Plan parted = plan(house(FLAT, parting, DESK));
     // No bay leads past it any more: what is left is stud by stud within the outer wall.
     assertEquals(0, studs(plan(house(FLAT, "", DESK))));
@@ -120,7 +119,9 @@ class SkylightTest {
   }
 
   private static long studs(Plan p) {
-    return p.holes().stream().filter(h -> h.id().contains("/outside-") && h.id().contains("/stud/")).count();
+    return p.holes().stream()
+        .filter(h -> h.id().contains("/outside-") && h.id().contains("/stud/"))
+        .count();
   }
 
   @Test

@@ -85,7 +85,9 @@ class RoofFaultsTest {
             "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 9 m], size: 2 ft x 2 ft }]")
         .assertProblemAt("south 9 m", "this skylight lies beyond");
     new Written(dir)
-        .with("frame: trusses", "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 4 ft] }]")
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 4 ft] }]")
         .assertProblemAt("{ in: office, at: [west 4 ft", "lacks 'size:'");
     new Written(dir)
         .with(

@@ -98,7 +98,8 @@ final class TurnedHouse {
 
   private Opening of(Opening o) {
     Along along = mirror.of(o.along());
-    return new Opening(o.kind(), mirror.of(o.wall()), along, o.width(), o.sill(), o.head(), o.where());
+    return new Opening(
+        o.kind(), mirror.of(o.wall()), along, o.width(), o.sill(), o.head(), o.where());
   }
 
   private Roof of(Roof r) {
