@@ -4,6 +4,7 @@ import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
+import holloway.report.CabinetText;
 import holloway.report.CompareText;
 import holloway.report.Documents;
 import holloway.report.UnitWords;
@@ -31,6 +32,11 @@ final class CompareVerb implements Callable<Integer> {
 
   @Option(names = "--json", description = "print the ways as JSON and nothing else")
   boolean json;
+
+  @Option(
+      names = "--cabinet",
+      description = "instead, the places where the cabinet could stand, best first")
+  boolean cabinet;
 
   @Option(
       names = "--profile",
@@ -78,17 +84,30 @@ final class CompareVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Answers.Compared answer =
-        around
-            .pipeline()
-            .compare(
-                house,
-                new PlanSettings(
-                    profile, new Search(effort, until, atMost, System::nanoTime), units, false));
+    if (cabinet) {
+      return places();
+    }
+    Answers.Compared answer = around.pipeline().compare(house, settings());
     List<Way> ways =
         answer.ways().stream().map(w -> new Way(w.name(), w.bans(), w.sameAs(), w.plan())).toList();
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
     around.print(json ? Documents.compare(ways) : CompareText.of(ways, system, around.ink()));
     return ways.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
+  }
+
+  private PlanSettings settings() {
+    Search search = new Search(effort, until, atMost, System::nanoTime);
+    return new PlanSettings(profile, search, units, false, Optional.empty());
+  }
+
+  private int places() {
+    Answers.Cabinets answer = around.pipeline().cabinets(house, settings());
+    List<CabinetText.Place> places =
+        answer.places().stream()
+            .map(p -> new CabinetText.Place(p.at(), p.stated(), p.plan(), p.warm(), p.awkward()))
+            .toList();
+    UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
+    around.print(json ? CabinetText.json(places) : CabinetText.of(places, system, around.ink()));
+    return places.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
   }
 }

@@ -6,6 +6,7 @@ import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
+import holloway.report.CsvFiles;
 import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
@@ -38,7 +39,8 @@ final class PlanVerb implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write plan.json, plan.txt and a drawing of the runs on each level there, all or none")
+      description =
+          "write plan.json, plan.txt, four lists (CSV) and the runs drawn over each level there, all or none")
   Optional<Path> folder = Optional.empty();
 
   @Option(
@@ -77,6 +79,12 @@ final class PlanVerb implements Callable<Integer> {
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
 
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
   @Option(names = "--steps", description = "a line for every leg and hole of every run")
   boolean steps;
 
@@ -108,7 +116,8 @@ final class PlanVerb implements Callable<Integer> {
                     profile,
                     new Search(effort, until, atMost, System::nanoTime),
                     units,
-                    certificate));
+                    certificate,
+                    prices));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));
@@ -134,6 +143,8 @@ final class PlanVerb implements Callable<Integer> {
     files.put("plan.txt", text(answer, Ink.PLAIN).getBytes(StandardCharsets.UTF_8));
     FloorDrawing.of(answer.placed(), answer.request(), answer.plan(), answer.system())
         .forEach((name, svg) -> files.put(name, svg.getBytes(StandardCharsets.UTF_8)));
+    CsvFiles.of(answer.plan(), answer.placed(), answer.request(), answer.cards())
+        .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
     new OutFolder(to).write(files);
   }
 

@@ -43,6 +43,7 @@ final class ReachCheck {
     c.open(
         request.cabinet().at().face().room(), request.cabinet().at().face().where(), "the cabinet");
     c.spot(request.cabinet().at(), "the cabinet");
+    request.cabinet().others().forEach(o -> c.spot(o, "another place of the cabinet"));
     for (Outlet o : request.outlets()) {
       o.spots().forEach(s -> c.spot(s, "outlet '" + o.name() + "'"));
     }

@@ -56,7 +56,22 @@ final class RequestReader {
     return cabinet.map(
         at ->
             new Request(
-                new Request.Cabinet(at, house.where("cabinet")), outlets, runs, wishes, effort));
+                new Request.Cabinet(at, house.where("cabinet"), otherPlaces()),
+                outlets,
+                runs,
+                wishes,
+                effort));
+  }
+
+  private List<WallSpot> otherPlaces() {
+    List<WallSpot> out = new ArrayList<>();
+    house
+        .map("cabinet", WantedTables.CABINET)
+        .ifPresent(
+            c ->
+                c.maps("or", OuterTables.WALL_SPOT)
+                    .forEach(o -> Spots.onWall(o, Fact.assumed(Length.ZERO)).ifPresent(out::add)));
+    return out;
   }
 
   private List<Outlet> outlets() {

@@ -38,7 +38,12 @@ final class WantedTables {
 
   static final Table CABINET =
       Table.of("cabinet", "where the network gear stands: its back's centre")
-          .plus(OuterTables.WALL_SPOT.keys());
+          .plus(OuterTables.WALL_SPOT.keys())
+          .plus(
+              may(
+                  "or",
+                  listOf(new Shape.MapOf(OuterTables.WALL_SPOT)),
+                  "other places where it could stand, for compare --cabinet"));
 
   static final Table NAMED_CABLE =
       Table.of(

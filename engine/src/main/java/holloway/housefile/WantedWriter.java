@@ -30,7 +30,9 @@ final class WantedWriter {
   }
 
   void into(Words file) {
-    file.put("cabinet", new Words().spot(request.cabinet().at()).map());
+    List<Object> others = new ArrayList<>();
+    request.cabinet().others().forEach(o -> others.add(new Words().spot(o).map()));
+    file.put("cabinet", new Words().spot(request.cabinet().at()).put("or", others).map());
     file.put("outlets", request.outlets().stream().map(this::outlet).toList());
     file.put("links", links());
     file.put("wishes", wishes(request.wishes()));

@@ -27,9 +27,7 @@ public record PowerOverCable(
     double far =
         number <= 3
             ? 37
-            : number <= 6
-                ? SignalFigures.FAR_VOLTS.value()
-                : SignalFigures.FAR_VOLTS_8.value();
+            : number <= 6 ? SignalFigures.FAR_VOLTS.value() : SignalFigures.FAR_VOLTS_8.value();
     return Optional.of(
         new PowerOverCable(
             number, SOURCE[number - 1], DEVICE[number - 1], volts, far, number <= 4 ? 1 : 2));

@@ -17,8 +17,7 @@ public final class SignalFigures {
 
   public static final Figure CONNECTOR =
       new Figure("A4-1", "loss of a mated pair of connectors", 0.75, "dB", FIBRE, C);
-  public static final Figure SPLICE =
-      new Figure("A4-2", "loss of a splice", 0.3, "dB", FIBRE, B);
+  public static final Figure SPLICE = new Figure("A4-2", "loss of a splice", 0.3, "dB", FIBRE, B);
   public static final Figure PER_KM =
       new Figure(
           "A4-3",
@@ -51,8 +50,7 @@ public final class SignalFigures {
   public static final Figure FAR_VOLTS_8 =
       new Figure("A5-7", "least volts at the far end, class 7 and 8", 41.1, "V", POWER, B);
   public static final Figure BUNDLE =
-      new Figure(
-          "M-1", "powered cables in one bundle", 24, "count", "usual advice on bundles", M);
+      new Figure("M-1", "powered cables in one bundle", 24, "count", "usual advice on bundles", M);
 
   public static final Figure FILL_ONE =
       new Figure("A6-1", "one cable, of a tube's section", 0.53, "fraction", FILL, B);
@@ -75,8 +73,7 @@ public final class SignalFigures {
   public static final Figure FRICTION =
       new Figure("E18", "friction of dry cable in a tube", 0.5, "fraction", "generic", C);
   public static final Figure QUARTER =
-      new Figure(
-          "E19", "pull after a quarter turn at 0.5", 2.193, "times", "capstan equation", D);
+      new Figure("E19", "pull after a quarter turn at 0.5", 2.193, "times", "capstan equation", D);
 
   private SignalFigures() {}
 

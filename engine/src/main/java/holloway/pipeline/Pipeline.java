@@ -78,6 +78,28 @@ public final class Pipeline {
   }
 
   /**
+   * Where the cabinet could stand, best first.
+   *
+   * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
+   */
+  public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    Request asked =
+        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Placed placed = stages.survey(reading.house()).value();
+    return new Answers.Cabinets(
+        placed,
+        CabinetPlaces.ranked(
+            placed,
+            asked,
+            request -> {
+              progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
+              Plan bare = stages.derive(placed, request).proven(request, settings.search()).plan();
+              return TakeOff.of(bare, request, placed);
+            }));
+  }
+
+  /**
    * Several really different routes of one run.
    *
    * @throws UnknownName when the house has no such run
@@ -152,8 +174,9 @@ public final class Pipeline {
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = stages.read(houseFile);
-    Request request =
+    Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Request request = settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");

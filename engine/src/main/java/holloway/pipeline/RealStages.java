@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.catalog.PriceList;
 import holloway.finding.Outcome;
 import holloway.framing.Framed;
 import holloway.framing.Framing;
@@ -8,6 +9,7 @@ import holloway.hollow.Hollows;
 import holloway.house.House;
 import holloway.housefile.HouseFile;
 import holloway.housefile.HouseSchema;
+import holloway.housefile.PriceFile;
 import holloway.housefile.Problem;
 import holloway.housefile.Starter;
 import holloway.request.Request;
@@ -39,6 +41,15 @@ final class RealStages implements Stages {
     throw new InputTrouble(
         ((holloway.housefile.Reading.Faulty) reading)
             .problems().stream().map(Problem::toString).toList());
+  }
+
+  @Override
+  public PriceList prices(Path file) {
+    PriceFile.Answer answer = PriceFile.read(file);
+    return answer
+        .list()
+        .orElseThrow(
+            () -> new InputTrouble(answer.problems().stream().map(Problem::toString).toList()));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.catalog.PriceList;
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
 import holloway.house.House;
@@ -18,6 +19,11 @@ import java.util.Set;
 /** The stages as the verbs need them. Inputs that are wrong are an {@link InputTrouble}. */
 interface Stages {
   Reading read(Path houseFile);
+
+  /** A price file. */
+  default PriceList prices(Path file) {
+    throw new InputTrouble("no price file can be read here");
+  }
 
   Outcome<Placed> survey(House house);
 

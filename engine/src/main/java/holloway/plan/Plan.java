@@ -157,7 +157,17 @@ public record Plan(
     }
   }
 
-  public record Material(String item, double quantity, String unit, Optional<Double> price) {}
+  /**
+   * @param price of the whole line, empty when it is not known
+   * @param group where in the shop it stands
+   */
+  public record Material(
+      String item, double quantity, String unit, Optional<Double> price, String group) {
+    /** Of no group. */
+    public Material(String item, double quantity, String unit, Optional<Double> price) {
+      this(item, quantity, unit, price, "");
+    }
+  }
 
   /**
    * @param spread loops that close within their tolerance, and how their small miss was spread

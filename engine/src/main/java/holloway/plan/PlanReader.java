@@ -129,7 +129,8 @@ final class PlanReader {
         m.text("item"),
         m.number("quantity"),
         m.text("unit"),
-        m.optional("price", JsonCursor::asNumber));
+        m.optional("price", JsonCursor::asNumber),
+        m.optional("group", JsonCursor::asText).orElse(""));
   }
 
   private static Plan.OpenShaft openShaft(JsonCursor o) {

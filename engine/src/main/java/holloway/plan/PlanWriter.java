@@ -125,7 +125,7 @@ final class PlanWriter {
     out.set("quantity", JsonText.real(m.quantity(), 3));
     out.put("unit", m.unit());
     out.set("price", money(m.price()));
-    return out;
+    return out.put("group", m.group());
   }
 
   private JsonNode survey(Plan.SurveyNotes s) {

@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.catalog.PriceList;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.takeoff.Coil;
@@ -12,16 +13,20 @@ import java.util.Map;
 /** Every run: its length, what to cut, and the way it goes. */
 final class RunsSection {
   private final Plan plan;
+  private final PriceList prices;
   private final HouseWords words;
   private final boolean steps;
   private final UnitWords units;
   private final Page page;
 
   RunsSection(Sheet sheet, Page page) {
-    this(sheet.plan(), sheet.placed(), sheet.steps(), sheet.units(), page);
+    this(
+        sheet.plan(), sheet.placed(), sheet.request().prices(), sheet.steps(), sheet.units(), page);
   }
 
-  RunsSection(Plan plan, Placed placed, boolean steps, UnitWords units, Page page) {
+  RunsSection(
+      Plan plan, Placed placed, PriceList prices, boolean steps, UnitWords units, Page page) {
+    this.prices = prices;
     this.plan = plan;
     this.words = new HouseWords(placed);
     this.steps = steps;
@@ -51,7 +56,7 @@ final class RunsSection {
   }
 
   private String lengths(Plan.PlannedRun run) {
-    CutLength cut = CutLength.of(run);
+    CutLength cut = CutLength.of(run, prices);
     String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
     if (cut.lead().isEmpty()) {
       return route + "cut " + units.cut(run.cableM());

@@ -42,6 +42,7 @@ final class Ascent {
   private final Watch watch;
   private final long target;
   private final long typical;
+  private final long[] each;
   private double mix = 1;
   private int slow;
 
@@ -49,8 +50,7 @@ final class Ascent {
    * @param target value to aim at, without what the part pays anyway
    * @param watch may end it between steps, and a step after its look at the graph
    */
-  Ascent(
-      BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
+  Ascent(BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
     this.watch = watch;
     this.part = part;
     this.groups = groups;
@@ -60,6 +60,7 @@ final class Ascent {
     typical = (long) shares.places.rowPrice.stream().mapToLong(Long::longValue).average().orElse(1);
     inner = part.best.copy();
     pools = new PathPool[groups.size()];
+    each = new long[groups.size()];
     List<List<Path>> known = new ArrayList<>();
     for (int g = 0; g < pools.length; g++) {
       pools[g] = new PathPool(paths, g);
@@ -98,6 +99,7 @@ final class Ascent {
     }
     if (value > part.value) {
       part.value = value;
+      part.each = each.clone();
       part.best.copyFrom(shares);
       mix = Math.min(1, 1.3 * mix);
     } else {
@@ -136,7 +138,8 @@ final class Ascent {
         part.impossible = true;
         return Long.MIN_VALUE;
       }
-      value = Math.addExact(value, found.get(g).get(0).price());
+      each[g] = found.get(g).get(0).price();
+      value = Math.addExact(value, each[g]);
       for (Path p : found.get(g)) {
         if (pools[g].add(p)) {
           part.known.get(g).add(p);

@@ -105,8 +105,8 @@ final class BoundTree {
   }
 
   /**
-   * What the part with all zones proves its shares prove in every other, where there is only less to
-   * walk on: no part is left with nothing should time be up soon.
+   * What the part with all zones proves its shares prove in every other, where there is only less
+   * to walk on: no part is left with nothing should time be up soon.
    */
   private void inherit() {
     BoundPart all = parts.get(0);

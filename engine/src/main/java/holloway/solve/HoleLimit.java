@@ -10,6 +10,7 @@ final class HoleLimit {
   private final long[] limit;
   private final int[] size;
   private final int cables;
+  private final long least;
 
   /**
    * @param limit price with 1, 2, … cables
@@ -23,6 +24,7 @@ final class HoleLimit {
       sum += s;
     }
     cables = sum;
+    least = Arrays.stream(limit).min().orElse(0);
   }
 
   /** One limit for any number of cables, and none that do not fit together. */
@@ -38,52 +40,83 @@ final class HoleLimit {
   /** Lowers shares until the limit holds; true if any was lowered. */
   boolean project(long[] value) {
     boolean changed = false;
-    if (limit.length == 0) {
+    if (limit.length == 0 || surelyHolds(value)) {
       return false;
     }
-    for (int n = mostBroken(value); n > 0; n = mostBroken(value)) {
-      shave(value, n, excess(value, n));
+    int[] order = largestFirst(value);
+    for (int n = mostBroken(value, order); n > 0; n = mostBroken(value, order)) {
+      shave(value, n, excess(value, order, n));
       changed = true;
+      order = largestFirst(value);
     }
     return changed;
   }
 
-  /** The n whose limit is broken most per cable, or 0 if all hold. */
+  /** All shares together are within the least limit: most holes most of the time. */
+  private boolean surelyHolds(long[] value) {
+    long sum = 0;
+    for (int g = 0; g < size.length; g++) {
+      if (value[g] < 0 || value[g] > least) {
+        return false;
+      }
+      sum += size[g] * value[g];
+    }
+    return sum <= least;
+  }
+
+  /**
+   * The n whose limit is broken most per cable, or 0 if all hold. Cables of one group come next to
+   * one another; where the limit stays the same meanwhile, what is too much for each grows or falls
+   * all the way, so that only the first and the last of them need a look.
+   */
   int mostBroken(long[] value) {
+    return mostBroken(value, largestFirst(value));
+  }
+
+  private int mostBroken(long[] value, int[] order) {
     int worst = 0;
     double most = 0;
-    long[] sorted = sorted(value);
     long sum = 0;
-    for (int n = 1; n <= limit.length && n <= sorted.length; n++) {
-      sum = Math.addExact(sum, sorted[sorted.length - n]);
-      double over = (sum - limit[n - 1]) / (double) n;
-      if (over > most) {
-        most = over;
-        worst = n;
+    int n = 0;
+    for (int g : order) {
+      int last = Math.min(n + size[g], limit.length);
+      boolean same = n < last && limit[n] == limit[last - 1];
+      for (int at = n + 1; at <= last; at = same && at < last ? last : at + 1) {
+        long total = Math.addExact(sum, Math.multiplyExact((long) at - n, value[g]));
+        double over = (total - limit[at - 1]) / (double) at;
+        if (over > most) {
+          most = over;
+          worst = at;
+        }
       }
+      sum = Math.addExact(sum, Math.multiplyExact((long) size[g], value[g]));
+      n += size[g];
     }
     return worst;
   }
 
-  private long excess(long[] value, int n) {
-    long[] sorted = sorted(value);
+  private long excess(long[] value, int[] order, int n) {
     long sum = -limit[n - 1];
-    for (int i = 1; i <= n; i++) {
-      sum += sorted[sorted.length - i];
+    int left = n;
+    for (int g : order) {
+      int some = Math.min(left, size[g]);
+      sum += some * value[g];
+      left -= some;
     }
     return sum;
   }
 
-  private long[] sorted(long[] value) {
-    long[] out = new long[cables];
-    int at = 0;
-    for (int g = 0; g < size.length; g++) {
-      for (int i = 0; i < size[g]; i++) {
-        out[at++] = value[g];
+  /** Groups by share; there are few of them, so they are put in one by one. */
+  private static int[] largestFirst(long[] value) {
+    int[] order = new int[value.length];
+    for (int g = 0; g < value.length; g++) {
+      int at = g;
+      for (; at > 0 && value[order[at - 1]] < value[g]; at--) {
+        order[at] = order[at - 1];
       }
+      order[at] = g;
     }
-    Arrays.sort(out);
-    return out;
+    return order;
   }
 
   /**

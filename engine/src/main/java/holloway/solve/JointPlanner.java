@@ -48,7 +48,7 @@ public final class JointPlanner {
     return answer(task, reach, best, bound, watch.cut());
   }
 
-  private static Solved answer(
+  static Solved answer(
       Task task, Reach reach, Solution best, Certificate bound, boolean cut) {
     Draft draft = new Draft(task, new Zones(task.net));
     draft.load(best);

@@ -49,6 +49,33 @@ final class PlanSearch {
     return finish(best);
   }
 
+  /**
+   * Starts from paths of an earlier plan and mends it.
+   *
+   * @param known by run: a path that is still open, or null
+   */
+  Solution mend(int[] runs, Path[] known) {
+    draft.clear();
+    zones.reset();
+    search.refresh();
+    for (int run : runs) {
+      Path p = known[run];
+      Demand d = task.demands[run];
+      if (p != null
+          && Places.has(draft.alternatives(d.from()), p.start())
+          && Places.has(draft.alternatives(d.to()), p.end(task.net))) {
+        draft.add(run, p);
+        if (draft.price() >= Network.SHUT) {
+          draft.remove(run);
+        }
+      }
+    }
+    Insertion insertion = new Insertion(draft, search);
+    insertion.insert(runs);
+    insertion.polish(runs, 2);
+    return finish(improve(runs, budget.ruins(), 2));
+  }
+
   private Solution improve(int[] runs, int rounds, int sets) {
     return new RuinRecreate(draft, zones, search, watch)
         .improve(runs, rounds, budget.looks() / (2L * sets), progress);

@@ -106,7 +106,9 @@ final class ShareModel {
     raise(steps, temperature, stride, () -> false);
   }
 
-  /** The same, with fewer steps once it is over; the shares are within their limits all the time. */
+  /**
+   * The same, with fewer steps once it is over; the shares are within their limits all the time.
+   */
   void raise(int steps, double temperature, double stride, BooleanSupplier over) {
     double[] ahead = x.clone();
     double[] next = new double[x.length];

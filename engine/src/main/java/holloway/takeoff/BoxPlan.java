@@ -12,6 +12,11 @@ import java.util.OptionalLong;
  * @param fewestPulls every blind stretch drawn once, which no number of boxes can beat
  */
 public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, int fewestPulls) {
+  /** A length sold as it stands on the box; feet to the ten that the trade says. */
+  public static String words(int metres) {
+    return "%d m (%d ft)".formatted(metres, Math.round(metres / 3.048) * 10);
+  }
+
   /** A piece and the run it is for, metres. */
   public record Cut(String run, double metres) {}
 
@@ -21,8 +26,7 @@ public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, in
    * @param name such as {@code cat6 box 1}
    * @param leftM what is left when all is cut and nothing was lost, metres
    */
-  public record Reel(
-      String name, int metres, OptionalLong cents, List<Cut> cuts, double leftM) {}
+  public record Reel(String name, int metres, OptionalLong cents, List<Cut> cuts, double leftM) {}
 
   /**
    * @param byPrice the boxes cost least; else their length is least
@@ -31,12 +35,7 @@ public record BoxPlan(List<Order> orders, List<AtOnce> pulls, int pullsAsCut, in
    * @param tooLong pieces that no box holds
    */
   public record Order(
-      String cable,
-      boolean byPrice,
-      long amount,
-      long bound,
-      List<Reel> reels,
-      List<Cut> tooLong) {
+      String cable, boolean byPrice, long amount, long bound, List<Reel> reels, List<Cut> tooLong) {
     public boolean proven() {
       return amount == bound;
     }

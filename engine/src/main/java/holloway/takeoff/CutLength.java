@@ -1,6 +1,7 @@
 package holloway.takeoff;
 
 import holloway.catalog.Cable;
+import holloway.catalog.PriceList;
 import holloway.plan.Plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -21,15 +22,17 @@ import java.util.OptionalInt;
  */
 public record CutLength(
     double routeM, double slackFromM, double slackToM, OptionalInt lead, double metres) {
-  /** Stock lengths of ready-made fibre leads, metres (F4: the ladder is from memory). */
-  public static final List<Integer> LEADS_M = List.of(1, 2, 3, 5, 7, 10, 15, 20, 30, 50);
-
   private static final double AT_OUTLET = 0.3;
   private static final double AT_FIBRE_OUTLET = 1.0;
   private static final double AT_CABINET = 3.0;
 
   public static CutLength of(Plan.PlannedRun run) {
-    return of(run, LEADS_M);
+    return of(run, PriceList.NONE);
+  }
+
+  /** Leads in the lengths that a shop has. */
+  public static CutLength of(Plan.PlannedRun run, PriceList prices) {
+    return of(run, prices.leadsOf(run.cable()).stream().map(PriceList.Piece::metres).toList());
   }
 
   /**

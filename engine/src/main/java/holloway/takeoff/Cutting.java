@@ -18,6 +18,7 @@ final class Cutting {
   static final long WASTE_PERCENT = 5;
 
   private static final int MOST_SETS = 20_000;
+  private static final long MOST_WORK = 3_000_000;
 
   /** A length to cut from one box, whole millimetres. */
   record Piece(String run, long mm) {}
@@ -88,7 +89,8 @@ final class Cutting {
     queue.add(new Counts(new int[sizes.size()], 0, 0, 0, 0));
     long undecided = Long.MAX_VALUE;
     long reached = 0;
-    for (int tried = 0; tried < MOST_SETS; tried++) {
+    long work = 0;
+    for (int tried = 0; tried < MOST_SETS && work < MOST_WORK && !queue.isEmpty(); tried++) {
       Counts next = queue.remove();
       reached = next.cost();
       if (next.usable() >= wanted) {
@@ -97,6 +99,7 @@ final class Cutting {
         if (packed.isPresent()) {
           return new Result(boxes(next, packed.get()), Math.min(reached, undecided), tooLong);
         }
+        work += packing.tries();
         undecided = packing.gaveUp() ? Math.min(undecided, reached) : undecided;
       }
       addOneMore(next, queue);
@@ -112,11 +115,7 @@ final class Cutting {
       Size size = sizes.get(s);
       queue.add(
           new Counts(
-              of,
-              s,
-              from.cost() + size.cost(),
-              from.boxes() + 1,
-              from.usable() + size.usable()));
+              of, s, from.cost() + size.cost(), from.boxes() + 1, from.usable() + size.usable()));
     }
   }
 

@@ -35,6 +35,11 @@ final class Packing {
     return tries >= MOST_TRIES;
   }
 
+  /** Work done so far. */
+  int tries() {
+    return tries;
+  }
+
   /** The pieces of each box, in the order of the boxes. */
   Optional<List<List<Cutting.Piece>>> find() {
     if (spare < 0 || !place(0)) {

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * How often something is drawn through a blind stretch. Runs that share a stretch are drawn together,
- * as many at once as there are boxes to draw from: two runs out of one box need two pulls. A
- * ready-made lead is a piece of its own and goes along with any pull.
+ * How often something is drawn through a blind stretch. Runs that share a stretch are drawn
+ * together, as many at once as there are boxes to draw from: two runs out of one box need two
+ * pulls. A ready-made lead is a piece of its own and goes along with any pull.
  */
 final class Pulls {
   /** Runs of one blind stretch, by their numbers. */
@@ -21,9 +21,19 @@ final class Pulls {
   private final List<String> runs;
   private final List<String> kinds;
 
+  /** Each run's kind as the number of the first run of that kind. */
+  private final int[] kindOf;
+
+  private final boolean[] ready;
+
   Pulls(Plan plan) {
     this.runs = plan.runs().stream().map(Plan.PlannedRun::id).toList();
     this.kinds = plan.runs().stream().map(Plan.PlannedRun::cable).toList();
+    this.kindOf = kinds.stream().mapToInt(kinds::indexOf).toArray();
+    this.ready = new boolean[runs.size()];
+    for (int r = 0; r < ready.length; r++) {
+      ready[r] = Cable.get(kinds.get(r)).factoryEnds();
+    }
     Map<String, List<Integer>> by = new LinkedHashMap<>();
     for (int r = 0; r < runs.size(); r++) {
       for (String stretch : stretches(plan.runs().get(r))) {
@@ -53,7 +63,7 @@ final class Pulls {
     return stretches.size();
   }
 
-  /** Boxes of a kind at once beyond which nothing is saved. */
+  /** Boxes of a kind at once beyond which nothing is saved; nobody carries more than a dozen. */
   int mostUseful() {
     int most = 1;
     for (int[] s : stretches) {
@@ -64,7 +74,7 @@ final class Pulls {
         }
       }
     }
-    return most;
+    return Math.min(most, 12);
   }
 
   /** Pulls that so many boxes of each kind cannot beat, however runs are shared out. */
@@ -95,33 +105,30 @@ final class Pulls {
     return from;
   }
 
-  /** Pulls of all stretches, each run drawn from its box. */
+  /** Pulls of all stretches, each run drawn from its box; boxes are counted within a kind. */
   int count(int[] from) {
+    int boxes = Arrays.stream(from).max().orElse(0) + 1;
+    int[] drawn = new int[boxes * kindOf.length];
     int sum = 0;
     for (int[] s : stretches) {
       int most = 1;
-      for (int i = 0; i < s.length; i++) {
-        int same = 1;
-        for (int j = 0; j < i; j++) {
-          same += sameBox(s[i], s[j], from) ? 1 : 0;
-        }
-        most = Math.max(most, same);
+      for (int r : s) {
+        most = ready(r) ? most : Math.max(most, ++drawn[kindOf[r] * boxes + from[r]]);
       }
       sum += most;
+      for (int r : s) {
+        drawn[kindOf[r] * boxes + from[r]] = 0;
+      }
     }
     return sum;
   }
 
-  private boolean sameBox(int a, int b, int[] from) {
-    return from[a] == from[b] && kinds.get(a).equals(kinds.get(b)) && !ready(a);
-  }
-
   boolean sameKind(int a, int b) {
-    return kinds.get(a).equals(kinds.get(b));
+    return kindOf[a] == kindOf[b];
   }
 
   boolean ready(int run) {
-    return Cable.get(kinds.get(run)).factoryEnds();
+    return ready[run];
   }
 
   int indexOf(String run) {

@@ -80,7 +80,8 @@ class JoinedAtticsTest {
   @Test
   void aBodyGoesOnThroughAnOpeningOfItsSize() {
     // The way as under one roof, and 20 minutes to set up in the second attic. The 114.3 mm of wall
-    // and 50 each side are passed, not laid; the lines, which lie 50 mm apart from the middle of each
+    // and 50 each side are passed, not laid; the lines, which lie 50 mm apart from the middle of
+    // each
     // attic, are left and met again 10 mm on:
     // 20 - 0.9 x (0.2143 - 2 x 0.0100)
     Plan joined = plan(two(join("30 in x 40 in", ""), ""));

@@ -1,7 +1,6 @@
 package holloway.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.pipeline.WrittenHouse;
 import holloway.plan.Plan;
@@ -66,7 +65,13 @@ class RoomShapesTest {
   @Feature("T-shaped room")
   void roundTheStemOfATBothSidesAreAsFar() {
     // Bites of 1.5 m by 1.5 m out of both northern corners: again the length of the walls.
-    assertEquals(rectangle(), metres("0 0, 6 0, 6 2.5, 4.5 2.5, 4.5 4, 1.5 4, 1.5 2.5, 0 2.5", NORTH, "wall: north 2, from: west 1.5 m"), 0.05);
+    assertEquals(
+        rectangle(),
+        metres(
+            "0 0, 6 0, 6 2.5, 4.5 2.5, 4.5 4, 1.5 4, 1.5 2.5, 0 2.5",
+            NORTH,
+            "wall: north 2, from: west 1.5 m"),
+        0.05);
   }
 
   @Test
@@ -82,7 +87,12 @@ class RoomShapesTest {
   void anAlcoveIsGoneRoundOnBothWays() {
     // 600 mm deep alcoves in the east and the west wall: in and out again.
     double alcoves =
-        metres("0 0, 6 0, 6 1, 6.6 1, 6.6 3, 6 3, 6 4, 0 4, 0 3, -0.6 3, -0.6 1, 0 1", NORTH, "wall: north 2, from: west 3 m", "wall: south", "wall: south 2");
+        metres(
+            "0 0, 6 0, 6 1, 6.6 1, 6.6 3, 6 3, 6 4, 0 4, 0 3, -0.6 3, -0.6 1, 0 1",
+            NORTH,
+            "wall: north 2, from: west 3 m",
+            "wall: south",
+            "wall: south 2");
     assertEquals(2 * 0.6, alcoves - rectangle(), 0.05);
   }
 
@@ -97,7 +107,8 @@ class RoomShapesTest {
             .replace(
                 "cabinet:",
                 "  closet: { level: main, size: 1885.7 mm x 1385.7 mm, east-of: hall, align: north, shift: 0 mm, plain: yes }\ncabinet:")
-            .replace("in: hall, wall: north, from: west 3 m", "in: closet, wall: north, from: west 1 m");
+            .replace(
+                "in: hall, wall: north, from: west 3 m", "in: closet, wall: north, from: west 1 m");
     Plan p = WrittenHouse.of(closet).plan("outside");
     assertEquals(List.of(), p.unrouted());
     assertEquals(1, p.totals().holes());

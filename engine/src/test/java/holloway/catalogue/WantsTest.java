@@ -30,10 +30,7 @@ class WantsTest {
   }
 
   private static List<String> steps(Plan p) {
-    return p.runs().stream()
-        .flatMap(r -> r.steps().stream())
-        .map(Plan.PlanStep::id)
-        .toList();
+    return p.runs().stream().flatMap(r -> r.steps().stream()).map(Plan.PlanStep::id).toList();
   }
 
   @Test
@@ -102,7 +99,12 @@ class WantsTest {
   @Test
   @Feature("balloon framing")
   void betweenTheStudsOfABalloonFrameItFallsFromStoreyToStorey() {
-    String[] west = {DESK, WEST, "in: garage, wall: east, from: south 4 ft", "in: garage, wall: west, from: south 6 ft"};
+    String[] west = {
+      DESK,
+      WEST,
+      "in: garage, wall: east, from: south 4 ft",
+      "in: garage, wall: west, from: south 6 ft"
+    };
     // A platform's plates and floor lie between: up through the ceiling, and up through the plate.
     assertEquals(2, plan(west).totals().holes());
     Plan balloon =

@@ -42,7 +42,11 @@ record Mirror(Turned way, House house) {
 
   private int faces(String room, Side side) {
     List<Room.Corner> c =
-        house.rooms().stream().filter(r -> r.name().equals(room)).findFirst().orElseThrow().outline();
+        house.rooms().stream()
+            .filter(r -> r.name().equals(room))
+            .findFirst()
+            .orElseThrow()
+            .outline();
     if (c.isEmpty()) {
       return 1;
     }

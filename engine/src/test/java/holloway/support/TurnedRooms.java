@@ -3,8 +3,8 @@ package holloway.support;
 import holloway.house.Direction;
 import holloway.house.Fact;
 import holloway.house.FloorSpec;
-import holloway.house.Room.Placing;
 import holloway.house.Room;
+import holloway.house.Room.Placing;
 import holloway.house.Side;
 import holloway.units.Length;
 import java.util.ArrayList;
@@ -99,7 +99,8 @@ final class TurnedRooms {
       return new Placing.At(at.y(), at.x(), at.where());
     } else if (p instanceof Placing.Beside b) {
       Fact<Length> shift = mirror.towards(b.shift(), b.side().runsEastWest());
-      return new Placing.Beside(b.neighbour(), mirror.of(b.side()), mirror.of(b.align()), shift, b.where());
+      return new Placing.Beside(
+          b.neighbour(), mirror.of(b.side()), mirror.of(b.align()), shift, b.where());
     } else if (p instanceof Placing.Stacked s) {
       Side ns = mirror.of(s.alignNorthSouth());
       Side ew = mirror.of(s.alignEastWest());

@@ -17,7 +17,10 @@ final class TurnedWants {
 
   Request of(Request r) {
     return new Request(
-        new Request.Cabinet(turned.of(r.cabinet().at()), r.cabinet().where()),
+        new Request.Cabinet(
+            turned.of(r.cabinet().at()),
+            r.cabinet().where(),
+            r.cabinet().others().stream().map(turned::of).toList()),
         r.outlets().stream().map(this::of).toList(),
         r.runs(),
         r.wishes(),

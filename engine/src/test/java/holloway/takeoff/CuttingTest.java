@@ -75,7 +75,10 @@ class CuttingTest {
     assertEquals(n, r.boxes().stream().mapToInt(b -> b.pieces().size()).sum());
     assertEquals(
         n,
-        r.boxes().stream().flatMap(b -> b.pieces().stream()).map(Cutting.Piece::run).distinct()
+        r.boxes().stream()
+            .flatMap(b -> b.pieces().stream())
+            .map(Cutting.Piece::run)
+            .distinct()
             .count());
     // 5 % over what is used, worked out the other way round than in the class.
     r.boxes().forEach(b -> assertTrue(b.used() * 105 <= b.size().mm() * 100, b.toString()));

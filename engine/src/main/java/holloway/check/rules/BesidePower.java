@@ -32,8 +32,7 @@ final class BesidePower implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice; standard (UK)", WiringFigures.BESIDE_POWER.cited(), "50 mm (2 in)");
+    return new Entry("practice; standard (UK)", WiringFigures.BESIDE_POWER.cited(), "50 mm (2 in)");
   }
 
   @Override

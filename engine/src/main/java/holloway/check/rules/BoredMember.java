@@ -35,7 +35,10 @@ final class BoredMember implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("law (US), standard (UK), practice elsewhere", "IRC R502.8, R602.6, R802.7; BS 5268-2 for the UK", "of the depth: 1/3 (US), 1/4 and 0.25 to 0.4 of the span (UK); of a stud: 40 or 60 % (US)");
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        "IRC R502.8, R602.6, R802.7; BS 5268-2 for the UK",
+        "of the depth: 1/3 (US), 1/4 and 0.25 to 0.4 of the span (UK); of a stud: 40 or 60 % (US)");
   }
 
   @Override

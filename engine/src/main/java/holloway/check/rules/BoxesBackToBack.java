@@ -38,7 +38,9 @@ final class BoxesBackToBack implements PlanRule {
   public List<Finding> find(Finished finished) {
     List<Box> planned = new ArrayList<>();
     for (Outlet o : finished.request().outlets()) {
-      if (o.spots().size() == 1 && o.spots().get(0) instanceof Spot.OnWall w && w.upTo().isEmpty()) {
+      if (o.spots().size() == 1
+          && o.spots().get(0) instanceof Spot.OnWall w
+          && w.upTo().isEmpty()) {
         spot(w.at(), finished).ifPresent(at -> planned.add(new Box(o.name(), at)));
       }
     }

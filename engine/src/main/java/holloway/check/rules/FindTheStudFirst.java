@@ -20,7 +20,8 @@ final class FindTheStudFirst implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source", "members found, not assumed");
+    return new Entry(
+        "practice", "common practice, no published source", "members found, not assumed");
   }
 
   @Override

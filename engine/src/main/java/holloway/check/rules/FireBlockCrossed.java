@@ -20,7 +20,10 @@ final class FireBlockCrossed implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("law (US), standard (UK), practice elsewhere", "IRC E3402.3; " + FireFigures.BLOCK_SOURCE, "sealed round the cables");
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        "IRC E3402.3; " + FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
   }
 
   @Override

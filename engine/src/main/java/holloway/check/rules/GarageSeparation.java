@@ -33,7 +33,10 @@ final class GarageSeparation implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("law (US), standard (UK), practice elsewhere", FireFigures.GARAGE_SOURCE, "sealed round the cables");
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.GARAGE_SOURCE,
+        "sealed round the cables");
   }
 
   @Override

@@ -26,7 +26,10 @@ final class GrommetInSteel implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "NEC 300.4(B)(1), worded for power cable (from memory)", "a grommet in each knockout");
+    return new Entry(
+        "practice",
+        "NEC 300.4(B)(1), worded for power cable (from memory)",
+        "a grommet in each knockout");
   }
 
   @Override

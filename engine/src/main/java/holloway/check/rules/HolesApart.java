@@ -23,7 +23,10 @@ final class HolesApart implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("law for joists (US), practice else", "IRC R502.8.1; BS 5268-2 for the UK", "2 in of wood (US joists), three diameters else");
+    return new Entry(
+        "law for joists (US), practice else",
+        "IRC R502.8.1; BS 5268-2 for the UK",
+        "2 in of wood (US joists), three diameters else");
   }
 
   @Override

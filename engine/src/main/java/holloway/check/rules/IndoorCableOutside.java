@@ -28,7 +28,8 @@ final class IndoorCableOutside implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source; the 15 m are NEC 800.48", "0.3 m");
+    return new Entry(
+        "practice", "common practice, no published source; the 15 m are NEC 800.48", "0.3 m");
   }
 
   @Override

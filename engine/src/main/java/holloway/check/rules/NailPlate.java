@@ -39,7 +39,10 @@ final class NailPlate implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)", "1-1/4 in (32 mm)");
+    return new Entry(
+        "practice",
+        TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+        "1-1/4 in (32 mm)");
   }
 
   @Override

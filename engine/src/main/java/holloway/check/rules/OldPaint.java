@@ -31,8 +31,7 @@ final class OldPaint implements PlanRule {
     int built = finished.placed().house().built().value();
     int patches = finished.plan().totals().patches();
     double area = patches * EntryFigures.PATCH_AREA.value();
-    boolean old =
-        finished.place() == RulePlace.US && built < EntryFigures.PAINT_BEFORE.value();
+    boolean old = finished.place() == RulePlace.US && built < EntryFigures.PAINT_BEFORE.value();
     return old && area > EntryFigures.PAINT_INSIDE.value()
         ? List.of(finding(patches, area))
         : List.of();

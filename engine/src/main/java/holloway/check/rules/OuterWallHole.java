@@ -22,7 +22,10 @@ final class OuterWallHole implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source", "slopes down outwards, drip loop, sealed");
+    return new Entry(
+        "practice",
+        "common practice, no published source",
+        "slopes down outwards, drip loop, sealed");
   }
 
   @Override

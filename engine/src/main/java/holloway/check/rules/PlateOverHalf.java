@@ -36,7 +36,8 @@ final class PlateOverHalf implements PlanRule {
     List<Finding> out = new ArrayList<>();
     for (Finished.Made made : finished.holes()) {
       for (Member m : finished.pierced(made.site())) {
-        boolean top = m.kind() == MemberKind.TOP_PLATE && !GrommetInSteel.isSteel(m.owner(), finished);
+        boolean top =
+            m.kind() == MemberKind.TOP_PLATE && !GrommetInSteel.isSteel(m.owner(), finished);
         if (top && bearing(m, finished) && over(m, made)) {
           out.add(finding(made, m));
           break;

@@ -4,8 +4,8 @@ import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.geometry.Point3;
-import holloway.limits.Capstan;
 import holloway.limits.CablingFigures;
+import holloway.limits.Capstan;
 import holloway.limits.SignalFigures;
 import holloway.plan.Plan;
 import java.util.ArrayList;
@@ -54,8 +54,7 @@ public final class PullTension implements PlanRule {
 
   private static double along(List<Plan.PlanStep> fish, String cable) {
     Capstan c =
-        new Capstan(
-            SignalFigures.FRICTION.value(), Capstan.poundsPerThousandFeet(pounds(cable)));
+        new Capstan(SignalFigures.FRICTION.value(), Capstan.poundsPerThousandFeet(pounds(cable)));
     List<Point3> path = new ArrayList<>();
     fish.forEach(s -> path.addAll(s.path()));
     Polyline line = Polyline.of(path);

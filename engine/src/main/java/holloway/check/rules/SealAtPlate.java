@@ -21,7 +21,10 @@ final class SealAtPlate implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("law (US), standard (UK), practice elsewhere", FireFigures.BLOCK_SOURCE, "sealed round the cables");
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
   }
 
   @Override

@@ -48,7 +48,9 @@ final class SharedBox implements PlanRule {
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     for (Outlet o : finished.request().outlets()) {
-      if (o.spots().size() == 1 && o.spots().get(0) instanceof Spot.OnWall w && w.upTo().isEmpty()) {
+      if (o.spots().size() == 1
+          && o.spots().get(0) instanceof Spot.OnWall w
+          && w.upTo().isEmpty()) {
         for (Thing t : finished.placed().house().things()) {
           overlap(o, w.at(), t, finished).ifPresent(out::add);
         }
@@ -84,7 +86,8 @@ final class SharedBox implements PlanRule {
         WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)",
         true,
         new Said(
-            "%s lies where a %s is.".formatted(o.name(), t.kind().name().toLowerCase(java.util.Locale.ROOT)),
+            "%s lies where a %s is."
+                .formatted(o.name(), t.kind().name().toLowerCase(java.util.Locale.ROOT)),
             Legs.number("%.0f mm between the plates", gap / 1e6),
             "0 mm between the plates",
             "Move the outlet, or use a box with a barrier for data. The local code decides."));

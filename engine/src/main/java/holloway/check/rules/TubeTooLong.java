@@ -23,8 +23,7 @@ final class TubeTooLong implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "standard", SignalFigures.TUBE_BENDS.cited(), "two quarter turns and 30 m");
+    return new Entry("standard", SignalFigures.TUBE_BENDS.cited(), "two quarter turns and 30 m");
   }
 
   @Override

@@ -112,11 +112,13 @@ class EveryRuleTest {
     // 24.4 mm for 6.1 mm of cable: a void of 30.5 mm leaves just that
     rule(
         "tight-turn",
-        toy().space("void", HollowKind.DAB_VOID, box(30, 500, 900)).fished(
-            "void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
+        toy()
+            .space("void", HollowKind.DAB_VOID, box(30, 500, 900))
+            .fished("void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
             .find("cat6", 12),
-        toy().space("void", HollowKind.DAB_VOID, box(31, 500, 900)).fished(
-            "void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
+        toy()
+            .space("void", HollowKind.DAB_VOID, box(31, 500, 900))
+            .fished("void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
             .find("cat6", 12));
     // 0.4247 N/m: up 260 m 110.4 N, up 263 m 111.7 N; 25 lbf are 111.2 N
     rule(
@@ -157,7 +159,8 @@ class EveryRuleTest {
         "boxes-back-to-back",
         toy().garage().socketBehind(1609).find("cat6", 12),
         toy().garage().socketBehind(1610).find("cat6", 12));
-    rule("grommet-in-steel", toy().steel(true).find("cat6", 12), toy().steel(false).find("cat6", 1));
+    rule(
+        "grommet-in-steel", toy().steel(true).find("cat6", 12), toy().steel(false).find("cat6", 1));
     rule(
         "garage-ceiling",
         toy().garage().ceilingBored(1999).find("cat6", 12),

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /**
  * Published figures, each at its limit and just past it. The row's id is that of the list of facts;
- * its source stands beside the figure in the sheets of {@code limits}. Grades A and B were seen,
- * D is arithmetic on them.
+ * its source stands beside the figure in the sheets of {@code limits}. Grades A and B were seen, D
+ * is arithmetic on them.
  */
 class PublishedFiguresTest {
   private static final String FILE = "/holloway/published-figures.csv";

@@ -96,11 +96,9 @@ record PublishedLimit(String kind, String args) {
       case "joist-us" -> joist(US, size, inches(x), RulePack.centredEdge(size, inches(x)), 0.3);
       case "joist-us-edge" -> joist(US, size, inches(number(1)), inches(x), 0.3);
       case "stud-us" ->
-          US.studBore(
-                  size, inches(x), RulePack.centredEdge(size, inches(x)), yes(1), yes(2))
+          US.studBore(size, inches(x), RulePack.centredEdge(size, inches(x)), yes(1), yes(2))
               .allowed();
-      case "stud-us-edge" ->
-          US.studBore(size, inches(number(1)), inches(x), true, false).allowed();
+      case "stud-us-edge" -> US.studBore(size, inches(number(1)), inches(x), true, false).allowed();
       case "plate-us" -> US.plateBore(size, inches(x), true).allowed();
       case "unplated" -> !US.needsNailPlate(size, inches(x));
       case "open-power" ->

@@ -20,7 +20,10 @@ class RulesAreDocumentedTest {
     List<String> printed =
         from < 0
             ? List.of()
-            : page.substring(from + HEAD.length()).lines().takeWhile(l -> l.startsWith("|")).toList();
+            : page.substring(from + HEAD.length())
+                .lines()
+                .takeWhile(l -> l.startsWith("|"))
+                .toList();
     assertEquals(String.join("\n", PlanRules.reference()), String.join("\n", printed));
   }
 }

@@ -130,9 +130,7 @@ final class ToyCase {
     obstacles.add(
         new Obstacle(
             Obstacle.Kind.POWER,
-            Optional.of(
-                new Obstacle.InWall(
-                    at.face(), at.along(), fact(10), fact(0), fact(2000))),
+            Optional.of(new Obstacle.InWall(at.face(), at.along(), fact(10), fact(0), fact(2000))),
             Optional.empty(),
             Where.NOWHERE));
     return this;
@@ -231,8 +229,7 @@ final class ToyCase {
     rooms.add(ToyWalls.den());
     FaceRef face = new FaceRef("den", Side.WEST, 1, Where.NOWHERE);
     WallSpot at = new WallSpot(face, new Along(Side.SOUTH, fact(south)), fact(400));
-    things.add(
-        new Thing(Thing.Kind.SOCKET, at, Length.mm(70), Length.mm(114), Where.NOWHERE));
+    things.add(new Thing(Thing.Kind.SOCKET, at, Length.mm(70), Length.mm(114), Where.NOWHERE));
     return this;
   }
 
@@ -248,9 +245,7 @@ final class ToyCase {
             false));
     rooms.add(
         ToyWalls.room(
-            "bonus",
-            Polygon2.rectangle(roomFromX * MM, 0, 9000 * MM, 3000 * MM),
-            2650 * MM));
+            "bonus", Polygon2.rectangle(roomFromX * MM, 0, 9000 * MM, 3000 * MM), 2650 * MM));
     crossing("shop/ceiling/2000", false, List.of("shop/ceiling"));
     return this;
   }
@@ -260,7 +255,17 @@ final class ToyCase {
     Point3 b = at(2000, 1500, 2400);
     sites.add(
         new Site(
-            id, SiteKind.CEILING, a, b, "east/bay-800", "attic", pierces, List.of(), 51, 51, made,
+            id,
+            SiteKind.CEILING,
+            a,
+            b,
+            "east/bay-800",
+            "attic",
+            pierces,
+            List.of(),
+            51,
+            51,
+            made,
             false));
     steps.add(
         new Plan.PlanStep(
@@ -298,8 +303,18 @@ final class ToyCase {
     Plan.Totals t = good.totals();
     Plan.Totals totals =
         new Plan.Totals(
-            t.objective(), t.bound(), 0, t.minutes(), t.holes(), patches, 0, 0, 0, t.money(),
-            t.currency(), t.zones());
+            t.objective(),
+            t.bound(),
+            0,
+            t.minutes(),
+            t.holes(),
+            patches,
+            0,
+            0,
+            0,
+            t.money(),
+            t.currency(),
+            t.zones());
     List<Plan.PlannedHole> made = new ArrayList<>();
     made.add(ToyPlan.hole("west/top/1000", "H1", at(-57, 1000, 2362), "west/bay-800", ids));
     sites.stream()
@@ -307,8 +322,19 @@ final class ToyCase {
         .forEach(x -> made.add(ToyPlan.hole(x.id(), "H9", x.middle(), "east/bay-800", ids)));
     Plan plan =
         new Plan(
-            1, "Toy", good.profile(), good.perMinute(), List.of(), totals, runs, made, List.of(),
-            good.works(), List.of(), List.of(), good.survey());
+            1,
+            "Toy",
+            good.profile(),
+            good.perMinute(),
+            List.of(),
+            totals,
+            runs,
+            made,
+            List.of(),
+            good.works(),
+            List.of(),
+            List.of(),
+            good.survey());
     return PlanRules.find(plan, house(), request(cable));
   }
 
@@ -332,26 +358,45 @@ final class ToyCase {
     House h = p.house();
     House mine =
         new House(
-            h.name(), place, Fact.assumed(built), false, h.outerWalls(), h.innerWalls(), h.levels(),
-            h.rooms(), h.walls(), h.openings(), roofs, h.chases(), obstacles, conduits, h.soffits(),
-            h.skirtings(), things, h.tapes(), h.found(), h.inputs());
+            h.name(),
+            place,
+            Fact.assumed(built),
+            false,
+            h.outerWalls(),
+            h.innerWalls(),
+            h.levels(),
+            h.rooms(),
+            h.walls(),
+            h.openings(),
+            roofs,
+            h.chases(),
+            obstacles,
+            conduits,
+            h.soffits(),
+            h.skirtings(),
+            things,
+            h.tapes(),
+            h.found(),
+            h.inputs());
     List<PlacedRoom> placedRooms = new ArrayList<>(p.rooms());
     placedRooms.addAll(rooms);
     List<Member> solid = new ArrayList<>(base.framed().members());
     solid.addAll(members);
     Placed placed =
         new Placed(
-            mine, p.levels(), placedRooms, p.walls().stream().map(walls).toList(), p.misclosures(), p.unaccounted(), p.assumed());
+            mine,
+            p.levels(),
+            placedRooms,
+            p.walls().stream().map(walls).toList(),
+            p.misclosures(),
+            p.unaccounted(),
+            p.assumed());
     List<Hollow> all = new ArrayList<>(base.hollows());
     all.addAll(hollows);
     List<Site> crossings = new ArrayList<>(base.sites());
     crossings.addAll(sites);
     return new HollowHouse(
-        new Framed(placed, solid, List.of(), List.of()),
-        all,
-        crossings,
-        base.stands(),
-        List.of());
+        new Framed(placed, solid, List.of(), List.of()), all, crossings, base.stands(), List.of());
   }
 
   static Box box(long x, long y, long z) {

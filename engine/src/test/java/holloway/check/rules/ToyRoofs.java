@@ -19,8 +19,7 @@ final class ToyRoofs {
 
   /** A hatch of that many millimetres by 800. */
   static Roof hatched(long mm) {
-    CeilingSpot at =
-        new CeilingSpot("shop", along(Side.WEST), along(Side.SOUTH), Where.NOWHERE);
+    CeilingSpot at = new CeilingSpot("shop", along(Side.WEST), along(Side.SOUTH), Where.NOWHERE);
     return new Roof(
         "roof",
         Optional.of("ground"),

@@ -35,8 +35,7 @@ final class ToyWalls {
     List<Wall.WallFace> faces = new ArrayList<>(w.faces());
     int other = 1 - faces.get(0).side();
     faces.add(
-        new Wall.WallFace(
-            "den", Side.WEST, 1, other, new Interval(0, 3000 * MM), 0, 2387 * MM));
+        new Wall.WallFace("den", Side.WEST, 1, other, new Interval(0, 3000 * MM), 0, 2387 * MM));
     return with(w, w.studs(), faces);
   }
 
