@@ -25,6 +25,7 @@ public final class Referee {
           new BoxRule(),
           new AirRule(),
           new BeamRule(),
+          new SkylightRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

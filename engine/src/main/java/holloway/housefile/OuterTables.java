@@ -52,6 +52,14 @@ final class OuterTables {
               words("bare", "boarded"),
               "bare: its studs stand open to the space behind; boarded (unless said): shut"));
 
+  static final Table SKYLIGHT =
+      Table.of(
+          "skylight",
+          "an opening in a ceiling, with a framed shaft up through the roof",
+          must("in", ROOM, "the room it opens into"),
+          must("at", HouseTables.SPOT, "its centre, from two sides of the room"),
+          must("size", SIZE, "clear at the ceiling, east-west x north-south"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -75,6 +83,7 @@ final class OuterTables {
           may("boarded", YES_NO, "boards to walk on"),
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
+          may("skylights", listOf(new Shape.MapOf(SKYLIGHT)), "shafts up through it"),
           may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
           may(
               "knee-walls",

@@ -95,6 +95,11 @@ final class OuterWriter {
     if (!r.knees().isEmpty()) {
       w.put("knee-walls", r.knees().stream().map(OuterWriter::knee).toList());
     }
+    if (!r.skylights().isEmpty()) {
+      w.put(
+          "skylights",
+          r.skylights().stream().map(k -> hatch(k.at(), k.eastWest(), k.northSouth())).toList());
+    }
     return w.yesNo("boarded", r.boarded())
         .put(
             "hatches",

@@ -51,6 +51,7 @@ final class ReachCheck {
       c.spot(t.at(), "this thing");
     }
     house.roofs().forEach(r -> r.hatches().forEach(h -> c.over(h.at(), "this hatch")));
+    house.roofs().forEach(r -> r.skylights().forEach(k -> c.over(k.at(), "this skylight")));
     for (Obstacle o : house.obstacles()) {
       o.inVoid().ifPresent(v -> c.over(v.at(), "this obstacle"));
     }

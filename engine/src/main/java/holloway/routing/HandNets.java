@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Deck;
+import holloway.framing.Skylights;
 import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
@@ -117,11 +118,12 @@ final class HandNets {
           a.plateZ() + 60_000_000,
           st.works(),
           Way.ATTIC.bit(),
-          !a.outline().equals(a.roofline()));
+          !a.outline().equals(a.roofline()),
+          Skylights.corners(house.framed().placed(), a.roof()));
     }
     if (h.kind() == HollowKind.LOWERED_CEILING) {
       long mid = h.frame().origin().z() + h.clear().z().mid();
-      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0, false);
+      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0, false, List.of());
     }
     Deck d =
         house.framed().decks().stream()
@@ -137,6 +139,7 @@ final class HandNets {
         floor + d.joistZ().mid(),
         st.works(),
         Way.UNDER_FLOOR.bit(),
-        false);
+        false,
+        List.of());
   }
 }

@@ -34,10 +34,18 @@ final class LayNet {
 
   /**
    * How one space is laid: its key in the effort table, its height, the height between joists, its
-   * works and ways; {@code round} adds lines past the corners that stand into its outline.
+   * works and ways; {@code round} adds lines past the corners that stand into its outline, {@code
+   * posts} are corners of what stands in it and is gone round as well.
    */
   record Terms(
-      Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways, boolean round) {}
+      Hollow hollow,
+      String key,
+      long layZ,
+      long betweenZ,
+      int[] works,
+      int ways,
+      boolean round,
+      List<Point2> posts) {}
 
   private final GraphDraft draft;
   private final Prices prices;
@@ -74,14 +82,15 @@ final class LayNet {
     TreeSet<Long> xs = new TreeSet<>();
     TreeSet<Long> ys = new TreeSet<>();
     coarse(xs, ys);
+    List<Point2> corners = new ArrayList<>(terms.posts());
     if (terms.round()) {
-      InnerCorners.of(terms.hollow().area().orElseThrow())
-          .forEach(
-              c -> {
-                xs.addAll(beside(c.x(), middle.x()));
-                ys.addAll(beside(c.y(), middle.y()));
-              });
+      corners.addAll(InnerCorners.of(terms.hollow().area().orElseThrow()));
     }
+    corners.forEach(
+        c -> {
+          xs.addAll(beside(c.x(), middle.x()));
+          ys.addAll(beside(c.y(), middle.y()));
+        });
     approaches.forEach(
         (e, a) -> {
           if (e.hub()) {

@@ -78,6 +78,25 @@ class RoofFaultsTest {
   }
 
   @Test
+  void skylights() throws IOException {
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 9 m], size: 2 ft x 2 ft }]")
+        .assertProblemAt("south 9 m", "this skylight lies beyond");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 4 ft] }]")
+        .assertProblemAt("{ in: office, at: [west 4 ft", "lacks 'size:'");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: garage, at: [west 4 ft, south 4 ft], size: 2 ft x 2 ft }]")
+        .assertProblemAt("garage, at: [west 4 ft", "does not lie over 'garage'");
+  }
+
+  @Test
   void hollows() throws IOException {
     new Written(dir)
         .with("{ chase: shaft", "{ tube: shaft")

@@ -124,6 +124,7 @@ final class TurnedHouse {
         r.joins().stream().map(this::of).toList(),
         r.knees().stream().map(this::of).toList(),
         r.run().map(mirror::of),
+        r.skylights().stream().map(this::of).toList(),
         r.where());
   }
 
@@ -162,6 +163,12 @@ final class TurnedHouse {
     return mirror.swaps()
         ? new Roof.Hatch(mirror.of(h.at()), h.northSouth(), h.eastWest())
         : new Roof.Hatch(mirror.of(h.at()), h.eastWest(), h.northSouth());
+  }
+
+  private Roof.Skylight of(Roof.Skylight k) {
+    return mirror.swaps()
+        ? new Roof.Skylight(mirror.of(k.at()), k.northSouth(), k.eastWest(), k.where())
+        : new Roof.Skylight(mirror.of(k.at()), k.eastWest(), k.northSouth(), k.where());
   }
 
   private Chase of(Chase c) {
