@@ -150,6 +150,8 @@ public enum Turned {
         f.crawlspace().map(this::of),
         f.boards(),
         f.fill(),
+        f.blocksAt(),
+        f.clearOverWalls(),
         f.where());
   }
 
