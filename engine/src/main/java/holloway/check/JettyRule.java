@@ -47,7 +47,9 @@ final class JettyRule implements Rule {
     return List.of();
   }
 
-  /** The stretch has an end well off the studs on either side, and crosses them between the ends. */
+  /**
+   * The stretch has an end well off the studs on either side, and crosses them between the ends.
+   */
   private static boolean passes(Span s, Wall w) {
     Mm a = local(s.a(), w);
     Mm b = local(s.b(), w);

@@ -32,7 +32,8 @@ final class BlockFramer {
 
   /**
    * Blocking between the joists over each wall of the level below that crosses them (practice): a
-   * bearing one, or an outer one that the floor runs past. Square ones are told to {@code bearings}.
+   * bearing one, or an outer one that the floor runs past. Square ones are told to {@code
+   * bearings}.
    */
   void overWalls(List<Interval> bearings) {
     int order = placed.getLevel(deck.level()).order();

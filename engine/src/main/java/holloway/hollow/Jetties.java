@@ -5,10 +5,10 @@ import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Interval;
+import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
-import holloway.geometry.Point3;
 import java.util.List;
 
 /**

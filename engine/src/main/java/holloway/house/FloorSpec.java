@@ -10,8 +10,8 @@ import java.util.Optional;
  * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
  * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets. {@code
  * blocksAt}: rows of solid blocks between the joists, by distance of their centre along them from
- * the floor's west or south outer edge. {@code clearOverWalls}: somebody looked, and no blocks stand
- * between the joists over the bearing and outer walls below.
+ * the floor's west or south outer edge. {@code clearOverWalls}: somebody looked, and no blocks
+ * stand between the joists over the bearing and outer walls below.
  */
 public record FloorSpec(
     Kind kind,
@@ -37,8 +37,7 @@ public record FloorSpec(
       Fill fill,
       List<Fact<Length>> blocksAt,
       Where where) {
-    this(
-        kind, joists, every, run, origin, crawlspace, boards, fill, blocksAt, false, where);
+    this(kind, joists, every, run, origin, crawlspace, boards, fill, blocksAt, false, where);
   }
 
   /** Of a floor without rows of blocks. */

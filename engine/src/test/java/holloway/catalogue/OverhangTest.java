@@ -40,8 +40,7 @@ class OverhangTest {
   }
 
   private static final Chain BLOCKED = house("east-west", "size: 4 m x 6 m");
-  private static final Chain CLEAR =
-      house("east-west, blocks-over-walls: no", "size: 4 m x 6 m");
+  private static final Chain CLEAR = house("east-west, blocks-over-walls: no", "size: 4 m x 6 m");
 
   private static Plan plan(Chain c) {
     Plan p = c.plan(Profile.LEAST_WORK, Set.of("outside"), r -> true);
@@ -109,7 +108,8 @@ class OverhangTest {
       assertEquals(b.clear().x0() > block ? Fill.UNKNOWN : Fill.EMPTY, b.fill(), b::id);
       if (b.clear().x0() > block) {
         // 1000 mm less half a block, half the wall's studs out and as much in, and the rim's 38.
-        assertEquals(1_000_000_000L - 19_000_000L + 44_450_000L - 38_000_000L, b.clear().x().length());
+        assertEquals(
+            1_000_000_000L - 19_000_000L + 44_450_000L - 38_000_000L, b.clear().x().length());
       }
     }
   }
@@ -120,8 +120,7 @@ class OverhangTest {
     List<String> beyond =
         bays(BLOCKED).stream().filter(b -> b.clear().x0() == out).map(Hollow::id).toList();
     assertEquals(15, beyond.size());
-    assertTrue(
-        BLOCKED.house().accesses().stream().noneMatch(a -> beyond.contains(a.hollow())));
+    assertTrue(BLOCKED.house().accesses().stream().noneMatch(a -> beyond.contains(a.hollow())));
   }
 
   @Test
@@ -131,14 +130,12 @@ class OverhangTest {
       assertTrue(b.frame().toWorld(0, b.clear().y().mid(), 0).x() < 4_220_000_000L, b::id);
     }
     assertTrue(
-        along.house().refused().stream()
-            .anyMatch(r -> r.why().contains("no room lies under it")));
+        along.house().refused().stream().anyMatch(r -> r.why().contains("no room lies under it")));
   }
 
   @Test
   void anAngledWallIsBlockedToo() {
-    Chain angled =
-        house("east-west", "outline: [[0 m, 0 m], [4 m, 0 m], [3 m, 6 m], [0 m, 6 m]]");
+    Chain angled = house("east-west", "outline: [[0 m, 0 m], [4 m, 0 m], [3 m, 6 m], [0 m, 6 m]]");
     for (Hollow b : bays(angled)) {
       long x0 = b.frame().toWorld(b.clear().x0(), b.clear().y().mid(), 0).x();
       long x1 = b.frame().toWorld(b.clear().x1(), b.clear().y().mid(), 0).x();
