@@ -18,6 +18,7 @@ public final class Referee {
           new JoinRule(),
           new KneeRule(),
           new FlatRule(),
+          new JettyRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

@@ -103,7 +103,7 @@ final class DeckFramer {
         .filter(b -> b.y().length() > b.x().length())
         .forEach(b -> bearings.add(b.x()));
     BlockFramer blocks = new BlockFramer(placed, deck, local, members);
-    blocks.overBearings(bearings);
+    blocks.overWalls(bearings);
     blocks.rows();
     subfloor(deck, through);
     return deck;

@@ -72,6 +72,7 @@ final class FloorRegions {
         + "|"
         + s.origin().map(f -> String.valueOf(f.value().nm())).orElse("")
         + "|"
+        + s.clearOverWalls()
         + s.boards()
         + s.fill()
         + s.crawlspace().map(c -> "over " + c.clearance().value().nm()).orElse("")

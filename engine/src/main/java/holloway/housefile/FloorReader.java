@@ -65,6 +65,7 @@ final class FloorReader {
             f.choice("fill", Fill.class)
                 .orElseGet(() -> defaults.floorFill(crawlspace.isPresent(), of)),
             blocks(f),
+            f.yesNo("blocks-over-walls").filter(yes -> !yes).isPresent(),
             f.where()));
   }
 

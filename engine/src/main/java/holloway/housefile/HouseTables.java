@@ -101,6 +101,10 @@ final class HouseTables {
               "blocks-at",
               listOf(LENGTH),
               "rows of solid blocks between the joists, from the floor's west or south outer edge"),
+          may(
+              "blocks-over-walls",
+              YES_NO,
+              "whether the joists are blocked over bearing and outer walls below; taken to be"),
           may("fill", wordsOf(Fill.class), "what lies between the joists"));
 
   static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));

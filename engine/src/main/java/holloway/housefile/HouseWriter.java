@@ -124,6 +124,9 @@ public final class HouseWriter {
     if (!f.blocksAt().isEmpty()) {
       w.put("blocks-at", f.blocksAt().stream().map(HouseWriter::text).toList());
     }
+    if (f.clearOverWalls()) {
+      w.put("blocks-over-walls", "no");
+    }
     w.timber("joists", f.joists())
         .maybe("kind", f.joists().map(Fact::value).map(Timber::kind), Shape::word)
         .length("every", f.every())

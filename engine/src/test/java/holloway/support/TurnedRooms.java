@@ -33,6 +33,7 @@ final class TurnedRooms {
         f.boards(),
         f.fill(),
         f.blocksAt(),
+        f.clearOverWalls(),
         f.where());
   }
 
