@@ -23,6 +23,7 @@ final class MarginalSearch {
   private final boolean[] pricedOpen;
   private final boolean[] holeShut;
   private final int[] mark;
+  private int[] company = {};
   private long[] penalty;
   private int stamp;
 
@@ -67,6 +68,14 @@ final class MarginalSearch {
   void shutHole(int hole, boolean shut) {
     holeShut[hole] = shut;
     draft.changedHoles.add(hole);
+  }
+
+  /** From now on a hole costs a new path what it would cost with cables of these kinds as well. */
+  void accompany(int... kinds) {
+    company = kinds;
+    for (int h = 0; h < holeShut.length; h++) {
+      draft.changedHoles.add(h);
+    }
   }
 
   long looks() {
@@ -204,6 +213,9 @@ final class MarginalSearch {
     int[] more = load == null ? new int[edgeExtra.length] : Arrays.copyOf(load, load.length);
     long before = draft.holeUse(hole) == 0 ? 0 : task.capacity.bores(hole, more).extra();
     more[kind]++;
+    for (int other : company) {
+      more[other]++;
+    }
     long after = task.capacity.bores(hole, more).extra();
     return after >= Network.SHUT ? Network.SHUT : Math.max(0, after - before);
   }
