@@ -77,8 +77,10 @@ final class PlanSearch {
   }
 
   private Solution improve(int[] runs, int rounds, int sets) {
-    return new RuinRecreate(draft, zones, search, watch)
-        .improve(runs, rounds, budget.looks() / (2L * sets), progress);
+    long looks = budget.looks() / (2L * sets);
+    new RuinRecreate(draft, zones, search, watch).improve(runs, rounds, looks, progress);
+    new Company(draft, search, watch).improve(runs, looks / 4);
+    return draft.save();
   }
 
   private Solution independent(int[] runs) {

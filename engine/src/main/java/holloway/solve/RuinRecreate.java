@@ -19,6 +19,7 @@ final class RuinRecreate {
   private final Watch watch;
   private final Insertion insertion;
   private final MethodChoice methods;
+  private final Strands strands;
   private final Ruins ruins;
   private final SplittableRandom random = new SplittableRandom(SEED);
 
@@ -30,7 +31,8 @@ final class RuinRecreate {
     this.search = search;
     insertion = new Insertion(draft, search);
     methods = new MethodChoice(draft);
-    ruins = new Ruins(draft, random);
+    strands = new Strands(draft);
+    ruins = new Ruins(draft, strands, random);
   }
 
   /** Starts from what the draft holds and leaves the best plan found in it. */
@@ -68,7 +70,7 @@ final class RuinRecreate {
   private void round(int[] runs, double heat, boolean cold) {
     Solution before = draft.save();
     Ruins.Ruin ruin = ruins.choose(runs);
-    int[] out = shuffled(ruin.runs());
+    int[] out = shuffled(strands.whole(ruin.runs()));
     for (int run : out) {
       if (draft.paths[run] != null) {
         draft.remove(run);

@@ -15,6 +15,14 @@ import org.junit.jupiter.api.Test;
 class AgainstBruteForceTest {
   private static final int SEEDS = Integer.getInteger("holloway.orders", 150);
 
+  /** The two of them have to leave a hole that takes a second bore, and each alone stays there. */
+  @Test
+  void runsThatOnlyGainTogetherMoveTogether() {
+    RandomGraph r = new RandomGraph(838, 7, 7, 3, Profile.FEWEST_HOLES);
+    Solved s = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
+    assertEquals(BruteForce.optimum(r.graph, r.order), s.plan().totals().objective());
+  }
+
   @Test
   void priceIsNearTheOptimumAndTheBoundIsUnderIt() {
     int exact = 0;
