@@ -30,14 +30,17 @@ final class FindTheStudFirst implements PlanRule {
         .filter(m -> m.hole().assumed())
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
                     "common practice, no published source",
-                    m.hole().label()
-                        + " hangs on an assumed layout. Find the studs or joists on both sides of it"
-                        + " first; if they stand elsewhere, write where and plan again."))
+                    false,
+                    new Said(
+                        m.hole().label() + " hangs on an assumed layout.",
+                        "assumed",
+                        "measured or opened up",
+                        "Find the studs or joists on both sides of it first; if they stand"
+                            + " elsewhere, write where and plan again.")))
         .toList();
   }
 }

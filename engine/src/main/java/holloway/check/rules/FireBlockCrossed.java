@@ -33,14 +33,17 @@ final class FireBlockCrossed implements PlanRule {
         .filter(m -> finished.pierces(m.site(), MemberKind.FIRE_BLOCK))
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     duty.severity(),
                     Place.of(m.hole().id(), m.hole().at()),
                     duty.source(),
-                    m.hole().label()
-                        + " goes through a fire block. Close the gap round the cables with fire"
-                        + " caulk so that the block stays whole. The local code decides."))
+                    false,
+                    new Said(
+                        m.hole().label() + " goes through a fire block.",
+                        SealAtPlate.bored(m),
+                        "no open gap",
+                        "Close the gap round the cables with fire caulk so that the block stays"
+                            + " whole. The local code decides.")))
         .toList();
   }
 }

@@ -50,12 +50,16 @@ final class GarageSeparation implements PlanRule {
               && finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
       if (through) {
         out.add(
-            new Finding(
-                id(),
+            say(
                 duty.severity(),
                 Place.of(made.hole().id(), made.hole().at()),
                 duty.source(),
-                made.hole().label() + " goes through the garage separation. " + SEAL));
+                false,
+                new Said(
+                    made.hole().label() + " goes through the garage separation.",
+                    SealAtPlate.bored(made),
+                    "no open gap",
+                    SEAL)));
       }
     }
     boxes(finished, duty, out);
@@ -100,8 +104,14 @@ final class GarageSeparation implements PlanRule {
             .orElse(false);
     if (cut && facesGarage(finished, end) && done.add(end)) {
       var at = leg.path().get(atStart ? 0 : leg.path().size() - 1);
-      String text = "The box for " + end + " is cut into the garage separation. ";
-      out.add(new Finding(id(), duty.severity(), Place.of(end, at), duty.source(), text + SEAL));
+      String text = "The box for " + end + " is cut into the garage separation.";
+      out.add(
+          say(
+              duty.severity(),
+              Place.of(end, at),
+              duty.source(),
+              false,
+              new Said(text, "one box", "no open gap", SEAL)));
     }
   }
 

@@ -51,10 +51,20 @@ final class SupportSpacing implements PlanRule {
         CablingFigures.SUPPORTS.cited(),
         false,
         new Said(
-            "Cable hangs in %s over up to %s.".formatted(s.id(), Legs.metres(s.m())),
+            "Cable hangs %s over up to %s.".formatted(where(s), Legs.metres(s.m())),
             Legs.metres(s.m()),
             Legs.number("%.2f m", most),
             "Hold it with at least %d hooks or clips, none driven into the jacket."
                 .formatted(hooks)));
+  }
+
+  private static String where(Plan.PlanStep s) {
+    String kind = s.hollow().orElse("");
+    if (kind.equals(HollowKind.OUTSIDE_FACE.word())) {
+      return "along the outside";
+    }
+    return kind.equals(HollowKind.CRAWLSPACE.word())
+        ? "in the crawlspace"
+        : "over a lowered ceiling";
   }
 }

@@ -46,8 +46,15 @@ class EveryRuleTest {
       assertEquals(List.of(), h.at(), r.id() + " at its limit");
       assertFalse(r.entry().severity().isBlank() || r.entry().source().isBlank(), r.id());
       assertFalse(r.entry().limit().isBlank(), r.id());
+      h.over().forEach(EveryRuleTest::assertFull);
     }
     assertEquals(PlanRules.all().size(), cases.size());
+  }
+
+  /** What was measured, the limit and what to do stand apart, and the text ends with the last. */
+  private static void assertFull(Finding f) {
+    assertFalse(f.measured().isBlank() || f.limit().isBlank() || f.toDo().isBlank(), f.toString());
+    assertTrue(f.text().endsWith(" " + f.toDo()), f.toString());
   }
 
   /** What hangs on a run's length and spaces. */
