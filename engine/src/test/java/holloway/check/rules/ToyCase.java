@@ -12,6 +12,7 @@ import holloway.geometry.Polygon2;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
+import holloway.house.Conduit;
 import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.house.RulePlace;
@@ -89,19 +90,7 @@ final class ToyCase {
 
   /** A link to another building, with so much earth over it. */
   ToyCase link(Conduit.Kind kind, double depth) {
-    conduits.add(
-        new Conduit(
-            "yard",
-            spot(Side.WEST, 1000, 400),
-            spot(Side.EAST, 1000, 400),
-            Length.mm(50),
-            1,
-            Fact.stated(Length.mm(4000), Where.NOWHERE),
-            kind,
-            Optional.of(
-                new Conduit.Outdoor(
-                    true, Optional.of(Fact.stated(Length.mm(depth), Where.NOWHERE)))),
-            Where.NOWHERE));
+    stated.link(kind, depth);
     return this;
   }
 

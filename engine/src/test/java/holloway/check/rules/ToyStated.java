@@ -59,6 +59,23 @@ final class ToyStated {
             Where.NOWHERE));
   }
 
+  /** A link to another building, with so much earth over it. */
+  void link(Conduit.Kind kind, double depth) {
+    conduits.add(
+        new Conduit(
+            "yard",
+            spot(Side.WEST, 1000, 400),
+            spot(Side.EAST, 1000, 400),
+            Length.mm(50),
+            1,
+            Fact.stated(Length.mm(4000), Where.NOWHERE),
+            kind,
+            Optional.of(
+                new Conduit.Outdoor(
+                    true, Optional.of(Fact.stated(Length.mm(depth), Where.NOWHERE)))),
+            Where.NOWHERE));
+  }
+
   /** Power cable in the east wall, from the floor to 2 m, its near side so far from the south. */
   void powerInWall(long south) {
     WallSpot at = spot(Side.EAST, south, 0);
