@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.catalog.PriceList;
 import holloway.house.Fact;
 import holloway.house.Found;
 import holloway.house.House;
@@ -71,7 +72,7 @@ public final class HouseFile {
     List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
     WishesReader wishes = new WishesReader(house, wishesFile);
     RequestReader wanted = new RequestReader(house, defaults, wishes.through());
-    Optional<Request> request = wanted.read(wishes.read(), effort);
+    Optional<Request> request = wanted.read(wishes.read(), effort, prices(house));
     House built = house(house, defaults, found);
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
@@ -82,6 +83,13 @@ public final class HouseFile {
     PierCheck.check(built, problems);
     SkylightCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
+  }
+
+  private PriceList prices(Entry house) {
+    return house
+        .parsed("prices", s -> Forms.name(s.text()))
+        .flatMap(f -> PriceFile.read(path.resolveSibling(f), problems, inputs))
+        .orElse(PriceList.NONE);
   }
 
   private Effort effort(Entry house) {

@@ -33,12 +33,14 @@ public final class PriceFile {
   }
 
   /** A price list, or what is wrong with the file. */
-  public record Answer(Optional<PriceList> list, List<Problem> problems) {}
+  public record Answer(
+      Optional<PriceList> list, List<Problem> problems, List<InputFile> inputs) {}
 
   public static Answer read(Path path) {
     Problems problems = new Problems();
-    Optional<PriceList> list = read(path, problems, new ArrayList<>());
-    return new Answer(problems.isEmpty() ? list : Optional.empty(), problems.sorted());
+    List<InputFile> inputs = new ArrayList<>();
+    Optional<PriceList> list = read(path, problems, inputs);
+    return new Answer(problems.isEmpty() ? list : Optional.empty(), problems.sorted(), inputs);
   }
 
   /** Problems and the fingerprint are recorded. */

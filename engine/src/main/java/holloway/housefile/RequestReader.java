@@ -1,5 +1,7 @@
 package holloway.housefile;
 
+import holloway.catalog.PinOut;
+import holloway.catalog.PriceList;
 import holloway.house.Fact;
 import holloway.house.WallSpot;
 import holloway.house.Where;
@@ -38,7 +40,7 @@ final class RequestReader {
   }
 
   /** Empty when the cabinet cannot be read. */
-  Optional<Request> read(Wishes wishes, Effort effort) {
+  Optional<Request> read(Wishes wishes, Effort effort, PriceList prices) {
     Optional<WallSpot> cabinet =
         house
             .map("cabinet", WantedTables.CABINET)
@@ -60,7 +62,11 @@ final class RequestReader {
                 outlets,
                 runs,
                 wishes,
-                effort));
+                effort,
+                prices,
+                new Request.Shop(
+                    house.choice("pin-out", PinOut.class).orElse(PinOut.USUAL),
+                    house.text("prices"))));
   }
 
   private List<WallSpot> otherPlaces() {

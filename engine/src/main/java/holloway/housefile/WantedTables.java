@@ -17,6 +17,7 @@ import holloway.catalog.Cable;
 import holloway.catalog.Cables;
 import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
+import holloway.catalog.PinOut;
 import holloway.request.Profile;
 import holloway.request.Wishes;
 import holloway.units.Length;
@@ -188,5 +189,7 @@ final class WantedTables {
           may("links", listOf(new Shape.MapOf(LINK)), "cables between outlets"),
           may("wishes", new Shape.MapOf(WISHES), "what you prefer"),
           CREW,
+          may("pin-out", wordsOf(PinOut.class), "which scheme the jacks are wired to"),
+          may("prices", new Shape.Text(Form.FILE), "a price file beside this one"),
           may("effort", new Shape.Text(Form.FILE), "your own effort file beside this one"));
 }

@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.catalog.PinOut;
 import holloway.request.Effort;
 import holloway.request.Outlet;
 import holloway.request.Request;
@@ -37,6 +38,10 @@ final class WantedWriter {
     file.put("links", links());
     file.put("wishes", wishes(request.wishes()));
     file.put("crew", String.valueOf(request.wishes().crew()));
+    if (request.shop().pinOut() != PinOut.USUAL) {
+      file.word("pin-out", request.shop().pinOut());
+    }
+    file.maybe("prices", request.shop().priceFile(), f -> f);
   }
 
   private Map<String, Object> outlet(Outlet o) {

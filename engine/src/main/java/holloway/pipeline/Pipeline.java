@@ -38,7 +38,7 @@ public final class Pipeline {
     Plan bare = proven.plan();
     List<Plan.OpenShaft> first =
         new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
-    Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed, first));
+    Plan noted = bare.withInputs(o.inputs(), SurveyWords.notes(o.placed, first));
     Plan taken = TakeOff.of(noted, o.request, o.placed);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
@@ -169,18 +169,32 @@ public final class Pipeline {
     return stages.importFile(model, wishes, name);
   }
 
-  private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}
+  private record Opened(
+      Placed placed,
+      Request request,
+      List<Finding> findings,
+      Stages.Site site,
+      Optional<Stages.Priced> priced) {
+    /** The house file and those beside it, then a price file given by the command. */
+    List<Plan.Input> inputs() {
+      List<Plan.Input> all = new ArrayList<>(SurveyWords.inputs(placed));
+      priced.ifPresent(
+          p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
+      return all.stream().distinct().toList();
+    }
+  }
 
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = stages.read(houseFile);
     Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
-    Request request = settings.prices().map(f -> asked.with(stages.prices(f))).orElse(asked);
+    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
+    Request request = priced.map(p -> asked.with(p.list())).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");
     Stages.Site site = stages.derive(placed.value(), request);
-    return new Opened(placed.value(), request, placed.findings(), site);
+    return new Opened(placed.value(), request, placed.findings(), site, priced);
   }
 }

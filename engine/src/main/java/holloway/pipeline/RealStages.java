@@ -44,10 +44,11 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public PriceList prices(Path file) {
+  public Priced prices(Path file) {
     PriceFile.Answer answer = PriceFile.read(file);
     return answer
         .list()
+        .map(list -> new Priced(list, answer.inputs()))
         .orElseThrow(
             () -> new InputTrouble(answer.problems().stream().map(Problem::toString).toList()));
   }

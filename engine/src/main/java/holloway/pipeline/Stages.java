@@ -20,8 +20,11 @@ import java.util.Set;
 interface Stages {
   Reading read(Path houseFile);
 
+  /** A price list, and the fingerprint of its file. */
+  record Priced(PriceList list, List<House.InputFile> inputs) {}
+
   /** A price file. */
-  default PriceList prices(Path file) {
+  default Priced prices(Path file) {
     throw new InputTrouble("no price file can be read here");
   }
 

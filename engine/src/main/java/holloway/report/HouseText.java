@@ -75,6 +75,11 @@ public final class HouseText {
                   o.feed() ? ", the provider's feed" : ""));
     }
     page.put("  ", UnitWords.count(request.runs().size(), "run") + " in all");
+    page.put(
+        "  ",
+        "jacks wired to T568"
+            + request.shop().pinOut()
+            + (request.prices().stated() ? "; prices: " + request.prices().name() : ""));
   }
 
   private void doubts(List<Plan.FindingLine> findings) {

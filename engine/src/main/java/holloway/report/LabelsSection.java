@@ -2,7 +2,7 @@ package holloway.report;
 
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
-import holloway.schedule.PinOut;
+import holloway.catalog.PinOut;
 import java.util.List;
 
 /** The cable schedule: label, cable, where each end goes; and the pins. */
@@ -42,14 +42,19 @@ final class LabelsSection {
   }
 
   private void pins() {
-    page.line("  pin  T568%s, use this  T568B".formatted(PinOut.USUAL));
+    PinOut use = sheet.request().shop().pinOut();
+    page.line(
+        use == PinOut.A ? "  pin  T568A, use this  T568B" : "  pin  T568A             T568B, use this");
     for (int p = 0; p < 8; p++) {
       page.line(
           "   %d   %-16s  %s".formatted(p + 1, PinOut.A.pins().get(p), PinOut.B.pins().get(p)));
     }
     page.put(
         "  ",
-        "Homes use A (TIA-570-A). Where jacks already there are B, make all of them B: both ends of"
-            + " a cable have to be the same.");
+        use == PinOut.A
+            ? "Homes use A (TIA-570-A). Where jacks already there are B, make all of them B ('pin-out:"
+                + " b' in the house file): both ends of a cable have to be the same."
+            : "You chose B; homes use A (TIA-570-A). Both work: both ends of a cable have to be the"
+                + " same.");
   }
 }

@@ -7,7 +7,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
-import holloway.schedule.PinOut;
+import holloway.catalog.PinOut;
 import holloway.survey.Placed;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;
@@ -36,8 +36,9 @@ final class TakeOffDocument {
                     .put("bound", a.bound()));
     ArrayNode labels = root.putArray("labels");
     Labels.of(plan, request, placed).forEach(l -> label(labels.addObject(), l));
-    ObjectNode pins = root.putObject("pin-out").put("scheme", PinOut.USUAL.name());
-    pins.set("pins", Documents.words(PinOut.USUAL.pins()));
+    PinOut use = request.shop().pinOut();
+    ObjectNode pins = root.putObject("pin-out").put("scheme", use.name());
+    pins.set("pins", Documents.words(use.pins()));
     ArrayNode tasks = root.putArray("tasks");
     TaskMinutes.of(plan)
         .forEach(

@@ -3,6 +3,7 @@ package holloway.schedule;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.catalog.PinOut;
 import holloway.pipeline.Toy;
 import holloway.plan.Plan;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package holloway.schedule;
+package holloway.catalog;
 
 import java.util.List;
 
@@ -10,7 +10,7 @@ public enum PinOut {
   A("white/green", "green", "white/orange", "orange"),
   B("white/orange", "orange", "white/green", "green");
 
-  /** The scheme unless somebody says otherwise. */
+  /** The scheme unless the house file says otherwise: TIA-570-A for homes (A7-9). */
   public static final PinOut USUAL = A;
 
   private final List<String> pins;
