@@ -33,8 +33,7 @@ public final class PriceFile {
   }
 
   /** A price list, or what is wrong with the file. */
-  public record Answer(
-      Optional<PriceList> list, List<Problem> problems, List<InputFile> inputs) {}
+  public record Answer(Optional<PriceList> list, List<Problem> problems, List<InputFile> inputs) {}
 
   public static Answer read(Path path) {
     Problems problems = new Problems();

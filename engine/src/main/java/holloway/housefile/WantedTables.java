@@ -15,9 +15,9 @@ import static holloway.housefile.Table.must;
 
 import holloway.catalog.Cable;
 import holloway.catalog.Cables;
+import holloway.catalog.PinOut;
 import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
-import holloway.catalog.PinOut;
 import holloway.request.Profile;
 import holloway.request.Wishes;
 import holloway.units.Length;

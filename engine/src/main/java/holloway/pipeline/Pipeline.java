@@ -178,8 +178,7 @@ public final class Pipeline {
     /** The house file and those beside it, then a price file given by the command. */
     List<Plan.Input> inputs() {
       List<Plan.Input> all = new ArrayList<>(SurveyWords.inputs(placed));
-      priced.ifPresent(
-          p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
+      priced.ifPresent(p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
       return all.stream().distinct().toList();
     }
   }

@@ -1,6 +1,5 @@
 package holloway.pipeline;
 
-import holloway.catalog.PriceList;
 import holloway.finding.Outcome;
 import holloway.framing.Framed;
 import holloway.framing.Framing;

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 
-/** Findings by how binding they are, law first; what differs by its hole or run only is said once. */
+/**
+ * Findings by how binding they are, law first; what differs by its hole or run only is said once.
+ */
 final class FindingsSection {
   private static final List<String> ORDER = List.of("law", "standard", "practice", "note");
 
@@ -21,7 +23,8 @@ final class FindingsSection {
         Map<String, List<Plan.FindingLine>> alike = new LinkedHashMap<>();
         findings.stream()
             .filter(f -> f.severity().equals(severity) && f.broken() == broken)
-            .forEach(f -> alike.computeIfAbsent(AlikeFindings.key(f), k -> new ArrayList<>()).add(f));
+            .forEach(
+                f -> alike.computeIfAbsent(AlikeFindings.key(f), k -> new ArrayList<>()).add(f));
         alike.values().forEach(group -> new AlikeFindings(group, words).write(page));
       }
     }

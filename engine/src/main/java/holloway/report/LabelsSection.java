@@ -1,8 +1,8 @@
 package holloway.report;
 
+import holloway.catalog.PinOut;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
-import holloway.catalog.PinOut;
 import java.util.List;
 
 /** The cable schedule: label, cable, where each end goes; and the pins. */
@@ -44,7 +44,9 @@ final class LabelsSection {
   private void pins() {
     PinOut use = sheet.request().shop().pinOut();
     page.line(
-        use == PinOut.A ? "  pin  T568A, use this  T568B" : "  pin  T568A             T568B, use this");
+        use == PinOut.A
+            ? "  pin  T568A, use this  T568B"
+            : "  pin  T568A             T568B, use this");
     for (int p = 0; p < 8; p++) {
       page.line(
           "   %d   %-16s  %s".formatted(p + 1, PinOut.A.pins().get(p), PinOut.B.pins().get(p)));

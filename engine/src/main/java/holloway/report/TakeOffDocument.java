@@ -2,12 +2,12 @@ package holloway.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.catalog.PinOut;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
-import holloway.catalog.PinOut;
 import holloway.survey.Placed;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;

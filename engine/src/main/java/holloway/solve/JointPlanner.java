@@ -13,6 +13,9 @@ public final class JointPlanner {
 
   private static final double FOR_THE_PROOF = 0.85;
 
+  /** Where near enough is asked for, this part of the budget is tried first. */
+  private static final double EARLY = 0.1;
+
   private JointPlanner() {}
 
   /**
@@ -33,6 +36,12 @@ public final class JointPlanner {
     Task task = new Task(graph, order);
     Reach reach = new Reach(task);
     Watch watch = new Watch(stop);
+    if (stop.gap() > 0) {
+      Solved near = early(task, reach, budget, progress, watch);
+      if (near != null) {
+        return near;
+      }
+    }
     PlanSearch search = new PlanSearch(task, budget, progress, watch);
     watch.until(FOR_THE_PLAN);
     Solution first = search.run(reach.routable());
@@ -46,6 +55,25 @@ public final class JointPlanner {
     Solution best = more ? search.guided(routed, first, proof.guide()) : first;
     progress.closing(best.price(), bound.bound());
     return answer(task, reach, best, bound, watch.cut());
+  }
+
+  /** A tenth of the search first: the answer if that is proven near enough already, or null. */
+  private static Solved early(
+      Task task, Reach reach, Budget budget, Progress progress, Watch watch) {
+    Budget some = budget.part(EARLY);
+    Progress steps = progress::at;
+    watch.until(FOR_THE_PLAN * EARLY);
+    Solution first = new PlanSearch(task, some, steps, watch).run(reach.routable());
+    if (first.routed() < reach.routable().length) {
+      return null;
+    }
+    watch.until(FOR_THE_PROOF * EARLY);
+    Certificate bound = new Bound(task, some, steps, watch).prove(reach.routable(), first);
+    if (bound.bound() < watch.enough(first.price(), task.net.grain())) {
+      return null;
+    }
+    progress.closing(first.price(), bound.bound());
+    return answer(task, reach, first, bound, false);
   }
 
   static Solved answer(Task task, Reach reach, Solution best, Certificate bound, boolean cut) {

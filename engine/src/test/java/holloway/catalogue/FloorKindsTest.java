@@ -62,13 +62,15 @@ class FloorKindsTest {
   private static List<Integer> joists(String made, int cables) {
     StringBuilder wanted = new StringBuilder(POINTS.substring(0, POINTS.indexOf("  - { from")));
     for (int i = 0; i < cables; i++) {
-      wanted.append("    - { from: one, to: two, cable: cat6, name: link ").append(i).append(" }\n");
+      wanted
+          .append("    - { from: one, to: two, cable: cat6, name: link ")
+          .append(i)
+          .append(" }\n");
     }
     String floor = "joists: 2x10, every: 16 in, " + JOISTS;
     Plan p =
         WrittenHouse.of(
-                TwoStoreys.with(
-                    floor, floor.replace("2x10", made), DESK, wanted.toString()))
+                TwoStoreys.with(floor, floor.replace("2x10", made), DESK, wanted.toString()))
             .plan("outside", "surface");
     assertEquals(List.of(), p.unrouted());
     return p.holes().stream()

@@ -65,9 +65,9 @@ class RoomShapesTest {
     // A bite of 2 m by 1.5 m out of the north-east; the desk 800 mm up the bite's west wall. The
     // line keeps 12 mm off the walls: east 2988, north 2476, west 2000 to the inner corner, north
     // 812. By the west wall it would be 2988 + 3976 + 3976 + 688.
-    Plan p = plan(house(outline("0 0, 6 0, 6 2.5, 4 2.5, 4 4, 0 4"), "wall: east 2, from: south 0.8 m"));
-    assertEquals(
-        List.of("3000 12", "5988 12", "5988 2488", "3988 2488", "3988 3300"), turns(p));
+    Plan p =
+        plan(house(outline("0 0, 6 0, 6 2.5, 4 2.5, 4 4, 0 4"), "wall: east 2, from: south 0.8 m"));
+    assertEquals(List.of("3000 12", "5988 12", "5988 2488", "3988 2488", "3988 3300"), turns(p));
     assertEquals(2.988 + 2.476 + 2 + 0.812 + ENDS, p.totals().routeM(), 1e-6);
   }
 
@@ -92,8 +92,7 @@ class RoomShapesTest {
     // 12 x (root 2 - 1) = 4.9706 mm short of the corners: north to 2500 - 4.97, across to 4500 -
     // 4.97, so 3988 - 2495.03 = 1492.97 of each and that times root 2 aslant.
     Plan cut = plan(house(outline("0 0, 6 0, 6 2.5, 4.5 4, 0 4"), "wall: north, from: west 3 m"));
-    assertEquals(
-        List.of("3000 12", "5988 12", "5988 2495", "4495 3988", "3000 3988"), turns(cut));
+    assertEquals(List.of("3000 12", "5988 12", "5988 2495", "4495 3988", "3000 3988"), turns(cut));
     double short1 = 0.012 * (Math.sqrt(2) - 1);
     double north = 2.5 - short1 - 0.012;
     double west = 4.5 - short1 - 3;
@@ -135,12 +134,14 @@ class RoomShapesTest {
   @Test
   @Feature("closet in a room")
   void aClosetInTheCornerIsEnteredByOneHole() {
-    // In the bite of the L, walls of 114.3 mm (4114.3 to 6000 and 2614.3 to 4000 inside): the shelf stands on its north wall, 1 m from its west one.
+    // In the bite of the L, walls of 114.3 mm (4114.3 to 6000 and 2614.3 to 4000 inside): the shelf
+    // stands on its north wall, 1 m from its west one.
     String text =
         HOUSE
             .replace("SHAPE", outline("0 0, 6 0, 6 2.5, 4 2.5, 4 4, 0 4"))
             .replace("cabinet:", CLOSET + "cabinet:")
-            .replace("in: hall, wall: north, from: west 3 m", "in: closet, wall: north, from: west 1 m");
+            .replace(
+                "in: hall, wall: north, from: west 3 m", "in: closet, wall: north, from: west 1 m");
     WrittenHouse closet = WrittenHouse.of(text);
     Plan p = plan(closet);
     // 80 mm off the corner at 6000 and 150 above the floor, through both boards of the south wall.

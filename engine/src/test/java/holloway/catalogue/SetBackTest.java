@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** A storey that ends half-way over a room; a flat roof lies beside its wall. */
+@Feature("storey that sets back")
 class SetBackTest {
   private static final String TEXT =
       """

@@ -31,7 +31,8 @@ class SharedHoleTest {
     Plan one = WrittenHouse.of(ToyAttic.TEXT).plan();
     Plan two =
         WrittenHouse.of(ToyAttic.TEXT.replace("cables: [cat6]", "cables: [cat6, cat6]")).plan();
-    // The legs again and two bits one size wider, 0.5 each. The bays are fished, 6.2123 and 7.55342.
+    // The legs again and two bits one size wider, 0.5 each. The bays are fished, 6.2123 and
+    // 7.55342.
     // In the attic cable lies 25 mm over the chords of 88.9 on the ceiling: from the plates' top
     // 113.9 up and down again; the holes are 6 bays of 16 in, 2438.4, apart, and the
     // attic's lines stand every 50 mm from its end at -102: the one at 1398 is 11.7 from the first

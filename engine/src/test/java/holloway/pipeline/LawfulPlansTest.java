@@ -50,8 +50,7 @@ class LawfulPlansTest {
   /** How many holes the plan makes, none of them against the law. */
   private static int holes(Path house) {
     Plan plan = new Pipeline(Progress.SILENT).plan(house, QUICK).plan();
-    Set<String> made =
-        plan.holes().stream().map(Plan.PlannedHole::id).collect(Collectors.toSet());
+    Set<String> made = plan.holes().stream().map(Plan.PlannedHole::id).collect(Collectors.toSet());
     List<Plan.FindingLine> broken = new ArrayList<>(plan.findings());
     broken.removeIf(f -> !f.breaksLaw() || !made.contains(f.place()));
     assertEquals(List.of(), broken, house.toString());

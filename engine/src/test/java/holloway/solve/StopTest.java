@@ -93,6 +93,27 @@ class StopTest {
     assertTrue(steps[0] < steps[1], steps[0] + " and " + steps[1]);
   }
 
+  /** A tenth of the rounds is tried first; where that is near enough nothing more is done. */
+  @Test
+  void nearEnoughIsTriedBeforeTheWholePlanSearch() {
+    int[] rounds = new int[2];
+    for (int i = 0; i < 2; i++) {
+      int at = i;
+      Progress count = (what, done, of) -> rounds[at] += what.startsWith("improving") ? 1 : 0;
+      solve(HOUSE, Budget.USUAL, new Stop(i == 0 ? 0.2 : 0, Stop.ENDLESS), count);
+    }
+    assertTrue(rounds[0] * 4 < rounds[1], rounds[0] + " of " + rounds[1]);
+  }
+
+  @Test
+  void neverEndingEarlyIsAsIfNothingWereSaid() {
+    Solved without = JointPlanner.solve(HOUSE.graph, HOUSE.order, Budget.QUICK, Progress.SILENT);
+    Solved never = solve(Stop.NEVER);
+    assertEquals(PlanJson.write(without.plan()), PlanJson.write(never.plan()));
+    assertEquals(without.bound(), never.bound());
+    assertFalse(never.cut());
+  }
+
   @Test
   void theBoundClosesInOnThePlan() {
     long[] last = {0, Long.MAX_VALUE};

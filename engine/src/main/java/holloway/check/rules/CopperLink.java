@@ -25,7 +25,10 @@ final class CopperLink implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source; NEC 800.90(B), 800.100(A)", "fibre, or a protector at both ends");
+    return new Entry(
+        "practice",
+        "common practice, no published source; NEC 800.90(B), 800.100(A)",
+        "fibre, or a protector at both ends");
   }
 
   @Override

@@ -73,7 +73,9 @@ final class GrommetInSteel implements PlanRule {
             "a grommet",
             "Snap a plastic grommet into the knockout before the cable goes through: its edge cuts"
                 + " jackets. A magnet is no help in this wall; use a rod or a hook."
-                + (site.assumed() ? " Its height is the usual one: look before you rely on it." : "")));
+                + (site.assumed()
+                    ? " Its height is the usual one: look before you rely on it."
+                    : "")));
   }
 
   /** The wall of a member, whose name is the member's up to its last part. */

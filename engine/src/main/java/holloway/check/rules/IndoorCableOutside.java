@@ -8,7 +8,6 @@ import holloway.hollow.HollowKind;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Sun and wet spoil the jacket of an indoor cable: a run that goes along the outside face wants an

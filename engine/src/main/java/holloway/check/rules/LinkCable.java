@@ -22,7 +22,10 @@ final class LinkCable implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source; the 15 m are NEC 800.48", "listed for where it lies");
+    return new Entry(
+        "practice",
+        "common practice, no published source; the 15 m are NEC 800.48",
+        "listed for where it lies");
   }
 
   @Override

@@ -32,7 +32,10 @@ final class LinkDepth implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "NEC 830.47(C), for network-powered broadband", "18 in (450 mm) bare, 12 in (300 mm) in a plastic duct");
+    return new Entry(
+        "practice",
+        "NEC 830.47(C), for network-powered broadband",
+        "18 in (450 mm) bare, 12 in (300 mm) in a plastic duct");
   }
 
   @Override

@@ -83,7 +83,8 @@ final class PowerInTheBay implements PlanRule {
         "NEC 800.133(A)(2) and its exception",
         false,
         new Said(
-            "A %s stands on the bay %s: a power cable is probably in it.".formatted(thing, bay.id()),
+            "A %s stands on the bay %s: a power cable is probably in it."
+                .formatted(thing, bay.id()),
             "not known where in the bay",
             "50 mm (2 in) apart",
             "Switch that circuit off and prove it dead before boring; keep the data cable 50 mm"

@@ -172,7 +172,8 @@ final class ToyCase {
     List<Plan.PlannedRun> runs = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
       String id = "desk/" + cable + "-" + i;
-      runs.add(new Plan.PlannedRun(id, "cabinet", "desk", cable, cutMetres, cutMetres, run.steps()));
+      runs.add(
+          new Plan.PlannedRun(id, "cabinet", "desk", cable, cutMetres, cutMetres, run.steps()));
     }
     List<String> ids = runs.stream().map(Plan.PlannedRun::id).toList();
     Plan good = ToyPlan.good();
@@ -218,7 +219,8 @@ final class ToyCase {
     Outlet desk =
         new Outlet(
             "desk",
-            List.of(new Spot.OnWall(ToyStated.spot(Side.EAST, 1000, outletHeight), Optional.empty())),
+            List.of(
+                new Spot.OnWall(ToyStated.spot(Side.EAST, 1000, outletHeight), Optional.empty())),
             List.of(cable),
             0,
             feed,
