@@ -146,7 +146,7 @@ class OutdoorLinkTest {
             .findFirst()
             .orElseThrow()
             .text();
-    assertTrue(says.startsWith("The link yard is dug."), says);
+    assertTrue(says.startsWith("The link yard is dug and has "), says);
     assertFalse(finds(plan(SPAN), rule));
   }
 

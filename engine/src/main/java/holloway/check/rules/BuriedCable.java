@@ -21,8 +21,8 @@ final class BuriedCable implements PlanRule {
 
   @Override
   public String about() {
-    return "Cable in a trench lies as deep as the one code article asks that names a depth. How deep"
-        + " the trench is the plan does not know; today none is planned.";
+    return "Cable in a trench lies as deep as the one code article asks that names a depth. A link whose"
+        + " depth is stated has a finding of its own.";
   }
 
   @Override

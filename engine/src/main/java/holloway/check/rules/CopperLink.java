@@ -5,7 +5,6 @@ import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Copper ties the earths of two buildings together: lightning near by, or a fault, runs over it.
@@ -40,22 +39,22 @@ final class CopperLink implements PlanRule {
   }
 
   private Finding finding(LinkUse use) {
-    String text =
-        String.format(
-            Locale.ROOT,
-            "%s is copper from one building to another through %s. Their earths are not at one"
-                + " potential, and lightning near by drives a surge over it: take fibre without"
-                + " metal in it, or fit a surge protector as near as can be to where it enters at"
-                + " both ends, bonded to the earth of that building by a short straight wire"
-                + " (14 AWG copper or more, at most 20 ft (6 m) in a US dwelling). Bonding is for a licensed"
-                + " electrician; the local code decides whether a protector is law for this cable.",
-            use.run().id(),
-            use.link().name());
-    return new Finding(
-        id(),
+    String what =
+        "%s is copper from one building to another through %s. Their earths are not at one potential, and lightning near by drives a surge over it."
+            .formatted(use.run().id(), use.link().name());
+    return say(
         Severity.PRACTICE,
         Place.of(use.run().id(), use.step().path().get(0)),
         "common practice, no published source; protector and bonding after NEC 800.90(B), 800.100(A)",
-        text);
+        false,
+        new Said(
+            what,
+            use.run().cable(),
+            "fibre, or a surge protector at both ends",
+            "Take fibre without metal in it, or fit a surge protector as near as can be to where it"
+                + " enters at both ends, bonded to the earth of that building by a short straight wire"
+                + " (14 AWG copper or more, at most 20 ft (6 m) in a US dwelling). Bonding is for a"
+                + " licensed electrician; the local code decides whether a protector is law for this"
+                + " cable."));
   }
 }

@@ -35,24 +35,28 @@ final class LinkCable implements PlanRule {
 
   private Finding finding(LinkUse use) {
     boolean outdoor = Cable.find(use.run().cable()).map(Cable::outdoor).orElse(false);
-    String text =
+    String what =
         String.format(
             Locale.ROOT,
-            "%s goes %.1f m through the link %s as %s%s. The cable has to be listed for %s. What is"
-                + " not also listed for indoor use may lie indoors for at most 15 m (50 ft) from"
-                + " where it enters. The local code decides.",
+            "%s goes %.1f m through the link %s as %s%s.",
             use.run().id(),
             use.step().m(),
             use.link().name(),
             use.run().cable(),
-            outdoor ? "" : ", an indoor cable: ask for outdoor-cat6 or outdoor-fibre",
-            listing(use));
-    return new Finding(
-        id(),
+            outdoor ? "" : ", an indoor cable: ask for outdoor-cat6 or outdoor-fibre");
+    return say(
         Severity.PRACTICE,
         Place.of(use.run().id(), use.step().path().get(0)),
         "common practice, no published source; the 15 m are NEC 800.48",
-        text);
+        false,
+        new Said(
+            what,
+            use.run().cable(),
+            "listed for " + listing(use),
+            "Buy cable that is listed for "
+                + listing(use)
+                + ". What is not also listed for indoor use may lie indoors for at most 15 m (50 ft)"
+                + " from where it enters. The local code decides."));
   }
 
   private static String listing(LinkUse use) {

@@ -44,43 +44,46 @@ final class LinkDepth implements PlanRule {
     TreeSet<String> told = new TreeSet<>();
     for (LinkUse use : LinkUse.of(finished)) {
       if (use.inEarth() && told.add(use.link().name())) {
-        says(use.link(), finished.place()).ifPresent(t -> out.add(finding(use, t)));
+        says(use.link(), finished.place()).ifPresent(s -> out.add(finding(use, s)));
       }
     }
     return out;
   }
 
-  private Finding finding(LinkUse use, String text) {
-    return new Finding(
-        id(),
+  private Finding finding(LinkUse use, Said said) {
+    return say(
         Severity.PRACTICE,
         Place.of("conduit/" + use.link().name(), use.step().path().get(0)),
         "NEC 830.47(C), which is for network-powered broadband; 800, 820 and 770 give no depth",
-        text);
+        false,
+        said);
   }
 
   /** Words when something is to do: dig, or a depth that is too little or not known. */
-  private static Optional<String> says(Conduit link, RulePlace place) {
+  private static Optional<Said> says(Conduit link, RulePlace place) {
     Length least = least(link);
     Optional<Length> depth = link.outdoor().flatMap(Conduit.Outdoor::depth).map(Fact::value);
     boolean shallow = place == RulePlace.US && depth.map(d -> d.compareTo(least) < 0).orElse(true);
     if (!shallow && !link.dug()) {
       return Optional.empty();
     }
+    String has =
+        depth.map(d -> "has " + d + " of earth over it").orElse("says nothing of its depth");
+    String deep =
+        shallow
+            ? "Lay it %s deep, less only where the local code allows it, or state its depth (depth: ...)."
+                .formatted(least)
+            : "";
     String dig =
         link.dug()
-            ? " Before anybody digs, have cables, gas and water in the ground located and marked."
+            ? "Before anybody digs, have cables, gas and water in the ground located and marked."
             : "";
-    if (!shallow) {
-      return Optional.of("The link %s is dug.%s".formatted(link.name(), dig));
-    }
-    String has =
-        depth
-            .map(d -> "has " + d + " of earth over it")
-            .orElse("says nothing of its depth (depth: ...)");
     return Optional.of(
-        "The link %s %s; %s is good practice here, less only where the local code allows it.%s"
-            .formatted(link.name(), has, least, dig));
+        new Said(
+            "The link %s %s%s.".formatted(link.name(), link.dug() ? "is dug and " : "", has),
+            depth.map(Length::toString).orElse("not stated"),
+            least + " of earth",
+            (deep + " " + dig).strip()));
   }
 
   private static Length least(Conduit link) {
