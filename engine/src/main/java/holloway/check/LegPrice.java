@@ -46,6 +46,8 @@ final class LegPrice {
               ? "lay.metre.cellar"
               : inSight(hollow) ? "lay.metre.surface" : "lay.metre.plain";
       case CHANNEL -> "lay.metre.plain"; // cutting it is a work, see ChannelRule
+      case TRENCH -> "lay.metre.trench";
+      case SPAN -> "lay.metre.span";
       case SKIRTING -> "lay.metre.skirting";
       case LOWERED_CEILING -> "lay.metre.lowered";
       default -> "lay.metre.outside";

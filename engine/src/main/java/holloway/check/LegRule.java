@@ -2,7 +2,6 @@ package holloway.check;
 
 import holloway.framing.Member;
 import holloway.hollow.Hollow;
-import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import java.util.List;
 import java.util.Optional;
@@ -36,8 +35,7 @@ final class LegRule implements Rule {
             at.step().hollow().orElse("nothing"),
             hollow.get().kind().word());
       }
-      if (hollow.get().kind() == HollowKind.CONDUIT
-          || hollow.get().kind() == HollowKind.OLD_CABLE) {
+      if (hollow.get().kind().isDrawn()) {
         judgeTube(at, hollow.get(), evidence, charge);
         continue;
       }

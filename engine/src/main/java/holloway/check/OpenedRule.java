@@ -4,6 +4,7 @@ import holloway.geometry.Box;
 import holloway.hollow.AccessPlace;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
+import holloway.house.Conduit;
 import holloway.plan.Plan;
 import holloway.request.Effort;
 import holloway.survey.Wall;
@@ -37,6 +38,14 @@ final class OpenedRule implements Rule {
       judgeDoors(at, evidence, charge);
     } else if (h.kind() == HollowKind.LOWERED_CEILING) {
       needs(at, h.id() + "/opened", evidence, charge);
+    } else if (h.id().startsWith("conduit/")) {
+      evidence
+          .conduit(h)
+          .filter(Conduit::dug)
+          .ifPresent(c -> needs(at, h.id() + "/dug", evidence, charge));
+      if (h.kind() == HollowKind.SPAN) {
+        needs(at, h.id() + "/strung", evidence, charge);
+      }
     }
   }
 
@@ -84,7 +93,12 @@ final class OpenedRule implements Rule {
       }
     }
     for (Hollow h : evidence.house().hollows()) {
-      if (h.kind() == HollowKind.SKIRTING) {
+      if (id.equals(h.id() + "/dug") && evidence.conduit(h).isPresent()) {
+        double metres = evidence.conduit(h).get().length().value().toMm() / 1000;
+        return OptionalDouble.of(metres * effort.get("trench.metre"));
+      } else if (id.equals(h.id() + "/strung")) {
+        return OptionalDouble.of(effort.get("span.set-up"));
+      } else if (h.kind() == HollowKind.SKIRTING) {
         if (id.equals("skirting/" + h.owner() + "/set-up")) {
           return OptionalDouble.of(effort.get("skirting.room"));
         }

@@ -19,7 +19,7 @@ final class TubeRule implements Rule {
       if (!runs.isEmpty() && c.kind() == Conduit.Kind.FAST_CABLE) {
         charge.plan(id, "an old cable that may be stapled draws nothing in");
       }
-      if (!BoreFill.fits(cables, Math.floor(c.insideDiameter().toMm()), 1)) {
+      if (!c.kind().laid() && !BoreFill.fits(cables, Math.floor(c.insideDiameter().toMm()), 1)) {
         charge.plan(
             id,
             "%d cables do not pass where it is %.0f mm wide",

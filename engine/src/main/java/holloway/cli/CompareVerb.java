@@ -2,7 +2,9 @@ package holloway.cli;
 
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
+import holloway.report.CabinetText;
 import holloway.report.CompareText;
 import holloway.report.Documents;
 import holloway.report.UnitWords;
@@ -10,6 +12,7 @@ import holloway.report.Way;
 import holloway.request.Profile;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -31,6 +34,11 @@ final class CompareVerb implements Callable<Integer> {
   boolean json;
 
   @Option(
+      names = "--cabinet",
+      description = "instead, the places where the cabinet could stand, best first")
+  boolean cabinet;
+
+  @Option(
       names = "--profile",
       paramLabel = "AIM",
       converter = Choices.Aim.class,
@@ -43,6 +51,21 @@ final class CompareVerb implements Callable<Integer> {
       converter = Choices.Search.class,
       description = "how long to search each way: quick, usual or thorough")
   Thoroughness effort = Thoroughness.QUICK;
+
+  @Option(
+      names = "--until",
+      paramLabel = "SHARE",
+      converter = Until.Share.class,
+      description = "end each way once proven this near to its least, like 0.5%%")
+  double until;
+
+  @Option(
+      names = "--at-most",
+      paramLabel = "TIME",
+      parameterConsumer = Until.Time.class,
+      description =
+          "end the search of each way after this time, like 30s or 2min; it may be another plan next time")
+  Optional<Duration> atMost = Optional.empty();
 
   @Option(
       names = "--units",
@@ -61,12 +84,30 @@ final class CompareVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Answers.Compared answer =
-        around.pipeline().compare(house, new PlanSettings(profile, effort, units));
+    if (cabinet) {
+      return places();
+    }
+    Answers.Compared answer = around.pipeline().compare(house, settings());
     List<Way> ways =
         answer.ways().stream().map(w -> new Way(w.name(), w.bans(), w.sameAs(), w.plan())).toList();
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
     around.print(json ? Documents.compare(ways) : CompareText.of(ways, system, around.ink()));
     return ways.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
+  }
+
+  private PlanSettings settings() {
+    Search search = new Search(effort, until, atMost, System::nanoTime);
+    return new PlanSettings(profile, search, units, false, Optional.empty());
+  }
+
+  private int places() {
+    Answers.Cabinets answer = around.pipeline().cabinets(house, settings());
+    List<CabinetText.Place> places =
+        answer.places().stream()
+            .map(p -> new CabinetText.Place(p.at(), p.stated(), p.plan(), p.warm(), p.awkward()))
+            .toList();
+    UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
+    around.print(json ? CabinetText.json(places) : CabinetText.of(places, system, around.ink()));
+    return places.get(0).plan().unrouted().isEmpty() ? ExitCode.DONE : ExitCode.NO_ROUTE;
   }
 }

@@ -1,9 +1,12 @@
 package holloway.cli;
 
+import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
+import holloway.report.CsvFiles;
 import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
@@ -12,6 +15,7 @@ import holloway.request.Profile;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -35,7 +39,8 @@ final class PlanVerb implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write plan.json and plan.txt there, both or neither")
+      description =
+          "write plan.json, plan.txt, four lists (CSV) and the runs drawn over each level there, all or none")
   Optional<Path> folder = Optional.empty();
 
   @Option(
@@ -53,11 +58,32 @@ final class PlanVerb implements Callable<Integer> {
   Thoroughness effort = Thoroughness.USUAL;
 
   @Option(
+      names = "--until",
+      paramLabel = "SHARE",
+      converter = Until.Share.class,
+      description = "end once proven this near to the least, like 0.5%%")
+  double until;
+
+  @Option(
+      names = "--at-most",
+      paramLabel = "TIME",
+      parameterConsumer = Until.Time.class,
+      description =
+          "end the search after this time, like 30s or 2min; the plan then says so, and may be another one next time")
+  Optional<Duration> atMost = Optional.empty();
+
+  @Option(
       names = "--units",
       paramLabel = "UNITS",
       converter = Choices.Units.class,
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
+
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
 
   @Option(names = "--steps", description = "a line for every leg and hole of every run")
   boolean steps;
@@ -82,7 +108,16 @@ final class PlanVerb implements Callable<Integer> {
           "--certificate is part of the JSON; ask for --json or --out DIR too");
     }
     Answers.Planned answer =
-        around.pipeline().plan(house, new PlanSettings(profile, effort, units, certificate));
+        around
+            .pipeline()
+            .plan(
+                house,
+                new PlanSettings(
+                    profile,
+                    new Search(effort, until, atMost, System::nanoTime),
+                    units,
+                    certificate,
+                    prices));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));
@@ -106,6 +141,10 @@ final class PlanVerb implements Callable<Integer> {
     TreeMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.json", document.getBytes(StandardCharsets.UTF_8));
     files.put("plan.txt", text(answer, Ink.PLAIN).getBytes(StandardCharsets.UTF_8));
+    FloorDrawing.of(answer.placed(), answer.request(), answer.plan(), answer.system())
+        .forEach((name, svg) -> files.put(name, svg.getBytes(StandardCharsets.UTF_8)));
+    CsvFiles.of(answer.plan(), answer.placed(), answer.request(), answer.cards())
+        .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
     new OutFolder(to).write(files);
   }
 

@@ -28,6 +28,7 @@ final class LegLooks {
           Map.entry("outside face", new Look(60, "")),
           Map.entry("conduit", new Look(24, "")),
           Map.entry("channel", new Look(60, "24 40")),
+          Map.entry("overhead span", new Look(60, "200 50 24 50")),
           Map.entry("trench", new Look(60, "180 60")),
           Map.entry("return-air space", new Look(60, "90 50")));
 

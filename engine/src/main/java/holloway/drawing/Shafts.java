@@ -32,6 +32,7 @@ final class Shafts {
     sheet.placed().house().chases().stream().filter(this::passes).forEach(this::chase);
     sheet.placed().house().obstacles().forEach(this::obstacle);
     sheet.placed().house().roofs().forEach(r -> r.hatches().forEach(this::hatch));
+    sheet.placed().house().roofs().forEach(r -> r.skylights().forEach(this::skylight));
     sheet.level().level().floor().crawlspace().ifPresent(c -> wayDown(c.access()));
     for (var r : sheet.rooms()) {
       r.room().floor().flatMap(f -> f.crawlspace()).ifPresent(c -> wayDown(c.access()));
@@ -133,6 +134,13 @@ final class Shafts {
     if (sheet.isHere(h.at().room())) {
       Point2 p = Marks.plan(sheet, h.at());
       crossed("hatch", "hatch up", box(p, h.eastWest().nm(), h.northSouth().nm()));
+    }
+  }
+
+  private void skylight(Roof.Skylight k) {
+    if (sheet.isHere(k.at().room())) {
+      Point2 p = Marks.plan(sheet, k.at());
+      crossed("hatch", "skylight", box(p, k.eastWest().nm(), k.northSouth().nm()));
     }
   }
 

@@ -71,7 +71,9 @@ final class DeckFramer {
     List<Box> wells = Wells.toLocal(Wells.inFloor(placed, level.name()), frame);
     List<Interval> joists =
         Wells.trimmed(
-            layout(spec, timber.value(), width, ew), wells, timber.value().thickness().nm());
+            layout(spec, timber.value(), width, ew == fromHigh(spec)),
+            wells,
+            timber.value().thickness().nm());
     Fact<Long> every =
         new Fact<>(
             spec.every().value().nm(), Length.ZERO, spec.every().origin(), spec.every().where());
@@ -101,24 +103,31 @@ final class DeckFramer {
         .filter(b -> b.y().length() > b.x().length())
         .forEach(b -> bearings.add(b.x()));
     BlockFramer blocks = new BlockFramer(placed, deck, local, members);
-    blocks.overBearings(bearings);
+    blocks.overWalls(bearings);
     blocks.rows();
     subfloor(deck, through);
     return deck;
   }
 
+  /** A found origin is stated from either edge; an assumed one lies where layouts begin. */
+  private boolean fromHigh(FloorSpec spec) {
+    return spec.origin()
+        .map(f -> f.value().nm() < 0)
+        .orElseGet(() -> RoofFramer.isFromHigh(placed, spec.run()));
+  }
+
   /**
-   * Joist positions across the deck: one along each edge, and the layout between from its origin
-   * (assumed: the south or west edge).
+   * Joist positions across the deck: one along each edge, and the layout between from its origin,
+   * counted up or down across the deck.
    */
-  private static List<Interval> layout(FloorSpec spec, Timber timber, long width, boolean ew) {
+  private static List<Interval> layout(FloorSpec spec, Timber timber, long width, boolean down) {
     long thick = timber.thickness().nm();
     long every = spec.every().value().nm();
-    long origin = spec.origin().map(f -> f.value().nm()).orElse(every);
+    long origin = spec.origin().map(f -> Math.abs(f.value().nm())).orElse(every);
     List<Interval> out = new ArrayList<>();
     out.add(new Interval(0, thick));
     for (long c = Math.floorMod(origin, every); c < width; c += every) {
-      long v = ew ? c : width - c;
+      long v = down ? width - c : c;
       Interval j = new Interval(v - thick / 2, v - thick / 2 + thick);
       if (j.lo() >= thick && j.hi() <= width - thick) {
         out.add(j);

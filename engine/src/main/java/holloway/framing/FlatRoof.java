@@ -68,7 +68,9 @@ public record FlatRoof(
             : Frame.northSouth(new Point2(x.hi(), y.lo()).at(plate));
     Interval across = new Interval(0, ew ? y.length() : x.length());
     Interval z = new Interval(0, roof.chord().value().depth().nm());
-    List<Interval> joists = RoofFramer.chords(roof, across);
+    List<Interval> joists =
+        RoofFramer.chords(
+            roof, across, RoofFramer.isFromHigh(placed, roof.run().orElseThrow()) == ew);
     Polygon2 local = DeckFramer.toLocal(outline, frame);
     List<Interval> rows = rows(placed, rooms, frame);
     List<Box> blocks = new ArrayList<>();

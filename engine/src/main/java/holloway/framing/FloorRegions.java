@@ -72,9 +72,10 @@ final class FloorRegions {
         + "|"
         + s.origin().map(f -> String.valueOf(f.value().nm())).orElse("")
         + "|"
+        + s.clearOverWalls()
         + s.boards()
         + s.fill()
-        + s.crawlspace().isPresent()
+        + s.crawlspace().map(c -> "over " + c.clearance().value().nm()).orElse("")
         + s.blocksAt().stream().map(f -> f.value().nm()).toList();
   }
 

@@ -28,6 +28,7 @@ public final class Framing {
     StairFramer.frame(placed, members);
     BeamFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
+    Skylights.frame(placed, decks, attics, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));
     return new Framed(placed, members, decks, attics);

@@ -32,6 +32,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param strips where the side attics lie
  * @param lowestZ world z that the slopes are nowhere under, in the rooms
  * @param trouble why there are no side attics
+ * @param fromHigh its rafters are counted from the east or north
  */
 public record KneeRoof(
     Roof roof,
@@ -43,7 +44,8 @@ public record KneeRoof(
     List<Strip> strips,
     long lowestZ,
     Optional<Deck> deck,
-    Optional<String> trouble) {
+    Optional<String> trouble,
+    boolean fromHigh) {
   /** A rafter may come down this much under the joists at the outer face: a birdsmouth. */
   private static final double UNDER_MM = 100;
 
@@ -88,7 +90,17 @@ public record KneeRoof(
   private static KneeRoof none(Roof roof, String level, long lowest, String why) {
     Polygon2 nowhere = Polygon2.rectangle(0, 0, 1, 1);
     return new KneeRoof(
-        roof, level, nowhere, 0, 0, 0, List.of(), lowest, Optional.empty(), Optional.of(why));
+        roof,
+        level,
+        nowhere,
+        0,
+        0,
+        0,
+        List.of(),
+        lowest,
+        Optional.empty(),
+        Optional.of(why),
+        false);
   }
 
   private static Geometry below(Placed placed, String level) {
@@ -182,7 +194,8 @@ public record KneeRoof(
         strips,
         lowest(roof, rooms),
         Optional.of(deck),
-        Optional.empty());
+        Optional.empty(),
+        RoofFramer.isFromHigh(placed, run(roof)));
   }
 
   private static Polygon2 roofline(Placed placed, String level, Roof roof, List<KneeLine> lines) {
@@ -238,10 +251,13 @@ public record KneeRoof(
     return RoofFramer.covers(placed, roof, placed.getRoom(room));
   }
 
+  private static Direction run(Roof roof) {
+    return roof.shape() == Roof.Shape.SHED ? RoofFramer.shedRun(roof) : roof.ridge().across();
+  }
+
   /** Everything under the slopes as one. */
   Attic shell() {
-    Direction run =
-        roof.shape() == Roof.Shape.SHED ? RoofFramer.shedRun(roof) : roof.ridge().across();
+    Direction run = run(roof);
     Interval along = run == Direction.NORTH_SOUTH ? roofline.xRange() : roofline.yRange();
     return new Attic(
         roof.name(),
@@ -249,7 +265,7 @@ public record KneeRoof(
         roofline,
         plateZ,
         joistTopZ,
-        RoofFramer.chords(roof, along),
+        RoofFramer.chords(roof, along, fromHigh),
         run,
         heelMm,
         roofline,

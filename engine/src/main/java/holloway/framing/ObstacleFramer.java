@@ -35,7 +35,15 @@ final class ObstacleFramer {
               + "-"
               + o.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
       o.inWall().ifPresent(w -> inWall(placed, o, w, name, members));
-      o.inVoid().ifPresent(v -> inVoid(placed, v, name, members));
+      o.inVoid()
+          .ifPresent(
+              v -> {
+                if (o.kind() == Obstacle.Kind.PIER) {
+                  pier(placed, v, decks, name, members);
+                } else {
+                  inVoid(placed, v, name, members);
+                }
+              });
     }
     for (Found f : placed.house().found()) {
       if (f instanceof Found.Block b) {
@@ -88,6 +96,25 @@ final class ObstacleFramer {
     members.add(
         new Member(
             room.name() + "/" + name, MemberKind.OBSTACLE, Frame.WORLD, box, room.name(), false));
+  }
+
+  /** From the ground of the crawlspace it stands in to the underside of the joists. */
+  private static void pier(
+      Placed placed, Obstacle.InVoid at, List<Deck> decks, String name, List<Member> members) {
+    PlacedRoom room = placed.getRoom(at.at().room());
+    Point2 p = spot(room, at.at());
+    long ew = at.eastWest().nm() / 2;
+    long ns = at.northSouth().nm() / 2;
+    for (Deck d : decks) {
+      boolean under = d.level().equals(room.room().level()) && d.outline().contains(p);
+      if (under && d.spec().crawlspace().isPresent()) {
+        long top = d.frame().origin().z() + d.joistZ().lo();
+        long foot = top - d.spec().crawlspace().get().clearance().value().nm();
+        Box box = new Box(p.x() - ew, p.x() + ew, p.y() - ns, p.y() + ns, foot, top);
+        String id = room.name() + "/" + name;
+        members.add(new Member(id, MemberKind.OBSTACLE, Frame.WORLD, box, room.name(), false));
+      }
+    }
   }
 
   /** The world plan point of a spot taped from two sides of a room's box. */

@@ -10,6 +10,7 @@ import holloway.house.Roof;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -140,7 +141,7 @@ final class RoofFramer {
     long plate = plate(placed, rooms);
     Direction run = roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
     Interval along = run == Direction.NORTH_SOUTH ? outline.xRange() : outline.yRange();
-    List<Interval> chords = chords(roof, along);
+    List<Interval> chords = chords(roof, along, isFromHigh(placed, run));
     double slope = roof.pitchRise() / (double) roof.pitchRun();
     double cos = 1 / Math.sqrt(1 + slope * slope);
     double heel =
@@ -157,7 +158,18 @@ final class RoofFramer {
         : Direction.EAST_WEST;
   }
 
-  static List<Interval> chords(Roof roof, Interval along) {
+  /** Members that run one way follow one another from the side that layouts begin at. */
+  static boolean isFromHigh(Placed placed, Direction run) {
+    return placed.house().layout().isFromHigh(run == Direction.NORTH_SOUTH);
+  }
+
+  static List<Interval> chords(Roof roof, Interval along, boolean fromHigh) {
+    if (fromHigh) {
+      return chords(roof, new Interval(-along.hi(), -along.lo()), false).stream()
+          .sorted(Comparator.comparingLong(Interval::lo).reversed())
+          .map(c -> new Interval(-c.hi(), -c.lo()))
+          .toList();
+    }
     long thick = roof.chord().value().thickness().nm();
     long every = roof.every().value().nm();
     List<Interval> out = new ArrayList<>();

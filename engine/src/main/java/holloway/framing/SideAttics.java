@@ -58,7 +58,7 @@ final class SideAttics {
     long first = ew ? at.y() : at.x();
     List<Interval> out = new ArrayList<>();
     long c = first - Math.floorDiv(first - over.lo(), every) * every;
-    for (; c + thick <= over.hi(); c += every) {
+    for (; c - thick / 2 + thick <= over.hi(); c += every) {
       if (c - thick / 2 >= over.lo()) {
         out.add(new Interval(c - thick / 2, c - thick / 2 + thick));
       }

@@ -237,8 +237,13 @@ final class AtticSpace {
    * D24 turned round).
    */
   private static double insetMm(Attic a) {
+    Interval x = a.roofline().xRange();
+    Interval y = a.roofline().yRange();
+    boolean shed = a.roof().shape() == Roof.Shape.SHED;
+    boolean east = shed && a.roof().lowSide().equals(Optional.of(Side.EAST));
+    boolean north = shed && a.roof().lowSide().equals(Optional.of(Side.NORTH));
     long atEave =
-        a.headroom(new Point2(a.roofline().xRange().lo() - 1, a.roofline().yRange().lo() - 1));
+        a.headroom(new Point2(east ? x.hi() + 1 : x.lo() - 1, north ? y.hi() + 1 : y.lo() - 1));
     double slope = a.roof().pitchRise() / (double) a.roof().pitchRun();
     double lacking = BODY_MM - atEave / 1e6;
     return lacking <= 0 ? 0 : slope <= 0 ? 1e9 : lacking / slope;

@@ -6,6 +6,7 @@ import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.survey.Wall;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,14 +35,16 @@ final class BalloonJoin {
   private static void joinWall(Framed framed, Wall lower, Map<String, List<Hollow>> perWall) {
     List<Hollow> bays = perWall.get(lower.id());
     List<Hollow> joined = new ArrayList<>();
-    for (Hollow bay : bays) {
+    int away = new Away(framed.placed().house().layout()).alongU(lower.frame());
+    List<Hollow> inOrder = bays.stream().sorted(order(away)).toList();
+    for (Hollow bay : inOrder) {
       Hollow tall = bay;
       for (Wall upper : framed.placed().walls()) {
         if (upper.balloon()
             && upper.isFramed()
             && !upper.id().equals(lower.id())
             && !upper.level().equals(lower.level())) {
-          Optional<Hollow> on = find(tall, perWall.getOrDefault(upper.id(), List.of()));
+          Optional<Hollow> on = find(tall, perWall.getOrDefault(upper.id(), List.of()), away);
           if (on.isPresent()) {
             tall = merge(tall, on.get());
             perWall.get(upper.id()).remove(on.get());
@@ -50,11 +53,18 @@ final class BalloonJoin {
       }
       joined.add(tall);
     }
+    joined.sort(order(1));
     perWall.put(lower.id(), joined);
   }
 
-  private static Optional<Hollow> find(Hollow low, List<Hollow> above) {
-    return above.stream().filter(h -> onTop(low, h)).findFirst();
+  private static Comparator<Hollow> order(int away) {
+    return Comparator.comparingLong((Hollow h) -> away * h.clear().x().mid())
+        .thenComparingLong(h -> h.clear().z0());
+  }
+
+  /** Of several the first in the order that layouts go. */
+  private static Optional<Hollow> find(Hollow low, List<Hollow> above, int away) {
+    return above.stream().filter(h -> onTop(low, h)).min(order(away));
   }
 
   private static boolean onTop(Hollow low, Hollow high) {

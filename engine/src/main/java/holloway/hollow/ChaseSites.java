@@ -59,9 +59,11 @@ final class ChaseSites {
     List<Point2> out = new ArrayList<>();
     Point2 mid = new Point2((b.x0() + b.x1()) / 2, (b.y0() + b.y1()) / 2);
     out.add(mid);
-    for (long x = b.x0() + FROM_SIDE; x <= b.x1() - FROM_SIDE; x += STEP) {
-      for (long y = b.y0() + FROM_SIDE; y <= b.y1() - FROM_SIDE; y += STEP) {
-        out.add(new Point2(x, y));
+    int u = Away.of(draft).alongU(Frame.WORLD);
+    int v = Away.of(draft).alongV(Frame.WORLD);
+    for (long x = FROM_SIDE; x <= b.x1() - b.x0() - FROM_SIDE; x += STEP) {
+      for (long y = FROM_SIDE; y <= b.y1() - b.y0() - FROM_SIDE; y += STEP) {
+        out.add(new Point2(Away.at(b.x0(), b.x1(), u, x), Away.at(b.y0(), b.y1(), v, y)));
       }
     }
     return out;

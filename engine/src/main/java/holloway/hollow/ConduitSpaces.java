@@ -11,18 +11,23 @@ import java.util.Optional;
 
 /**
  * Existing tubes, and loose old cables, between two boxes. Where one runs is unknown: only its two
- * ends and its length count. A cable that may be stapled is none.
+ * ends and its length count. A cable that may be stapled is none. So are links between buildings.
  */
 final class ConduitSpaces {
   private ConduitSpaces() {}
 
   static void find(Draft draft) {
     for (Conduit c : draft.framed.placed().house().conduits()) {
-      Optional<Point3> a = end(draft, c.from());
-      Optional<Point3> b = end(draft, c.to());
+      Optional<Point3> a = mouth(draft, c, c.from());
+      Optional<Point3> b = mouth(draft, c, c.to());
       if (a.isEmpty() || b.isEmpty()) {
         draft.refuse(
             "conduit " + c.name(), new Point3(0, 0, 0), "an end lies on no wall", "house file");
+        continue;
+      }
+      Optional<String> why = OutdoorLinks.whyNot(draft.framed, c);
+      if (why.isPresent()) {
+        draft.refuse("link " + c.name(), a.get(), why.get(), "house file");
         continue;
       }
       if (c.kind() == Conduit.Kind.FAST_CABLE) {
@@ -47,14 +52,37 @@ final class ConduitSpaces {
       draft.hollow(
           new Hollow(
               "conduit/" + c.name(),
-              c.kind() == Conduit.Kind.TUBE ? HollowKind.CONDUIT : HollowKind.OLD_CABLE,
+              kind(c),
               Frame.WORLD,
               box,
               Optional.empty(),
               Fill.EMPTY,
               "conduit/" + c.name(),
-              Optional.empty()));
+              stand(c)));
     }
+  }
+
+  private static HollowKind kind(Conduit c) {
+    return switch (c.kind()) {
+      case TUBE -> HollowKind.CONDUIT;
+      case BURIED -> HollowKind.TRENCH;
+      case SPAN -> HollowKind.SPAN;
+      default -> HollowKind.OLD_CABLE;
+    };
+  }
+
+  private static Optional<String> stand(Conduit c) {
+    return switch (c.kind()) {
+      case BURIED -> Optional.of("outside");
+      case SPAN -> Optional.of("ladder");
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<Point3> mouth(Draft draft, Conduit c, WallSpot at) {
+    return c.outdoor().isPresent()
+        ? OutdoorLinks.spot(draft.framed, at).map(OutdoorLinks::mouth)
+        : end(draft, at);
   }
 
   /** The mouth of a tube: in the middle of the wall behind its box. */

@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Framed;
 import holloway.framing.Lowered;
+import holloway.framing.Skylights;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.survey.PlacedBeam;
@@ -92,7 +93,8 @@ final class Draft {
   /** True when something hangs between a point of a room's ceiling and the room. */
   boolean covered(PlacedRoom r, Point2 p) {
     return lowered.stream().anyMatch(l -> l.soffit().room().equals(r.name()) && l.covers(p))
-        || isUnderBeam(r, p);
+        || isUnderBeam(r, p)
+        || Skylights.isOver(framed.placed(), r, p);
   }
 
   /** True when a beam hangs below a point of a room's ceiling. */

@@ -6,7 +6,8 @@ import java.util.Locale;
  * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is
  * closed with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a
  * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board.
- * OLD_CABLE is the way of a loose cable that draws a new one in.
+ * OLD_CABLE is the way of a loose cable that draws a new one in. TRENCH and SPAN lead from one
+ * building to another.
  */
 public enum HollowKind {
   STUD_BAY,
@@ -25,6 +26,7 @@ public enum HollowKind {
   CONDUIT,
   CHANNEL,
   TRENCH,
+  SPAN,
   RETURN_AIR;
 
   /** True where a person's hands go along: cable is laid, not fished. */
@@ -36,7 +38,13 @@ public enum HollowKind {
         || this == CHANNEL
         || this == LOWERED_CEILING
         || this == SKIRTING
-        || this == TRENCH;
+        || this == TRENCH
+        || this == SPAN;
+  }
+
+  /** True where the way is drawn as long as it is, because nobody knows where it runs. */
+  public boolean isDrawn() {
+    return this == CONDUIT || this == OLD_CABLE || this == TRENCH || this == SPAN;
   }
 
   public String word() {
@@ -45,6 +53,7 @@ public enum HollowKind {
       case OUTSIDE_FACE -> "outside face";
       case RETURN_AIR -> "return-air space";
       case DAB_VOID -> "void behind dabbed board";
+      case SPAN -> "overhead span";
       default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
     };
   }

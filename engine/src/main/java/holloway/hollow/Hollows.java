@@ -18,7 +18,7 @@ public final class Hollows {
   public static HollowHouse of(Framed framed, List<Interest> interests) {
     Draft draft = new Draft(framed);
     new StudBays(framed).bays().forEach(draft::hollow);
-    new JoistBays(framed).bays().forEach(draft::hollow);
+    new JoistBays(framed, draft.refused).bays().forEach(draft::hollow);
     new FlatRoofBays(framed).bays().forEach(draft::hollow);
     new AtticSpace(framed, draft.refused).hollows().forEach(draft::hollow);
     new UnderFloors(framed, draft.refused).hollows().forEach(draft::hollow);

@@ -8,6 +8,7 @@ import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
+import holloway.house.Fill;
 import holloway.house.Lining;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
@@ -25,9 +26,14 @@ final class JoistBays {
   static final long SHORTEST = 150_000_000;
 
   private final Framed framed;
+  private final Jetties jetties;
 
-  JoistBays(Framed framed) {
+  /**
+   * @param refused takes what is shut because nobody can know what is in it
+   */
+  JoistBays(Framed framed, List<Refused> refused) {
     this.framed = framed;
+    this.jetties = new Jetties(framed, refused);
   }
 
   List<Hollow> bays() {
@@ -57,7 +63,11 @@ final class JoistBays {
         deck.wells().stream().filter(w -> w.y().overlaps(v)).forEach(w -> closed.add(w.x()));
         shut.forEach(m -> closedBy(deck.frame(), deck.joistZ(), m, v).ifPresent(closed::add));
         for (Interval stretch : u.without(closed, SHORTEST)) {
-          out.add(bay(deck, v, stretch));
+          if (!jetties.isOne(deck, v, stretch)) {
+            out.add(bay(deck, v, stretch, deck.fill()));
+          } else if (jetties.isKnown(deck, v, stretch)) {
+            out.add(bay(deck, v, stretch, coldFill(deck)));
+          }
         }
       }
     }
@@ -117,7 +127,12 @@ final class JoistBays {
         .toList();
   }
 
-  private Hollow bay(Deck deck, Interval v, Interval u) {
+  /** A floor over the open air is probably filled, also where the rest of it is empty. */
+  private static Fill coldFill(Deck deck) {
+    return deck.fill() == Fill.EMPTY ? Fill.UNKNOWN : deck.fill();
+  }
+
+  private Hollow bay(Deck deck, Interval v, Interval u, Fill fill) {
     Box box = new Box(u.lo(), u.hi(), v.lo(), v.hi(), deck.joistZ().lo(), deck.joistZ().hi());
     String id = deck.id() + "/bay-" + Tags.of(v.lo()) + "-" + Tags.of(u.lo());
     return new Hollow(
@@ -126,7 +141,7 @@ final class JoistBays {
         deck.frame(),
         box,
         Optional.empty(),
-        deck.fill(),
+        fill,
         deck.id(),
         Optional.empty());
   }

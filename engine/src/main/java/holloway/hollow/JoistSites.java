@@ -115,8 +115,8 @@ final class JoistSites {
     return out;
   }
 
-  private static long lawfulSpot(Interval stretch) {
-    return stretch.lo() + stretch.length() * 3 / 10;
+  private static long lawfulSpot(Interval stretch, int away) {
+    return Away.at(stretch.lo(), stretch.hi(), away, stretch.length() * 3 / 10);
   }
 
   private void joists(Deck d, Hollow one, Hollow other, List<PlacedRoom> below) {
@@ -138,11 +138,12 @@ final class JoistSites {
   private void joist(Deck d, Hollow one, Hollow other, Interval stretch) {
     Box a = one.clear();
     long z = (a.z0() + a.z1()) / 2;
-    long first = lawfulSpot(stretch);
+    int away = Away.of(draft).alongU(d.frame());
+    long first = lawfulSpot(stretch, away);
     List<Long> spots = new ArrayList<>(List.of(first));
     for (long off = STEP; off < stretch.length(); off += STEP) {
-      spots.add(first + off);
-      spots.add(first - off);
+      spots.add(first + away * off);
+      spots.add(first - away * off);
     }
     List<Point3[]> axes = new ArrayList<>();
     for (long u : spots) {
@@ -194,9 +195,10 @@ final class JoistSites {
 
   /** At both ends over the room, near its walls, and where its joists would be bored. */
   static void places(Draft draft, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
+    int away = Away.of(draft).alongU(bay.frame());
     for (Interval i : over(bay, room)) {
       TreeSet<Long> spots =
-          new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i), i.hi() - FROM_WALL));
+          new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i, away), i.hi() - FROM_WALL));
       for (long u : spots) {
         Point3 at = bay.frame().toWorld(u, bay.clear().y().mid(), bay.clear().z().mid());
         if (kind == AccessPlace.Kind.CEILING_PATCH && draft.isUnderBeam(room, at.plan())) {

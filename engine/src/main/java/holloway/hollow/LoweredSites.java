@@ -55,8 +55,10 @@ final class LoweredSites {
     if (l.area().isEmpty()) {
       List<Point2> line = new ArrayList<>();
       Box c = l.clear();
-      for (long s = c.x0() + FROM_END; s < c.x1() - FROM_END / 2; s += STEP) {
-        line.add(l.frame().toWorld(s, c.y().mid(), 0).plan());
+      int away = Away.of(draft).alongU(l.frame());
+      for (long s = FROM_END; s < c.x().length() - FROM_END / 2; s += STEP) {
+        long at = Away.at(c.x0(), c.x1(), away, s);
+        line.add(l.frame().toWorld(at, c.y().mid(), 0).plan());
       }
       if (!line.isEmpty()) {
         bores.up(line);
@@ -77,7 +79,8 @@ final class LoweredSites {
     }
     Interval x = room.outline().xRange();
     Interval y = room.outline().yRange();
-    bores.intoAttic(List.of(new Point2(x.mid(), y.mid()), new Point2(x.mid() + STEP, y.mid())));
+    Point2 mid = new Point2(x.mid(), y.mid());
+    bores.intoAttic(List.of(mid, Away.of(draft).plus(mid, STEP, 0)));
   }
 
   /** From a box on the wall below, straight up through the underside. */

@@ -113,7 +113,7 @@ final class LoweredWallSites {
     long in = BoardVoids.inside(bay, m.face().side());
     List<Point3[]> axes = new ArrayList<>();
     for (long aside : ASIDE) {
-      long at = s.mid() + aside;
+      long at = s.mid() + Away.of(draft).alongU(m.wall().frame()) * aside;
       if (at > s.lo() + 20_000_000 && at < s.hi() - 20_000_000) {
         axes.add(new Point3[] {m.wall().world(at, m.t(), z), m.wall().world(at, in, z)});
       }
@@ -156,11 +156,12 @@ final class LoweredWallSites {
   /** One bore near each end of the stretch that both sides share, and beside each wanted spot. */
   private void both(Wall w, String id, Interval s, long z, String low, String high) {
     SiteKind kind = w.isFramed() ? SiteKind.WALL_THROUGH : SiteKind.MASONRY;
+    int away = Away.of(draft).alongU(w.frame());
     List<long[]> starts = new ArrayList<>();
     starts.add(new long[] {s.lo() + FROM_END, 1});
     starts.add(new long[] {s.hi() - FROM_END, -1});
     for (Interest i : interests) {
-      i.onWall().filter(o -> o.wall() == w).ifPresent(o -> starts.add(new long[] {o.s(), 1}));
+      i.onWall().filter(o -> o.wall() == w).ifPresent(o -> starts.add(new long[] {o.s(), away}));
     }
     for (long[] start : starts) {
       List<Point3[]> axes = new ArrayList<>();

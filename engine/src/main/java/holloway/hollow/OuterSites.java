@@ -3,6 +3,8 @@ package holloway.hollow;
 import holloway.framing.Deck;
 import holloway.geometry.Box;
 import holloway.geometry.Point3;
+import holloway.house.Conduit;
+import holloway.house.WallSpot;
 import holloway.survey.OnWall;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -38,7 +40,14 @@ final class OuterSites {
   void find(List<Interest> interests) {
     plainRooms();
     for (Interest i : interests) {
-      i.onWall().filter(w -> w.wall().isOuter()).ifPresent(w -> at(i, w));
+      i.onWall().filter(w -> w.wall().isOuter()).ifPresent(w -> at(i.room(), w));
+    }
+    for (Conduit c : draft.framed.placed().house().conduits()) {
+      if (c.outdoor().isPresent() && draft.find("conduit/" + c.name()).isPresent()) {
+        for (WallSpot end : List.of(c.from(), c.to())) {
+          OutdoorLinks.spot(draft.framed, end).ifPresent(w -> at(end.face().room(), w));
+        }
+      }
     }
   }
 
@@ -62,14 +71,16 @@ final class OuterSites {
     long out = w.outside() == 0 ? 0 : w.thickness();
     long in = w.outside() == 0 ? w.thickness() : 0;
     List<Point3[]> axes = new ArrayList<>();
+    int away = Away.of(draft).alongU(w.frame());
     for (long aside : ASIDE) {
-      axes.add(new Point3[] {w.world(at + aside, out, z), w.world(at + aside, in, z)});
+      long s = at + away * aside;
+      axes.add(new Point3[] {w.world(s, out, z), w.world(s, in, z)});
     }
     SiteKind kind = w.isFramed() ? SiteKind.OUTER_THROUGH : SiteKind.MASONRY;
     keep(w, "outer", kind, axes, RoomSpaces.OUTSIDE, RoomSpaces.surface(room));
   }
 
-  private void at(Interest i, OnWall spot) {
+  private void at(String room, OnWall spot) {
     Wall w = spot.wall();
     long out = w.outside() == 0 ? 0 : w.thickness();
     long in = w.outside() == 0 ? w.thickness() : 0;
@@ -84,7 +95,7 @@ final class OuterSites {
             && b.z().contains(spot.z())) {
           List<Point3[]> axes = new ArrayList<>();
           for (long aside : ASIDE) {
-            long s = spot.s() + aside;
+            long s = spot.s() + Away.of(draft).alongU(w.frame()) * aside;
             if (s > b.x0() + 24_000_000 && s < b.x1() - 24_000_000) {
               axes.add(new Point3[] {w.world(s, out, spot.z()), w.world(s, coreOut, spot.z())});
             }
@@ -93,12 +104,12 @@ final class OuterSites {
         }
       }
     }
-    through(w, spot.s(), spot.z() + 60_000_000, i.room());
-    rim(w, spot, i);
+    through(w, spot.s(), spot.z() + 60_000_000, room);
+    rim(w, spot, room);
   }
 
-  private void rim(Wall w, OnWall spot, Interest i) {
-    PlacedRoom room = draft.framed.placed().getRoom(i.room());
+  private void rim(Wall w, OnWall spot, String inside) {
+    PlacedRoom room = draft.framed.placed().getRoom(inside);
     for (Deck d : draft.framed.decks()) {
       if (!d.level().equals(w.level())
           || Math.abs(d.frame().origin().z() - room.floorZ()) > 10_000_000) {
@@ -108,10 +119,11 @@ final class OuterSites {
       long core = w.outside() == 0 ? w.core().lo() : w.core().hi();
       long behind = w.outside() == 0 ? core + 40_000_000 : core - 40_000_000;
       List<Point3[]> axes = new ArrayList<>();
+      int away = Away.of(draft).alongU(w.frame());
       for (long aside : ASIDE) {
         axes.add(
             new Point3[] {
-              w.world(spot.s() + aside, core, z), w.world(spot.s() + aside, behind, z)
+              w.world(spot.s() + away * aside, core, z), w.world(spot.s() + away * aside, behind, z)
             });
       }
       for (Hollow h : draft.hollows.values()) {

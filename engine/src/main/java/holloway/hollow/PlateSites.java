@@ -11,34 +11,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Bores through plates: from a bay up into an attic or a joist bay, down into what lies under the
  * floor, and straight on into the bay above.
  */
 final class PlateSites {
-  private static final long[] ALONG = {
-    0,
-    50_000_000,
-    -50_000_000,
-    100_000_000,
-    -100_000_000,
-    150_000_000,
-    -150_000_000,
-    200_000_000,
-    -200_000_000
-  };
-  private static final long[] ACROSS = {
-    0,
-    6_000_000,
-    -6_000_000,
-    12_000_000,
-    -12_000_000,
-    18_000_000,
-    -18_000_000,
-    24_000_000,
-    -24_000_000
-  };
+  /** Of the middle: across the wall and along it, best first. */
+  private static final List<long[]> OFFSETS =
+      steps(6, 4).flatMap(a -> steps(50, 4).map(b -> new long[] {a, b})).toList();
+
+  /** None, a step on, a step back, two on and so on, nanometres. */
+  private static Stream<Long> steps(long stepMm, int most) {
+    long step = stepMm * 1_000_000;
+    Stream<Long> out = Stream.of(0L);
+    for (int i = 1; i <= most; i++) {
+      out = Stream.concat(out, Stream.of(i * step, -i * step));
+    }
+    return out;
+  }
+
   private static final long EDGE = 24_000_000;
   private static final long LEVEL = 80_000_000;
 
@@ -97,19 +90,22 @@ final class PlateSites {
   private List<Point3[]> axes(Hollow bay, long z0, long z1, long shift) {
     List<Point3[]> out = new ArrayList<>();
     Box b = bay.clear();
-    long s = (b.x0() + b.x1()) / 2 + shift;
+    Away away = Away.of(draft);
+    int u = away.alongU(bay.frame());
+    int v = away.alongV(bay.frame());
+    long s = (b.x0() + b.x1()) / 2 + u * shift;
     long t = (b.y0() + b.y1()) / 2;
-    for (long across : ACROSS) {
-      for (long along : ALONG) {
-        boolean within =
-            s + along >= b.x0() + EDGE
-                && s + along <= b.x1() - EDGE
-                && t + across >= b.y0() + EDGE
-                && t + across <= b.y1() - EDGE;
-        Point3 a = bay.frame().toWorld(s + along, t + across, z0);
-        if (within && draft.roomFor(a)) {
-          out.add(new Point3[] {a, bay.frame().toWorld(s + along, t + across, z1)});
-        }
+    for (long[] off : OFFSETS) {
+      long across = v * off[0];
+      long along = u * off[1];
+      boolean within =
+          s + along >= b.x0() + EDGE
+              && s + along <= b.x1() - EDGE
+              && t + across >= b.y0() + EDGE
+              && t + across <= b.y1() - EDGE;
+      Point3 a = bay.frame().toWorld(s + along, t + across, z0);
+      if (within && draft.roomFor(a)) {
+        out.add(new Point3[] {a, bay.frame().toWorld(s + along, t + across, z1)});
       }
     }
     return out;

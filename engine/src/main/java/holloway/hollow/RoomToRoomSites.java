@@ -10,7 +10,6 @@ import holloway.house.Lining;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -104,7 +103,7 @@ final class RoomToRoomSites {
                   draft.keepBest(
                       low.name() + "/to-" + high.name() + "/",
                       SiteKind.CEILING_AND_FLOOR,
-                      nearCorners(p).stream()
+                      nearCorners(p, Away.of(draft)).stream()
                           .filter(c -> !draft.covered(low, c))
                           .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
                           .toList(),
@@ -138,16 +137,16 @@ final class RoomToRoomSites {
   }
 
   /** The corners, then places beside them, as far as they lie within. */
-  private static List<Point2> nearCorners(Polygon2 shared) {
+  private static List<Point2> nearCorners(Polygon2 shared, Away away) {
     List<Point2> near = new ArrayList<>();
     shared.corners().stream()
-        .sorted(Comparator.naturalOrder())
+        .sorted(away.order())
         .forEach(
             c -> {
               for (long aside :
                   new long[] {0, 120_000_000, -120_000_000, 240_000_000, -240_000_000}) {
-                near.add(c.plus(aside, 0));
-                near.add(c.plus(0, aside));
+                near.add(away.plus(c, aside, 0));
+                near.add(away.plus(c, 0, aside));
               }
             });
     return near.stream().filter(shared::contains).toList();

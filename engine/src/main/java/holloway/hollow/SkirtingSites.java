@@ -81,7 +81,7 @@ final class SkirtingSites {
     long in = BoardVoids.inside(bay, side(h));
     List<Point3[]> axes = new ArrayList<>();
     for (long aside : ASIDE) {
-      long at = middle + aside;
+      long at = middle + Away.of(draft).alongU(w.frame()) * aside;
       if (s.contains(at - 20_000_000) && s.contains(at + 20_000_000)) {
         axes.add(new Point3[] {w.world(at, face, z(h)), w.world(at, in, z(h))});
       }

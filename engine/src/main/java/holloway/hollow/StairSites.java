@@ -112,9 +112,13 @@ final class StairSites {
     long z1 = z0 + d.subfloorZ().lo();
     Box b = space.clear();
     List<Point3[]> axes = new ArrayList<>();
-    for (long u = b.x0() + MARGIN; u <= b.x1() - MARGIN; u += 150_000_000) {
-      for (long v = b.y0() + MARGIN; v <= b.y1() - MARGIN; v += 150_000_000) {
-        Point2 p = space.frame().toWorld(u, v, 0).plan();
+    int east = Away.of(draft).alongU(space.frame());
+    int north = Away.of(draft).alongV(space.frame());
+    for (long u = MARGIN; u <= b.x1() - b.x0() - MARGIN; u += 150_000_000) {
+      for (long v = MARGIN; v <= b.y1() - b.y0() - MARGIN; v += 150_000_000) {
+        long x = Away.at(b.x0(), b.x1(), east, u);
+        long y = Away.at(b.y0(), b.y1(), north, v);
+        Point2 p = space.frame().toWorld(x, y, 0).plan();
         boolean in =
             under.area().isPresent()
                 ? under.area().get().contains(p)
@@ -131,10 +135,11 @@ final class StairSites {
   private void aside(PlacedStair s, Hollow space, Hollow bay) {
     Box c = bay.clear();
     List<Point3[]> axes = new ArrayList<>();
+    int away = Away.of(draft).alongU(bay.frame());
     for (long up : HEIGHTS) {
       for (long along : ALONG) {
         for (long t : new long[] {c.y0(), c.y1()}) {
-          Point3 a = bay.frame().toWorld(c.x().mid() + along, t, c.z0() + up);
+          Point3 a = bay.frame().toWorld(c.x().mid() + away * along, t, c.z0() + up);
           opposite(space, a).ifPresent(b -> axes.add(new Point3[] {a, b}));
         }
       }

@@ -91,6 +91,7 @@ final class StudSites {
     String id =
         one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
     id += StudBays.row(one);
+    id += draft.has(id) ? "-to-" + Tags.of(b.x0()) : ""; // past a narrow bay
     draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
   }
 

@@ -44,9 +44,10 @@ final class SurfaceSites {
   private void nearSpot(String room, OnWall spot) {
     PlacedRoom r = draft.framed.placed().getRoom(room);
     List<Point2> points = new ArrayList<>();
+    int away = Away.of(draft).alongU(spot.wall().frame());
     for (long aside : ASIDE) {
       long t = spot.side() == 0 ? -OFF_WALL : spot.wall().thickness() + OFF_WALL;
-      Point2 p = spot.wall().world(spot.s() + aside, t, 0).plan();
+      Point2 p = spot.wall().world(spot.s() + away * aside, t, 0).plan();
       if (r.outline().contains(p)) {
         points.add(p);
       }
@@ -87,6 +88,7 @@ final class SurfaceSites {
         }
       }
     }
+    Away away = Away.of(draft);
     Interval x = r.outline().xRange();
     Interval y = r.outline().yRange();
     for (Point2 p :
@@ -97,7 +99,7 @@ final class SurfaceSites {
             new Point2(x.hi() - OFF_WALL, y.mid()))) {
       List<Point2> near = new ArrayList<>();
       for (long aside : ASIDE) {
-        near.add(p.x() == x.mid() ? p.plus(aside, 0) : p.plus(0, aside));
+        near.add(p.x() == x.mid() ? away.plus(p, aside, 0) : away.plus(p, 0, aside));
       }
       near.removeIf(q -> draft.covered(r, q));
       if (!near.isEmpty()) {

@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 final class UnderFloors {
   /** Clear height a body needs under the joists: 18 in, from experience. */
-  private static final long BODY = 457_000_000;
+  static final long BODY = 457_000_000;
 
   private static final long WAY_IN_LEAST = 380_000_000;
   private static final double RIM_MM = 40;
@@ -72,7 +72,16 @@ final class UnderFloors {
         Spaces.largest(
             Neighbours.without(
                 framed, Spaces.grow(d.outline().toJts(), -RIM_MM), floor + d.joistZ().lo() - 1));
-    return area.map(
+    Optional<Polygon2> reached = area.flatMap(a -> new CrawlReach(framed, d, c).of(a));
+    if (area.isPresent() && reached.isEmpty()) {
+      refused.add(
+          new Refused(
+              "crawlspace under " + d.id(),
+              middle,
+              "piers or what hangs there leave no way for a body from its way in",
+              "from experience"));
+    }
+    return reached.map(
         a ->
             under(
                 d,

@@ -51,7 +51,7 @@ final class WallPatches {
           && draft.isOpen(f.get().room())
           && f.get().floorZ() <= z
           && f.get().ceilingZ() >= z
-          && (best.isEmpty() || rank(draft, f.get()) < rank(draft, best.get()))) {
+          && (best.isEmpty() || before(draft, f.get(), best.get()))) {
         best = f;
       }
     }
@@ -68,6 +68,11 @@ final class WallPatches {
               AccessPlace.Kind.WALL_PATCH,
               lining));
     }
+  }
+
+  private static boolean before(Draft draft, Wall.WallFace f, Wall.WallFace best) {
+    int by = Integer.compare(rank(draft, f), rank(draft, best));
+    return by < 0 || by == 0 && f.room().compareTo(best.room()) < 0;
   }
 
   /**

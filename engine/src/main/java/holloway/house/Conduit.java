@@ -1,14 +1,17 @@
 package holloway.house;
 
 import holloway.units.Length;
+import java.util.Optional;
 
 /**
- * What already joins two boxes that a hand can get at: an empty tube, or an old cable that might
- * draw a new one in after it.
+ * What already joins two boxes that a hand can get at (an empty tube, or an old cable that might
+ * draw a new one in after it), or what joins two buildings outside.
  *
- * @param insideDiameter of the tube, or of the narrowest hole that the old cable is seen to pass
+ * @param insideDiameter of the tube, or of the narrowest hole that the old cable is seen to pass;
+ *     nothing where cable lies in the earth or hangs in the air
  * @param bends quarter turns of a tube
- * @param length along the tube or the old cable
+ * @param length along the tube or the old cable, or of the trench or the span
+ * @param outdoor of a link between buildings, whose ends are on outer faces
  */
 public record Conduit(
     String name,
@@ -18,11 +21,48 @@ public record Conduit(
     int bends,
     Fact<Length> length,
     Kind kind,
+    Optional<Outdoor> outdoor,
     Where where) {
-  /** LOOSE_CABLE: known not to be stapled. FAST_CABLE: stapled, or nobody knows. */
+  /** Of a tube or an old cable inside the house. */
+  public Conduit(
+      String name,
+      WallSpot from,
+      WallSpot to,
+      Length insideDiameter,
+      int bends,
+      Fact<Length> length,
+      Kind kind,
+      Where where) {
+    this(name, from, to, insideDiameter, bends, length, kind, Optional.empty(), where);
+  }
+
+  /**
+   * LOOSE_CABLE: known not to be stapled. FAST_CABLE: stapled, or nobody knows. BURIED: cable laid
+   * in the earth. SPAN: cable hung from wall to wall.
+   */
   public enum Kind {
     TUBE,
     LOOSE_CABLE,
-    FAST_CABLE
+    FAST_CABLE,
+    BURIED,
+    SPAN;
+
+    /** True where cable is laid by hand, not drawn in. */
+    public boolean laid() {
+      return this == BURIED || this == SPAN;
+    }
+  }
+
+  /**
+   * What only a link between buildings has.
+   *
+   * @param there the duct lies there already; else a trench has to be dug
+   * @param depth of its cover with earth
+   */
+  public record Outdoor(boolean there, Optional<Fact<Length>> depth) {}
+
+  /** True where somebody has to dig first. */
+  public boolean dug() {
+    return kind != Kind.SPAN && outdoor.map(o -> !o.there()).orElse(false);
   }
 }

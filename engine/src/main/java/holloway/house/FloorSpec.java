@@ -8,9 +8,11 @@ import java.util.Optional;
  * A floor's make-up. For JOISTS: section, spacing, run, and what lies under the lowest joisted
  * floor (a crawlspace with its clear height from ground to joist underside, or nothing said because
  * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
- * south or west outer edge, if found. {@code boards}: floorboards that lift, not sheets. {@code
- * blocksAt}: rows of solid blocks between the joists, by distance of their centre along them from
- * the floor's west or south outer edge.
+ * south or west outer edge, if found; negative: from its north or east edge. {@code boards}:
+ * floorboards that lift, not sheets. {@code blocksAt}: rows of solid blocks between the joists, by
+ * distance of their centre along them from the floor's west or south outer edge. {@code
+ * clearOverWalls}: somebody looked, and no blocks stand between the joists over the bearing and
+ * outer walls below.
  */
 public record FloorSpec(
     Kind kind,
@@ -22,7 +24,23 @@ public record FloorSpec(
     boolean boards,
     Fill fill,
     List<Fact<Length>> blocksAt,
+    boolean clearOverWalls,
     Where where) {
+  /** Of a floor that is taken to be blocked over the walls that carry it. */
+  public FloorSpec(
+      Kind kind,
+      Optional<Fact<Timber>> joists,
+      Fact<Length> every,
+      Direction run,
+      Optional<Fact<Length>> origin,
+      Optional<Crawlspace> crawlspace,
+      boolean boards,
+      Fill fill,
+      List<Fact<Length>> blocksAt,
+      Where where) {
+    this(kind, joists, every, run, origin, crawlspace, boards, fill, blocksAt, false, where);
+  }
+
   /** Of a floor without rows of blocks. */
   public FloorSpec(
       Kind kind,

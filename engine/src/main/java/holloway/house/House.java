@@ -29,7 +29,60 @@ public record House(
     List<InputFile> inputs,
     List<Stair> stairs,
     List<Assumption> assumed,
-    List<Beam> beams) {
+    List<Beam> beams,
+    LayoutCorner layout) {
+  /** Laid out from the south and west, as a house is taken to be. */
+  public House(
+      String name,
+      RulePlace place,
+      Fact<Integer> built,
+      boolean balloon,
+      WallSpec outerWalls,
+      WallSpec innerWalls,
+      List<Level> levels,
+      List<Room> rooms,
+      List<WallSpec> walls,
+      List<Opening> openings,
+      List<Roof> roofs,
+      List<Chase> chases,
+      List<Obstacle> obstacles,
+      List<Conduit> conduits,
+      List<Soffit> soffits,
+      List<Skirting> skirtings,
+      List<Thing> things,
+      List<Tape> tapes,
+      List<Found> found,
+      List<InputFile> inputs,
+      List<Stair> stairs,
+      List<Assumption> assumed,
+      List<Beam> beams) {
+    this(
+        name,
+        place,
+        built,
+        balloon,
+        outerWalls,
+        innerWalls,
+        levels,
+        rooms,
+        walls,
+        openings,
+        roofs,
+        chases,
+        obstacles,
+        conduits,
+        soffits,
+        skirtings,
+        things,
+        tapes,
+        found,
+        inputs,
+        stairs,
+        assumed,
+        beams,
+        LayoutCorner.SOUTH_WEST);
+  }
+
   /** Of a house without beams in which nothing is listed as assumed. */
   public House(
       String name,
@@ -216,7 +269,8 @@ public record House(
         inputs,
         stairs,
         assumed,
-        beams);
+        beams,
+        layout);
   }
 
   public Level getLevel(String name) {

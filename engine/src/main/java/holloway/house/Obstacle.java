@@ -8,7 +8,10 @@ import java.util.Optional;
  * ceiling void, attic or crawlspace the plan rectangle centred on the spot.
  */
 public record Obstacle(Kind kind, Optional<InWall> inWall, Optional<InVoid> inVoid, Where where) {
-  /** What it is; POWER is to be kept away from rather than gone round. */
+  /**
+   * What it is; a PIER stands in a crawlspace from the ground to the joists; POWER is to be kept
+   * away from rather than gone round.
+   */
   public enum Kind {
     DUCT,
     DRAIN,
@@ -19,6 +22,7 @@ public record Obstacle(Kind kind, Optional<InWall> inWall, Optional<InVoid> inVo
     TANK,
     CHIMNEY,
     BEAM,
+    PIER,
     OTHER
   }
 

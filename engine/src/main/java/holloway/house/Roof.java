@@ -35,6 +35,7 @@ public record Roof(
     List<Join> joins,
     List<Knee> knees,
     Optional<Direction> run,
+    List<Skylight> skylights,
     Where where) {
   /** A roof that comes down on the walls of the rooms it lies over. */
   public Roof(
@@ -78,6 +79,7 @@ public record Roof(
         joins,
         List.of(),
         Optional.empty(),
+        List.of(),
         where);
   }
 
@@ -97,6 +99,12 @@ public record Roof(
    *     there; else boarded, or nobody knows
    */
   public record Knee(FaceRef face, Fact<Length> height, boolean bare, Where where) {}
+
+  /**
+   * An opening in a room's ceiling with a framed shaft straight up through the roof; centre spot,
+   * clear size at the ceiling along east-west and north-south.
+   */
+  public record Skylight(CeilingSpot at, Length eastWest, Length northSouth, Where where) {}
 
   /** The roof's outline in section. */
   public enum Shape {

@@ -73,6 +73,9 @@ public record Room(
     /** The first room: its south-west corner is the start of the survey. */
     record Free() implements Placing {}
 
+    /** The first room of a building that stands apart, nobody knows where. */
+    record Apart(Where where) implements Placing {}
+
     /**
      * The south-west corner of the room's box at a position relative to the first room's south-west
      * corner.

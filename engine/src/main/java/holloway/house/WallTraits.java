@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param layers linings of several layers, by the side they are stated for
  * @param height of a wall that ends below the ceiling, over the floor, its cap included
  * @param rows of studs one behind the other; one unless said
+ * @param hollow depth of the void behind board on battens or dabs
  * @param header how far the beam over an open side hangs below the ceiling
  */
 public record WallTraits(
@@ -24,7 +25,19 @@ public record WallTraits(
     List<Layers> layers,
     Optional<Fact<Length>> height,
     Optional<Fact<Length>> header,
-    Optional<Integer> rows) {
+    Optional<Integer> rows,
+    Optional<Fact<Length>> hollow) {
+  /** Of a wall whose void nobody measured. */
+  public WallTraits(
+      Optional<Boolean> party,
+      List<Fact<Length>> knockouts,
+      List<Layers> layers,
+      Optional<Fact<Length>> height,
+      Optional<Fact<Length>> header,
+      Optional<Integer> rows) {
+    this(party, knockouts, layers, height, header, rows, Optional.empty());
+  }
+
   /** Of a wall up to the ceiling. */
   public WallTraits(Optional<Boolean> party, List<Fact<Length>> knockouts, List<Layers> layers) {
     this(party, knockouts, layers, Optional.empty(), Optional.empty(), Optional.empty());
@@ -81,15 +94,16 @@ public record WallTraits(
         union(layers, o.layers),
         height.or(o::height),
         header.or(o::header),
-        rows.or(o::rows));
+        rows.or(o::rows),
+        hollow.or(o::hollow));
   }
 
   public WallTraits withParty(boolean shared) {
-    return new WallTraits(Optional.of(shared), knockouts, layers, height, header, rows);
+    return new WallTraits(Optional.of(shared), knockouts, layers, height, header, rows, hollow);
   }
 
   public WallTraits withKnockouts(List<Fact<Length>> heights) {
-    return new WallTraits(party, heights, layers, height, header, rows);
+    return new WallTraits(party, heights, layers, height, header, rows, hollow);
   }
 
   /** Layers of either, those of the first where both speak of one side. */

@@ -65,6 +65,7 @@ final class FloorReader {
             f.choice("fill", Fill.class)
                 .orElseGet(() -> defaults.floorFill(crawlspace.isPresent(), of)),
             blocks(f),
+            f.yesNo("blocks-over-walls").filter(yes -> !yes).isPresent(),
             f.where()));
   }
 
@@ -81,19 +82,27 @@ final class FloorReader {
     return Fact.stated(new Timber(v.name(), v.thickness(), v.depth(), kind), t.where());
   }
 
-  /** Joists that run east-west follow one another from south to north. */
+  /** Joists that run east-west follow one another from south to north, or are counted back. */
   private static Optional<Fact<Length>> origin(Entry f, Direction run) {
     Optional<Along> from = f.along("from");
     String start = run == Direction.EAST_WEST ? "south" : "west";
+    String end = run == Direction.EAST_WEST ? "north" : "east";
+    if (from.isPresent() && from.get().from().word().equals(end)) {
+      return from.map(Along::distance).map(FloorReader::back);
+    }
     if (from.isPresent() && !from.get().from().word().equals(start)) {
       f.problem(
           "from",
           start + " 7 in",
           "",
-          "joists that run %s are counted from the %s edge of the floor"
-              .formatted(Shape.word(run), start));
+          "joists that run %s are counted from the %s or %s edge of the floor"
+              .formatted(Shape.word(run), start, end));
     }
     return from.map(Along::distance);
+  }
+
+  private static Fact<Length> back(Fact<Length> f) {
+    return new Fact<>(new Length(-f.value().nm()), f.spread(), f.origin(), f.where());
   }
 
   private static Optional<FloorSpec.Crawlspace> crawlspace(Entry f, Defaults defaults, String of) {

@@ -33,6 +33,10 @@ final class HollowReader {
         Entry e = new Entry(m, OuterTables.CONDUIT, desk);
         e.text("conduit").ifPresent(n -> Unique.claim(e, "conduit", n, names, "hollow"));
         conduit(e).ifPresent(conduits::add);
+      } else if (item instanceof Marked.Mapping m && m.values().containsKey("outdoor-link")) {
+        Entry e = new Entry(m, OuterTables.OUTDOOR_LINK, desk);
+        e.text("outdoor-link").ifPresent(n -> Unique.claim(e, "outdoor-link", n, names, "hollow"));
+        OutdoorLinkReader.read(e).ifPresent(conduits::add);
       } else if (item instanceof Marked.Mapping m && m.values().containsKey("old-cable")) {
         Entry e = new Entry(m, CheapWayTables.OLD_CABLE, desk);
         e.text("old-cable").ifPresent(n -> Unique.claim(e, "old-cable", n, names, "hollow"));
@@ -157,7 +161,7 @@ final class HollowReader {
                     e.where()));
   }
 
-  private static Optional<WallSpot> end(Entry e, String key) {
+  static Optional<WallSpot> end(Entry e, String key) {
     return e.map(key, OuterTables.WALL_SPOT)
         .flatMap(m -> Spots.onWall(m, Fact.assumed(Length.ZERO)));
   }

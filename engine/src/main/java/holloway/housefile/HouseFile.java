@@ -1,9 +1,11 @@
 package holloway.housefile;
 
+import holloway.catalog.PriceList;
 import holloway.house.Fact;
 import holloway.house.Found;
 import holloway.house.House;
 import holloway.house.House.InputFile;
+import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Effort;
 import holloway.request.Request;
@@ -70,7 +72,7 @@ public final class HouseFile {
     List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
     WishesReader wishes = new WishesReader(house, wishesFile);
     RequestReader wanted = new RequestReader(house, defaults, wishes.through());
-    Optional<Request> request = wanted.read(wishes.read(), effort);
+    Optional<Request> request = wanted.read(wishes.read(), effort, prices(house));
     House built = house(house, defaults, found);
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
@@ -78,7 +80,16 @@ public final class HouseFile {
     request.ifPresent(r -> VaultCheck.check(built, r, problems));
     KneeCheck.check(built, problems);
     FlatCheck.check(built, problems);
+    PierCheck.check(built, problems);
+    SkylightCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
+  }
+
+  private PriceList prices(Entry house) {
+    return house
+        .parsed("prices", s -> Forms.name(s.text()))
+        .flatMap(f -> PriceFile.read(path.resolveSibling(f), problems, inputs))
+        .orElse(PriceList.NONE);
   }
 
   private Effort effort(Entry house) {
@@ -118,6 +129,7 @@ public final class HouseFile {
         inputs,
         StairReader.read(e),
         defaults.assumed(),
-        BeamReader.read(e));
+        BeamReader.read(e),
+        e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST));
   }
 }

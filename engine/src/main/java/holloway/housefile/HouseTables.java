@@ -101,6 +101,10 @@ final class HouseTables {
               "blocks-at",
               listOf(LENGTH),
               "rows of solid blocks between the joists, from the floor's west or south outer edge"),
+          may(
+              "blocks-over-walls",
+              YES_NO,
+              "whether the joists are blocked over bearing and outer walls below; taken to be"),
           may("fill", wordsOf(Fill.class), "what lies between the joists"));
 
   static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));
@@ -150,6 +154,10 @@ final class HouseTables {
           may("above", ROOM, "this room lies over that one"),
           may("below", ROOM, "this room lies under that one"),
           may("at", pairOf(SIGNED), "[east, north] from the first room's south-west corner"),
+          may(
+              "apart",
+              YES_NO,
+              "yes: the first room of a building that stands apart, nobody knows where"),
           may("align", new Shape.Text(Form.ALIGN), "the sides whose faces are in line"),
           may("shift", SIGNED, "how far from in line, towards north or east"),
           may("shift-east", SIGNED, "for rooms one above the other"),
@@ -180,6 +188,10 @@ final class HouseTables {
           may("framing", words("platform", "balloon"), "balloon: studs run past the floor"),
           may("top-plate", words("single", "double"), "timbers in the top plate"),
           may("blocks-at", listOf(LENGTH), "heights of blocks across every bay"),
+          may(
+              "void",
+              new Shape.Len(Length.mm(5), Length.mm(150)),
+              "depth behind the board of a furred or dabbed wall"),
           may("rows", new Shape.Whole(1, 2), "2: a double wall, a row of studs behind each face"),
           may(
               "lining",

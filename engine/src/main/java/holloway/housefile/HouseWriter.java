@@ -4,6 +4,7 @@ import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.House;
+import holloway.house.LayoutCorner;
 import holloway.house.Level;
 import holloway.house.Lining;
 import holloway.house.Origin;
@@ -74,6 +75,9 @@ public final class HouseWriter {
     if (!taken.has("framing", "all outer walls")) {
       file.put("framing", house.balloon() ? "balloon" : "platform");
     }
+    if (house.layout() != LayoutCorner.SOUTH_WEST) {
+      file.put("layout-from", house.layout().word());
+    }
     file.put("outer-walls", usual(house.outerWalls(), "outer"));
     file.put("inner-walls", usual(house.innerWalls(), "inner"));
   }
@@ -120,11 +124,14 @@ public final class HouseWriter {
     if (!f.blocksAt().isEmpty()) {
       w.put("blocks-at", f.blocksAt().stream().map(HouseWriter::text).toList());
     }
+    if (f.clearOverWalls()) {
+      w.put("blocks-over-walls", "no");
+    }
     w.timber("joists", f.joists())
         .maybe("kind", f.joists().map(Fact::value).map(Timber::kind), Shape::word)
         .length("every", f.every())
         .word("run", f.run())
-        .maybe("from", f.origin(), o -> (eastWest ? "south " : "west ") + Words.of(o))
+        .maybe("from", f.origin(), o -> joistsFrom(o, eastWest))
         .maybe("over", f.crawlspace(), HouseWriter::crawlspace)
         .yesNo("boards", f.boards())
         .word("fill", f.fill());
@@ -135,6 +142,13 @@ public final class HouseWriter {
       w.map().remove("fill");
     }
     return w.map();
+  }
+
+  private static String joistsFrom(Fact<Length> origin, boolean eastWest) {
+    boolean back = origin.value().nm() < 0;
+    Length d = new Length(Math.abs(origin.value().nm()));
+    String side = eastWest ? (back ? "north " : "south ") : back ? "east " : "west ";
+    return side + Words.of(new Fact<>(d, origin.spread(), origin.origin(), origin.where()));
   }
 
   private static Object crawlspace(FloorSpec.Crawlspace c) {
@@ -185,6 +199,8 @@ public final class HouseWriter {
   private static void placing(Placing placing, Words w) {
     if (placing instanceof Placing.At at) {
       w.put("at", List.of(Words.of(at.x()), Words.of(at.y())));
+    } else if (placing instanceof Placing.Apart) {
+      w.put("apart", "yes");
     } else if (placing instanceof Placing.Beside b) {
       w.put(b.side().word() + "-of", b.neighbour()).word("align", b.align());
       w.put("shift", Words.of(b.shift()));
@@ -205,6 +221,7 @@ public final class HouseWriter {
     w.maybe("top-plate", s.singleTopPlate(), b -> b ? "single" : "double");
     w.maybe("party", s.traits().party(), p -> p ? "yes" : "no");
     w.maybe("rows", s.traits().rows(), String::valueOf);
+    w.length("void", s.traits().hollow());
     if (!s.traits().knockouts().isEmpty()) {
       w.put("knockouts", s.traits().knockouts().stream().map(HouseWriter::text).toList());
     }

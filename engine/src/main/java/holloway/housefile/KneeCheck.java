@@ -9,8 +9,8 @@ import holloway.house.Roof;
 import holloway.house.Room;
 import holloway.house.Side;
 import holloway.house.Where;
-import java.util.List;
 import holloway.units.Length;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 

@@ -52,6 +52,14 @@ final class OuterTables {
               words("bare", "boarded"),
               "bare: its studs stand open to the space behind; boarded (unless said): shut"));
 
+  static final Table SKYLIGHT =
+      Table.of(
+          "skylight",
+          "an opening in a ceiling, with a framed shaft up through the roof",
+          must("in", ROOM, "the room it opens into"),
+          must("at", HouseTables.SPOT, "its centre, from two sides of the room"),
+          must("size", SIZE, "clear at the ceiling, east-west x north-south"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -75,6 +83,7 @@ final class OuterTables {
           may("boarded", YES_NO, "boards to walk on"),
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
+          may("skylights", listOf(new Shape.MapOf(SKYLIGHT)), "shafts up through it"),
           may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
           may(
               "knee-walls",
@@ -149,6 +158,26 @@ final class OuterTables {
           may("bends", new Shape.Whole(0, 20), "quarter turns"),
           must("length", LENGTH, "along the tube"));
 
+  static final Table OUTDOOR_LINK =
+      Table.of(
+          "outdoor-link",
+          "a way for cable from one building to another",
+          must("outdoor-link", NAME, "its name"),
+          must(
+              "kind",
+              words("duct", "buried", "overhead"),
+              "a tube or bare cable in the earth, or a span in the air"),
+          must(
+              "from",
+              new Shape.MapOf(WALL_SPOT),
+              "one end, where it leaves an outer wall; the room is the one behind"),
+          must("to", new Shape.MapOf(WALL_SPOT), "the other end"),
+          must("length", LENGTH, "from wall to wall along it"),
+          may("there", YES_NO, "yes: the duct lies there already; no (unless said): it is dug"),
+          may("depth", HEIGHT, "of earth over it"),
+          may("inside-diameter", LENGTH, "of a duct, clear inside"),
+          may("bends", new Shape.Whole(0, 20), "quarter turns of a duct"));
+
   static final Table OBSTACLE =
       Table.of(
               "obstacle",
@@ -162,7 +191,7 @@ final class OuterTables {
               may("below-floor-of", ROOM, "in the void under that room"),
               may("at", HouseTables.SPOT, "in a void: its centre, from two sides of the room"),
               may("size", SIZE, "in a void: east-west x north-south"),
-              may("height", LENGTH, "in a void: how tall it is"))
+              may("height", LENGTH, "in a void: how tall it is; of a pier nothing"))
           .withKinds(Obstacle.Kind.class);
 
   static final Table THING =
@@ -190,6 +219,7 @@ final class OuterTables {
           List.of(
               CHASE,
               CONDUIT,
+              OUTDOOR_LINK,
               CheapWayTables.OLD_CABLE,
               CheapWayTables.SOFFIT,
               CheapWayTables.DROPPED_CEILING,

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes openings, roofs, stated hollows, obstacles, things and tapes. */
 final class OuterWriter {
@@ -93,6 +94,11 @@ final class OuterWriter {
     }
     if (!r.knees().isEmpty()) {
       w.put("knee-walls", r.knees().stream().map(OuterWriter::knee).toList());
+    }
+    if (!r.skylights().isEmpty()) {
+      w.put(
+          "skylights",
+          r.skylights().stream().map(k -> hatch(k.at(), k.eastWest(), k.northSouth())).toList());
     }
     return w.yesNo("boarded", r.boarded())
         .put(
@@ -212,7 +218,28 @@ final class OuterWriter {
         .map();
   }
 
+  private static Map<String, Object> outdoor(Conduit c, Conduit.Outdoor o) {
+    boolean duct = c.kind() == Conduit.Kind.TUBE;
+    Words w =
+        new Words()
+            .put("outdoor-link", c.name())
+            .put("kind", duct ? "duct" : c.kind() == Conduit.Kind.SPAN ? "overhead" : "buried")
+            .put("from", end(c.from()))
+            .put("to", end(c.to()))
+            .length("length", c.length())
+            .length("depth", o.depth());
+    return duct
+        ? w.yesNo("there", o.there())
+            .put("inside-diameter", Words.of(c.insideDiameter()))
+            .put("bends", String.valueOf(c.bends()))
+            .map()
+        : w.map();
+  }
+
   private static Map<String, Object> conduit(Conduit c) {
+    if (c.outdoor().isPresent()) {
+      return outdoor(c, c.outdoor().get());
+    }
     if (c.kind() != Conduit.Kind.TUBE) {
       return oldCable(c);
     }
@@ -246,7 +273,10 @@ final class OuterWriter {
                 w.put(in.above() ? "above-ceiling-of" : "below-floor-of", in.at().room())
                     .put("at", Words.of(in.at()))
                     .put("size", Words.size(in.eastWest(), in.northSouth()))
-                    .put("height", Words.of(in.height())));
+                    .maybe(
+                        "height",
+                        Optional.of(in.height()).filter(h -> o.kind() != Obstacle.Kind.PIER),
+                        Words::of));
     return w.map();
   }
 

@@ -55,7 +55,8 @@ final class PlacingCheck {
                       .formatted(names)
                   + " room '"
                   + r.name()
-                  + "' lies beside, or leave that to it alone");
+                  + "' lies beside, or leave that to it alone; 'apart: yes' if it stands in another"
+                  + " building and nobody taped how far off");
     }
   }
 

@@ -20,7 +20,7 @@ final class PlacingReader {
               "north-of", Side.NORTH,
               "south-of", Side.SOUTH));
   private static final List<String> WAYS =
-      List.of("east-of", "west-of", "north-of", "south-of", "above", "below", "at");
+      List.of("east-of", "west-of", "north-of", "south-of", "above", "below", "at", "apart");
 
   /** Two storeys drawn in line without a taped tie: from experience, editable by stating a tie. */
   private static final Length ASSUMED_TIE = Length.mm(30);
@@ -35,7 +35,8 @@ final class PlacingReader {
 
   /** Empty when a fault was reported. */
   Optional<Placing> read() {
-    List<String> given = WAYS.stream().filter(e::has).toList();
+    List<String> given =
+        WAYS.stream().filter(e::has).filter(w -> !w.equals("apart") || isApart()).toList();
     if (given.isEmpty()) {
       return refuseStray(List.of("align", "shift", "shift-east", "shift-north", "tied"))
           ? Optional.of(new Placing.Free())
@@ -56,7 +57,16 @@ final class PlacingReader {
       e.problem(way, "another room", "", "room '" + name + "' cannot be placed by itself");
       return Optional.empty();
     }
+    if (way.equals("apart")) {
+      return refuseStray(List.of("align", "shift", "shift-east", "shift-north", "tied"))
+          ? Optional.of(new Placing.Apart(e.where("apart")))
+          : Optional.empty();
+    }
     return way.equals("at") ? at() : BESIDE.containsKey(way) ? beside(way) : stacked(way);
+  }
+
+  private boolean isApart() {
+    return e.yesNo("apart").orElse(false);
   }
 
   private Optional<Placing> at() {

@@ -43,6 +43,7 @@ final class ReachCheck {
     c.open(
         request.cabinet().at().face().room(), request.cabinet().at().face().where(), "the cabinet");
     c.spot(request.cabinet().at(), "the cabinet");
+    request.cabinet().others().forEach(o -> c.spot(o, "another place of the cabinet"));
     for (Outlet o : request.outlets()) {
       o.spots().forEach(s -> c.spot(s, "outlet '" + o.name() + "'"));
     }
@@ -50,6 +51,7 @@ final class ReachCheck {
       c.spot(t.at(), "this thing");
     }
     house.roofs().forEach(r -> r.hatches().forEach(h -> c.over(h.at(), "this hatch")));
+    house.roofs().forEach(r -> r.skylights().forEach(k -> c.over(k.at(), "this skylight")));
     for (Obstacle o : house.obstacles()) {
       o.inVoid().ifPresent(v -> c.over(v.at(), "this obstacle"));
     }

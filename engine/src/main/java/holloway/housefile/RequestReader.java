@@ -1,5 +1,7 @@
 package holloway.housefile;
 
+import holloway.catalog.PinOut;
+import holloway.catalog.PriceList;
 import holloway.house.Fact;
 import holloway.house.WallSpot;
 import holloway.house.Where;
@@ -38,7 +40,7 @@ final class RequestReader {
   }
 
   /** Empty when the cabinet cannot be read. */
-  Optional<Request> read(Wishes wishes, Effort effort) {
+  Optional<Request> read(Wishes wishes, Effort effort, PriceList prices) {
     Optional<WallSpot> cabinet =
         house
             .map("cabinet", WantedTables.CABINET)
@@ -56,7 +58,26 @@ final class RequestReader {
     return cabinet.map(
         at ->
             new Request(
-                new Request.Cabinet(at, house.where("cabinet")), outlets, runs, wishes, effort));
+                new Request.Cabinet(at, house.where("cabinet"), otherPlaces()),
+                outlets,
+                runs,
+                wishes,
+                effort,
+                prices,
+                new Request.Shop(
+                    house.choice("pin-out", PinOut.class).orElse(PinOut.USUAL),
+                    house.text("prices"))));
+  }
+
+  private List<WallSpot> otherPlaces() {
+    List<WallSpot> out = new ArrayList<>();
+    house
+        .map("cabinet", WantedTables.CABINET)
+        .ifPresent(
+            c ->
+                c.maps("or", OuterTables.WALL_SPOT)
+                    .forEach(o -> Spots.onWall(o, Fact.assumed(Length.ZERO)).ifPresent(out::add)));
+    return out;
   }
 
   private List<Outlet> outlets() {

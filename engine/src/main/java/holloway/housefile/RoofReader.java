@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.house.CeilingSpot;
 import holloway.house.Direction;
 import holloway.house.FaceRef;
 import holloway.house.Fact;
@@ -88,6 +89,7 @@ final class RoofReader {
         joins(e),
         knees(e),
         e.choice("run", Direction.class),
+        skylights(e),
         e.where());
   }
 
@@ -151,6 +153,23 @@ final class RoofReader {
       if (face.isPresent() && height.isPresent()) {
         boolean bare = k.text("behind").filter("bare"::equals).isPresent();
         out.add(new Roof.Knee(face.get(), height.get(), bare, k.where("side")));
+      }
+    }
+    return out;
+  }
+
+  private static List<Roof.Skylight> skylights(Entry e) {
+    List<Roof.Skylight> out = new ArrayList<>();
+    for (Entry k : e.maps("skylights", OuterTables.SKYLIGHT)) {
+      Optional<Room.Size> size = k.size("size");
+      Optional<CeilingSpot> at = k.text("in").flatMap(room -> Spots.onCeiling(k, "at", room));
+      if (size.isPresent() && at.isPresent()) {
+        out.add(
+            new Roof.Skylight(
+                at.get(),
+                size.get().eastWest().value(),
+                size.get().northSouth().value(),
+                k.where("in")));
       }
     }
     return out;

@@ -53,7 +53,7 @@ final class SeenReader {
     return out;
   }
 
-  private static boolean hasAll(Entry e, String where, String... keys) {
+  private static boolean hasAll(Entry e, String where, List<String> keys) {
     boolean all = true;
     for (String key : keys) {
       if (!e.has(key)) {
@@ -65,7 +65,7 @@ final class SeenReader {
   }
 
   private static Optional<Obstacle.InWall> inWall(Entry e) {
-    hasAll(e, "in a wall", "from", "width", "bottom", "top");
+    hasAll(e, "in a wall", List.of("from", "width", "bottom", "top"));
     Optional<FaceRef> face = e.face("side");
     Optional<Along> from = e.along("from");
     Optional<Fact<Length>> bottom = e.length("bottom");
@@ -82,10 +82,18 @@ final class SeenReader {
   }
 
   private static Optional<Obstacle.InVoid> inVoid(Entry e, String place) {
-    hasAll(e, "in a void", "at", "size", "height");
+    boolean pier = e.kind(Obstacle.Kind.class).filter(k -> k == Obstacle.Kind.PIER).isPresent();
+    if (pier && e.has("height")) {
+      e.problem("height", "", "", "a pier goes from the ground to the joists; leave 'height' out");
+    }
+    if (pier && !place.equals("below-floor-of")) {
+      e.problem(place, "below-floor-of: den", "", "a pier stands in a crawlspace, below a floor");
+    }
+    hasAll(e, "in a void", pier ? List.of("at", "size") : List.of("at", "size", "height"));
     Optional<CeilingSpot> at = e.text(place).flatMap(room -> Spots.onCeiling(e, "at", room));
     Optional<Room.Size> size = e.size("size");
-    Optional<Fact<Length>> height = e.length("height");
+    Optional<Fact<Length>> height =
+        pier ? Optional.of(Fact.stated(Length.ZERO, e.where())) : e.length("height");
     if (at.isEmpty() || size.isEmpty() || height.isEmpty()) {
       return Optional.empty();
     }

@@ -30,6 +30,9 @@ final class VaultCheck {
         .roofs()
         .forEach(r -> r.hatches().forEach(h -> c.over(h.at().room(), "a hatch", r.where())));
     house
+        .roofs()
+        .forEach(r -> r.skylights().forEach(k -> c.over(k.at().room(), "a shaft", k.where())));
+    house
         .obstacles()
         .forEach(
             o ->

@@ -5,8 +5,6 @@ import holloway.house.FaceRef;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Opening;
-import holloway.house.Side;
-import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
 import holloway.house.WallTraits;
@@ -131,33 +129,9 @@ final class WallReader {
         separation,
         e.text("framing").map("balloon"::equals),
         e.text("top-plate").map("single"::equals),
-        lengths(e, "blocks-at"),
-        traits(e, ref.flatMap(WallRef::face).map(FaceRef::side)),
+        TraitReader.lengths(e, "blocks-at"),
+        TraitReader.traits(e, ref.flatMap(WallRef::face).map(FaceRef::side)),
         e.where());
-  }
-
-  private static WallTraits traits(Entry e, Optional<Side> side) {
-    boolean wood = e.timber("studs").filter(t -> t.value().kind() != Timber.Kind.STEEL).isPresent();
-    if (wood && e.has("knockouts")) {
-      e.problem(
-          "knockouts",
-          "studs: steel 3-5/8 in",
-          "",
-          "only steel studs have knockouts, and these are of wood");
-    }
-    Optional<Integer> rows = e.whole("rows");
-    boolean solid =
-        e.choice("kind", WallSpec.Kind.class).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
-    if (rows.filter(n -> n == 2).isPresent() && solid) {
-      e.problem("rows", "", "", "only a framed wall has rows of studs");
-    }
-    return new WallTraits(
-        e.yesNo("party"),
-        lengths(e, "knockouts"),
-        lining(e, side),
-        Optional.empty(),
-        Optional.empty(),
-        rows);
   }
 
   /** What only a stated wall is: half as high, or not there. */
@@ -200,33 +174,12 @@ final class WallReader {
             t.layers(),
             e.length("height"),
             e.length("header"),
-            t.rows()));
+            t.rows(),
+            t.hollow()));
   }
 
   private static boolean isOpen(Entry e) {
     return e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.OPEN).isPresent();
-  }
-
-  /** On the side of the face that is named; on both where none is. */
-  private static List<WallTraits.Layers> lining(Entry e, Optional<Side> side) {
-    List<WallTraits.Layer> layers = new ArrayList<>();
-    for (Marked.Scalar s : e.texts("lining")) {
-      Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
-    }
-    boolean glazed =
-        e.choice("kind", WallSpec.Kind.class).filter(k -> k == WallSpec.Kind.GLAZED).isPresent();
-    if (glazed && !layers.isEmpty()) {
-      e.problem("lining", "", "", "a wall of glass has no lining; leave one of the two out");
-    }
-    return layers.isEmpty() ? List.of() : List.of(new WallTraits.Layers(side, layers));
-  }
-
-  private static List<Fact<Length>> lengths(Entry e, String key) {
-    List<Fact<Length>> out = new ArrayList<>();
-    for (Marked.Scalar s : e.texts(key)) {
-      Entry.quietly(() -> Forms.length(s.text(), s.where())).ifPresent(out::add);
-    }
-    return out;
   }
 
   List<Opening> openings(Entry house) {

@@ -15,6 +15,8 @@ import static holloway.housefile.Table.must;
 
 import holloway.catalog.Cable;
 import holloway.catalog.Cables;
+import holloway.catalog.PinOut;
+import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Profile;
 import holloway.request.Wishes;
@@ -37,7 +39,12 @@ final class WantedTables {
 
   static final Table CABINET =
       Table.of("cabinet", "where the network gear stands: its back's centre")
-          .plus(OuterTables.WALL_SPOT.keys());
+          .plus(OuterTables.WALL_SPOT.keys())
+          .plus(
+              may(
+                  "or",
+                  listOf(new Shape.MapOf(OuterTables.WALL_SPOT)),
+                  "other places where it could stand, for compare --cabinet"));
 
   static final Table NAMED_CABLE =
       Table.of(
@@ -156,6 +163,10 @@ final class WantedTables {
               "whose rules are looked up, and how houses are usually built"),
           may("built", new Shape.Whole(1500, 2100), "the year"),
           may("framing", Shape.words("platform", "balloon"), "balloon: studs run past the floors"),
+          may(
+              "layout-from",
+              Shape.wordsOf(LayoutCorner.class),
+              "the corner that assumed studs, joists and rafters are counted from"),
           may("outer-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the outer walls"),
           may("inner-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the inner walls"),
           may("usual", new Shape.MapOf(HouseTables.USUAL), "what is usual in this house"),
@@ -166,7 +177,10 @@ final class WantedTables {
           may("roof", listOf(new Shape.MapOf(OuterTables.ROOF)), "the roofs"),
           may("stairs", listOf(new Shape.MapOf(OuterTables.STAIR)), "flights and their wells"),
           may("beams", listOf(new Shape.MapOf(OuterTables.BEAM)), "beams that cross rooms"),
-          may("hollows", listOf(OuterTables.HOLLOW), "known chases and conduits"),
+          may(
+              "hollows",
+              listOf(OuterTables.HOLLOW),
+              "known chases, conduits, links to other buildings"),
           may("obstacles", listOf(new Shape.MapOf(OuterTables.OBSTACLE)), "what is in the way"),
           may("things", listOf(new Shape.MapOf(OuterTables.THING)), "what is seen in rooms"),
           may("measures", listOf(new Shape.MapOf(OuterTables.MEASURE)), "more tapes"),
@@ -175,5 +189,7 @@ final class WantedTables {
           may("links", listOf(new Shape.MapOf(LINK)), "cables between outlets"),
           may("wishes", new Shape.MapOf(WISHES), "what you prefer"),
           CREW,
+          may("pin-out", wordsOf(PinOut.class), "which scheme the jacks are wired to"),
+          may("prices", new Shape.Text(Form.FILE), "a price file beside this one"),
           may("effort", new Shape.Text(Form.FILE), "your own effort file beside this one"));
 }

@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.catalog.PinOut;
 import holloway.request.Effort;
 import holloway.request.Outlet;
 import holloway.request.Request;
@@ -30,11 +31,17 @@ final class WantedWriter {
   }
 
   void into(Words file) {
-    file.put("cabinet", new Words().spot(request.cabinet().at()).map());
+    List<Object> others = new ArrayList<>();
+    request.cabinet().others().forEach(o -> others.add(new Words().spot(o).map()));
+    file.put("cabinet", new Words().spot(request.cabinet().at()).put("or", others).map());
     file.put("outlets", request.outlets().stream().map(this::outlet).toList());
     file.put("links", links());
     file.put("wishes", wishes(request.wishes()));
     file.put("crew", String.valueOf(request.wishes().crew()));
+    if (request.shop().pinOut() != PinOut.USUAL) {
+      file.word("pin-out", request.shop().pinOut());
+    }
+    file.maybe("prices", request.shop().priceFile(), f -> f);
   }
 
   private Map<String, Object> outlet(Outlet o) {

@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.house.WallSpot;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
@@ -37,6 +38,19 @@ public final class Answers {
   public record WayOfWorking(String name, List<String> bans, List<String> sameAs, Plan plan) {}
 
   public record Compared(Placed placed, List<WayOfWorking> ways) {}
+
+  /**
+   * A place where the cabinet could stand, and the plan from there.
+   *
+   * @param stated true for the place that plans use
+   * @param warm true in a garage, which follows the weather
+   * @param awkward true where the gear is reached kneeling or from a step
+   */
+  public record CabinetPlace(
+      WallSpot at, boolean stated, Plan plan, boolean warm, boolean awkward) {}
+
+  /** Best first. */
+  public record Cabinets(Placed placed, List<CabinetPlace> places) {}
 
   public record Routed(Placed placed, String run, List<Plan> routes) {}
 

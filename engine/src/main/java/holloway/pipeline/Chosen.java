@@ -66,7 +66,8 @@ final class Chosen {
             t.visibleM(),
             t.money(),
             t.currency(),
-            t.zones()));
+            t.zones(),
+            t.cutByTime() || first.totals().cutByTime()));
   }
 
   /** A bound over other runs says nothing of a plan. */

@@ -34,11 +34,11 @@ public final class Pipeline {
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
     progress.now("finding the joint plan");
-    Stages.Proven proven = o.site.proven(o.request, settings.thoroughness());
+    Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();
     List<Plan.OpenShaft> first =
         new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
-    Plan noted = bare.withInputs(SurveyWords.inputs(o.placed), SurveyWords.notes(o.placed, first));
+    Plan noted = bare.withInputs(o.inputs(), SurveyWords.notes(o.placed, first));
     Plan taken = TakeOff.of(noted, o.request, o.placed);
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
@@ -71,10 +71,32 @@ public final class Pipeline {
             o.site.ways(),
             (name, request) -> {
               progress.now("planning: " + name);
-              Plan bare = o.site.plan(request, settings.thoroughness());
+              Plan bare = o.site.proven(request, settings.search()).plan();
               return TakeOff.of(bare, request, o.placed);
             });
     return new Answers.Compared(o.placed, ways);
+  }
+
+  /**
+   * Where the cabinet could stand, best first.
+   *
+   * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
+   */
+  public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    Request asked =
+        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Placed placed = stages.survey(reading.house()).value();
+    return new Answers.Cabinets(
+        placed,
+        CabinetPlaces.ranked(
+            placed,
+            asked,
+            request -> {
+              progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
+              Plan bare = stages.derive(placed, request).proven(request, settings.search()).plan();
+              return TakeOff.of(bare, request, placed);
+            }));
   }
 
   /**
@@ -147,17 +169,31 @@ public final class Pipeline {
     return stages.importFile(model, wishes, name);
   }
 
-  private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {}
+  private record Opened(
+      Placed placed,
+      Request request,
+      List<Finding> findings,
+      Stages.Site site,
+      Optional<Stages.Priced> priced) {
+    /** The house file and those beside it, then a price file given by the command. */
+    List<Plan.Input> inputs() {
+      List<Plan.Input> all = new ArrayList<>(SurveyWords.inputs(placed));
+      priced.ifPresent(p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
+      return all.stream().distinct().toList();
+    }
+  }
 
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = stages.read(houseFile);
-    Request request =
+    Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
+    Request request = priced.map(p -> asked.with(p.list())).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");
     Stages.Site site = stages.derive(placed.value(), request);
-    return new Opened(placed.value(), request, placed.findings(), site);
+    return new Opened(placed.value(), request, placed.findings(), site, priced);
   }
 }

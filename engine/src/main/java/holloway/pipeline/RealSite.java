@@ -62,19 +62,21 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Plan plan(Request request, Thoroughness thoroughness) {
-    return proven(request, thoroughness).plan();
+    return proven(request, new Search(thoroughness)).plan();
   }
 
   @Override
-  public Stages.Proven proven(Request request, Thoroughness thoroughness) {
-    Solved first = solve(routed, request, thoroughness);
+  public Stages.Proven proven(Request request, Search search) {
+    // Where spots are chosen first there are two searches, and each gets half of the time.
+    int parts = ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
+    Solved first = solve(routed, request, search, parts);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
       Plan plan = named(first.plan(), request).withUnrouted(unrouted(first, routed, request));
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
     Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
-    Solved second = solve(settled, request, thoroughness);
+    Solved second = solve(settled, request, search, parts);
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());
     return new Stages.Proven(
@@ -87,16 +89,13 @@ final class RealSite implements Stages.Site {
     return Proofs.faults(routed.graph(), plan, certificate, order(request));
   }
 
-  private Solved solve(Routing.Routed on, Request request, Thoroughness thoroughness) {
+  private Solved solve(Routing.Routed on, Request request, Search search, int parts) {
     return JointPlanner.solve(
         on.graph(),
         order(request),
-        budget(thoroughness),
-        (what, done, of) -> {
-          if (done == of || done % 50 == 0) {
-            progress.now("%s, %d of %d".formatted(what, done, of));
-          }
-        });
+        budget(search.thoroughness()),
+        new Told(progress, request.wishes().profile()),
+        search.begin(parts));
   }
 
   @Override
@@ -161,7 +160,8 @@ final class RealSite implements Stages.Site {
             t.visibleM(),
             t.money(),
             currency(request),
-            t.zones());
+            t.zones(),
+            t.cutByTime());
     return new Plan(
         p.format(),
         hollows.framed().placed().house().name(),

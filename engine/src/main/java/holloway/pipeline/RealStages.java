@@ -8,6 +8,7 @@ import holloway.hollow.Hollows;
 import holloway.house.House;
 import holloway.housefile.HouseFile;
 import holloway.housefile.HouseSchema;
+import holloway.housefile.PriceFile;
 import holloway.housefile.Problem;
 import holloway.housefile.Starter;
 import holloway.request.Request;
@@ -39,6 +40,16 @@ final class RealStages implements Stages {
     throw new InputTrouble(
         ((holloway.housefile.Reading.Faulty) reading)
             .problems().stream().map(Problem::toString).toList());
+  }
+
+  @Override
+  public Priced prices(Path file) {
+    PriceFile.Answer answer = PriceFile.read(file);
+    return answer
+        .list()
+        .map(list -> new Priced(list, answer.inputs()))
+        .orElseThrow(
+            () -> new InputTrouble(answer.problems().stream().map(Problem::toString).toList()));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.catalog.PriceList;
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
 import holloway.house.House;
@@ -18,6 +19,14 @@ import java.util.Set;
 /** The stages as the verbs need them. Inputs that are wrong are an {@link InputTrouble}. */
 interface Stages {
   Reading read(Path houseFile);
+
+  /** A price list, and the fingerprint of its file. */
+  record Priced(PriceList list, List<House.InputFile> inputs) {}
+
+  /** A price file. */
+  default Priced prices(Path file) {
+    throw new InputTrouble("no price file can be read here");
+  }
 
   Outcome<Placed> survey(House house);
 
@@ -59,8 +68,8 @@ interface Stages {
      * As {@link #plan}, with what proves its bound; without where the bound is of other runs than
      * the plan's.
      */
-    default Proven proven(Request request, Thoroughness thoroughness) {
-      return new Proven(plan(request, thoroughness), Optional.empty());
+    default Proven proven(Request request, Search search) {
+      return new Proven(plan(request, search.thoroughness()), Optional.empty());
     }
 
     /** What is wrong with the proof of a plan's bound, recomputed from this house's own graph. */

@@ -100,7 +100,11 @@ final class SurveyWords {
                     f.place().at(),
                     f.source(),
                     f.text(),
-                    f.broken()))
+                    f.broken(),
+                    f.place().id(),
+                    f.measured(),
+                    f.limit(),
+                    f.toDo()))
         .distinct()
         .toList();
   }

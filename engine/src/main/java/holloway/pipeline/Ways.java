@@ -102,6 +102,6 @@ final class Ways {
   }
 
   private static Request with(Request r, Wishes wishes) {
-    return new Request(r.cabinet(), r.outlets(), r.runs(), wishes, r.effort());
+    return r.with(wishes);
   }
 }

@@ -71,6 +71,10 @@ record JsonCursor(JsonNode node, String path) {
     return node.isTextual() ? node.textValue() : this.<String>wrong("text");
   }
 
+  boolean asTruth() {
+    return node.isBoolean() ? node.booleanValue() : this.<Boolean>wrong("true or false");
+  }
+
   double asNumber() {
     double v = node.isNumber() ? node.doubleValue() : Double.NaN;
     return Double.isFinite(v) ? v : this.<Double>wrong("a number");

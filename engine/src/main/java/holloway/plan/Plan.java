@@ -29,7 +29,8 @@ public record Plan(
 
   /**
    * {@code gap} is (objective − bound) / objective; {@code zones} the zones set up, sorted; {@code
-   * money} empty until prices are used.
+   * money} empty until prices are used; {@code cutByTime}: the search was ended by the clock, so
+   * another time the plan may differ.
    */
   public record Totals(
       long objective,
@@ -43,7 +44,27 @@ public record Plan(
       double visibleM,
       Optional<Double> money,
       String currency,
-      List<String> zones) {}
+      List<String> zones,
+      boolean cutByTime) {
+    /** Of a search that came to its own end. */
+    public Totals(
+        long objective,
+        long bound,
+        double gap,
+        double minutes,
+        int holes,
+        int patches,
+        double routeM,
+        double cableM,
+        double visibleM,
+        Optional<Double> money,
+        String currency,
+        List<String> zones) {
+      this(
+          objective, bound, gap, minutes, holes, patches, routeM, cableM, visibleM, money, currency,
+          zones, false);
+    }
+  }
 
   public record PlannedRun(
       String id,
@@ -97,6 +118,10 @@ public record Plan(
   /**
    * {@code broken}: the plan itself goes against the rule; false for a duty that carrying it out
    * brings with it, and for advice.
+   *
+   * @param place id of the hole, hollow, member, outlet or run it is about; may be empty
+   * @param measured what the plan has, with its unit; {@code limit} what the rule lets through;
+   *     {@code toDo} what to do about it; each may be empty
    */
   public record FindingLine(
       String rule,
@@ -104,7 +129,22 @@ public record Plan(
       Optional<Point3> at,
       String source,
       String text,
-      boolean broken) {
+      boolean broken,
+      String place,
+      String measured,
+      String limit,
+      String toDo) {
+    /** Without a number. */
+    public FindingLine(
+        String rule,
+        String severity,
+        Optional<Point3> at,
+        String source,
+        String text,
+        boolean broken) {
+      this(rule, severity, at, source, text, broken, "", "", "", "");
+    }
+
     /** A duty or advice. */
     public FindingLine(
         String rule, String severity, Optional<Point3> at, String source, String text) {
@@ -117,7 +157,17 @@ public record Plan(
     }
   }
 
-  public record Material(String item, double quantity, String unit, Optional<Double> price) {}
+  /**
+   * @param price of the whole line, empty when it is not known
+   * @param group where in the shop it stands
+   */
+  public record Material(
+      String item, double quantity, String unit, Optional<Double> price, String group) {
+    /** Of no group. */
+    public Material(String item, double quantity, String unit, Optional<Double> price) {
+      this(item, quantity, unit, price, "");
+    }
+  }
 
   /**
    * @param spread loops that close within their tolerance, and how their small miss was spread

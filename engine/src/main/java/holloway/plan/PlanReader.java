@@ -47,7 +47,8 @@ final class PlanReader {
         t.number("visible-m"),
         t.optional("money", JsonCursor::asNumber),
         t.text("currency"),
-        t.words("zones"));
+        t.words("zones"),
+        t.optional("cut-by-time", JsonCursor::asTruth).orElse(false));
   }
 
   private Plan.PlannedRun run(JsonCursor r) {
@@ -116,7 +117,11 @@ final class PlanReader {
         f.optional("at", JsonCursor::asPoint),
         f.text("source"),
         f.text("text"),
-        f.node().has("broken") && f.flag("broken"));
+        f.node().has("broken") && f.flag("broken"),
+        f.optional("place", JsonCursor::asText).orElse(""),
+        f.optional("measured", JsonCursor::asText).orElse(""),
+        f.optional("limit", JsonCursor::asText).orElse(""),
+        f.optional("do", JsonCursor::asText).orElse(""));
   }
 
   private Plan.Material material(JsonCursor m) {
@@ -124,7 +129,8 @@ final class PlanReader {
         m.text("item"),
         m.number("quantity"),
         m.text("unit"),
-        m.optional("price", JsonCursor::asNumber));
+        m.optional("price", JsonCursor::asNumber),
+        m.optional("group", JsonCursor::asText).orElse(""));
   }
 
   private static Plan.OpenShaft openShaft(JsonCursor o) {

@@ -50,6 +50,9 @@ final class PlanWriter {
     out.set("money", money(t.money()));
     out.put("currency", t.currency());
     out.set("zones", words(t.zones()));
+    if (t.cutByTime()) {
+      out.put("cut-by-time", true);
+    }
     return out;
   }
 
@@ -110,7 +113,11 @@ final class PlanWriter {
   private JsonNode finding(Plan.FindingLine f) {
     ObjectNode out = NODES.objectNode().put("rule", f.rule()).put("severity", f.severity());
     out.set("at", f.at().map(this::point).orElse(NullNode.instance));
-    return out.put("source", f.source()).put("text", f.text()).put("broken", f.broken());
+    out.put("source", f.source()).put("text", f.text()).put("broken", f.broken());
+    return out.put("place", f.place())
+        .put("measured", f.measured())
+        .put("limit", f.limit())
+        .put("do", f.toDo());
   }
 
   private JsonNode material(Plan.Material m) {
@@ -118,7 +125,7 @@ final class PlanWriter {
     out.set("quantity", JsonText.real(m.quantity(), 3));
     out.put("unit", m.unit());
     out.set("price", money(m.price()));
-    return out;
+    return out.put("group", m.group());
   }
 
   private JsonNode survey(Plan.SurveyNotes s) {

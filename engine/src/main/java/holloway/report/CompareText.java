@@ -23,6 +23,9 @@ public final class CompareText {
     if (ways.stream().anyMatch(w -> w.plan().totals().visibleM() > 0)) {
       page.put("    ", "the minutes hold your dislike of cable in sight, which is no work");
     }
+    if (ways.stream().anyMatch(w -> w.plan().totals().cutByTime())) {
+      page.put("    ", "time ended some of the searches; another time plans may be other ones");
+    }
     for (Way way : ways) {
       page.title(way.name().toUpperCase(java.util.Locale.ROOT));
       details(way, first, units, page);
@@ -39,7 +42,7 @@ public final class CompareText {
                 UnitWords.minutes(t.minutes()),
                 t.holes(),
                 t.patches(),
-                units.cable(t.cableM()),
+                units.cut(t.cableM()),
                 HeadSection.percent(t.gap()),
                 way.plan().unrouted().isEmpty() ? "-" : way.plan().unrouted().size() + " *"));
   }

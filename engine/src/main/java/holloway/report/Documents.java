@@ -61,6 +61,7 @@ public final class Documents {
     OutletWords words = new OutletWords(placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
     OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
+    TakeOffDocument.into(root, plan, placed, request);
     certificate.ifPresent(c -> PlanJson.addCertificate(root, c));
     return JsonText.of(root);
   }

@@ -33,6 +33,9 @@ final class FramingWords {
       out.append(fill(w.fill()));
     } else {
       out.append(w.kind().name().toLowerCase(Locale.ROOT));
+      w.traits()
+          .hollow()
+          .ifPresent(h -> out.append(", void of ").append(units.tape(h.value().nm())));
     }
     out.append(w.bearing().value() ? ", bearing" : ", not bearing");
     out.append(w.bearing().isAssumed() ? " (assumed)" : "");
@@ -46,13 +49,14 @@ final class FramingWords {
       return "slab";
     }
     Optional<Fact<Timber>> joists = f.joists();
-    return "%s joists every %s, run %s%s%s%s"
+    return "%s joists every %s, run %s%s%s%s%s"
         .formatted(
             joists.map(FramingWords::timber).orElse("unknown"),
             every(f.every(), units),
             f.run() == Direction.EAST_WEST ? "east-west" : "north-south",
             f.origin().isPresent() ? ", first joist found" : ", first joist assumed",
             f.blocksAt().isEmpty() ? "" : ", rows of blocks between them: " + f.blocksAt().size(),
+            f.clearOverWalls() ? ", no blocks over the walls below" : "",
             f.crawlspace().isPresent() ? ", crawlspace below" : "");
   }
 

@@ -48,7 +48,7 @@ final class HeadSection {
             .formatted(
                 UnitWords.count(plan.runs().size(), "run"),
                 units.cable(t.routeM()),
-                units.cable(t.cableM())));
+                units.cut(t.cableM())));
     if (t.visibleM() > 0) {
       page.put("  in sight ", units.cable(t.visibleM()) + " of cable stays visible");
     }
@@ -56,6 +56,9 @@ final class HeadSection {
         "  set up   ",
         t.zones().isEmpty() ? "nothing but the rooms" : String.join(", ", t.zones()));
     page.put("  proven   ", proof(t));
+    if (t.cutByTime()) {
+      page.put("  cut      ", "time ended the search; another time the plan may be another one");
+    }
     if (!plan.unrouted().isEmpty()) {
       page.put(
           "  missing  ",

@@ -1,10 +1,12 @@
 package holloway.report;
 
 import holloway.plan.Plan;
+import holloway.takeoff.TaskMinutes;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Where the hours go: works by the place a person stands, and the cable itself. */
 final class HoursSection {
@@ -38,7 +40,14 @@ final class HoursSection {
       row("dislike of cable in sight (no work)", "", dislike);
     }
     row("in all", "", plan.totals().minutes());
+    page.put("  ", "By kind of task: " + tasks(plan) + ".");
     page.put("  ", source());
+  }
+
+  private static String tasks(Plan plan) {
+    return TaskMinutes.of(plan).stream()
+        .map(t -> t.task() + " " + UnitWords.minutes(t.minutes()))
+        .collect(Collectors.joining(", "));
   }
 
   /** A cut-out is the outlet's own work even where a hole is bored through it. */

@@ -1,11 +1,13 @@
 package holloway.report;
 
+import holloway.house.WallSpot;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What was understood of a house file, for a person to compare with the house. */
 public final class HouseText {
@@ -25,6 +27,7 @@ public final class HouseText {
     t.head();
     LevelText levels = new LevelText(placed, t.units, t.page);
     placed.levels().forEach(levels::put);
+    LinkText.put(placed, t.units, t.page);
     t.wanted(request);
     t.doubts(findings);
     return t.page.text();
@@ -45,9 +48,20 @@ public final class HouseText {
                 UnitWords.count(placed.walls().size(), "wall")));
   }
 
+  private static String others(Request request) {
+    List<WallSpot> others = request.cabinet().others();
+    return others.isEmpty()
+        ? ""
+        : "; could stand in "
+            + others.stream()
+                .map(o -> o.face().room() + " " + o.face().side().word())
+                .collect(Collectors.joining(", "))
+            + " too (compare --cabinet)";
+  }
+
   private void wanted(Request request) {
     page.title("WANTED");
-    page.put("  ", "cabinet in " + request.cabinet().at().face().room());
+    page.put("  ", "cabinet in " + request.cabinet().at().face().room() + others(request));
     for (Outlet o : request.outlets()) {
       String cables = String.join(", ", o.cables());
       page.put(
@@ -61,6 +75,11 @@ public final class HouseText {
                   o.feed() ? ", the provider's feed" : ""));
     }
     page.put("  ", UnitWords.count(request.runs().size(), "run") + " in all");
+    page.put(
+        "  ",
+        "jacks wired to T568"
+            + request.shop().pinOut()
+            + (request.prices().stated() ? "; prices: " + request.prices().name() : ""));
   }
 
   private void doubts(List<Plan.FindingLine> findings) {

@@ -153,6 +153,9 @@ final class HouseWords {
   String crossing(Plan.PlanStep s) {
     String id = s.id();
     Point3 at = s.path().get(0);
+    if (id.startsWith("conduit/") && isOutdoors(part(id, 1))) {
+      return "the end of the link " + part(id, 1);
+    }
     if (id.startsWith("conduit/")) {
       return "the box at the end of the " + part(id, 1);
     }
@@ -199,6 +202,11 @@ final class HouseWords {
         : id.contains("/knockout/")
             ? "a knockout in a steel stud"
             : id.contains("/open-end-") ? "the open end of the joists" : "an opening that is there";
+  }
+
+  private boolean isOutdoors(String conduit) {
+    return placed.house().conduits().stream()
+        .anyMatch(c -> c.name().equals(conduit) && c.outdoor().isPresent());
   }
 
   private static String part(String id, int index) {

@@ -4,6 +4,7 @@ import holloway.drawing.Tags;
 import holloway.geometry.Interval;
 import holloway.house.Lining;
 import holloway.house.Opening;
+import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.house.WallTraits;
 import holloway.survey.OpenSide;
@@ -54,6 +55,10 @@ final class LevelText {
     page.title("OPENINGS OF " + level.name());
     List<Tags.Tag> tags = Tags.of(placed, level.name());
     tags.forEach(this::opening);
+    placed.house().roofs().stream()
+        .flatMap(r -> r.skylights().stream())
+        .filter(k -> placed.getRoom(k.at().room()).room().level().equals(level.name()))
+        .forEach(this::skylight);
     if (tags.isEmpty()) {
       page.put("  ", "None stated.");
     }
@@ -122,6 +127,21 @@ final class LevelText {
                 o.second().name(),
                 units.tape(o.along().length()),
                 o.header() ? "under a header" : "under the ceiling"));
+  }
+
+  private void skylight(Roof.Skylight k) {
+    page.put(
+        "  ",
+        6,
+        "skylight of %s, %s x %s, its middle %s from the %s and %s from the %s side: its shaft goes up through the roof; headers are assumed from joist to joist beside it"
+            .formatted(
+                k.at().room(),
+                units.tape(k.eastWest().nm()),
+                units.tape(k.northSouth().nm()),
+                units.tape(k.at().eastWest().distance().value().nm()),
+                k.at().eastWest().from().word(),
+                units.tape(k.at().northSouth().distance().value().nm()),
+                k.at().northSouth().from().word()));
   }
 
   private static String lining(Lining l) {

@@ -1,31 +1,70 @@
 package holloway.report;
 
+import holloway.catalog.PriceList;
 import holloway.plan.Plan;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
-/** What to buy. */
+/** What to buy, in the order of a shop's shelves, with what each shelf comes to. */
 final class MaterialsSection {
   private final Sheet sheet;
   private final Page page;
+  private final PriceList prices;
 
   MaterialsSection(Sheet sheet, Page page) {
     this.sheet = sheet;
     this.page = page;
+    this.prices = sheet.request().prices();
   }
 
   void write() {
     page.title("MATERIALS");
+    Map<String, Double> sums = sums(sheet.plan().materials());
+    String group = "";
     for (Plan.Material m : sheet.plan().materials()) {
-      String price =
-          m.price()
-              .map(
-                  p -> String.format(Locale.ROOT, "  %.2f %s", p, sheet.plan().totals().currency()))
-              .orElse("");
+      if (!m.group().equals(group)) {
+        group = m.group();
+        page.line("  " + group + (sums.get(group) > 0 ? ": " + money(sums.get(group)) : ""));
+      }
+      String price = m.price().map(p -> ": " + money(p)).orElse("");
       page.put(
           "  %8s  ".formatted(sheet.units().quantity(m.quantity(), m.unit())), m.item() + price);
     }
     if (sheet.plan().materials().isEmpty()) {
       page.put("  ", "Nothing counted.");
     }
+    notes();
+  }
+
+  /** What each shelf comes to; lines without a price count nothing. */
+  static Map<String, Double> sums(List<Plan.Material> materials) {
+    Map<String, Double> out = new LinkedHashMap<>();
+    materials.forEach(m -> out.merge(m.group(), m.price().orElse(0.0), Double::sum));
+    return out;
+  }
+
+  private String money(double amount) {
+    return String.format(Locale.ROOT, "%.2f %s", amount, prices.currency());
+  }
+
+  private void notes() {
+    if (prices.stated()) {
+      long unpriced = sheet.plan().materials().stream().filter(m -> m.price().isEmpty()).count();
+      page.put(
+          "  ",
+          "%s by '%s', %s without a price there. Prices choose boxes and plates; the routes are"
+                  .formatted(
+                      money(sheet.plan().totals().money().orElse(0.0)),
+                      prices.name(),
+                      UnitWords.count(unpriced, "line"))
+              + " chosen by work alone.");
+    }
+    page.put(
+        "  ",
+        "Plates have a port for each spare, under a blank. Supports stand 1.2 m (4 ft) apart, and"
+            + " 1 panel port in 5 stays free. Clips, ties, cords, string and sealant are counted"
+            + " from experience, no published source.");
   }
 }

@@ -99,7 +99,7 @@ final class OutletWords {
     if (p.kind() == OutletPlace.Kind.OUTSIDE) {
       return out.toString();
     }
-    int ports = p.cables().size() - p.spares();
-    return out + "; one " + (ports > 6 ? "double" : "single") + "-gang ring";
+    // A plate has a port for a spare too.
+    return out + "; one " + (p.cables().size() > 6 ? "double" : "single") + "-gang ring";
   }
 }

@@ -15,6 +15,8 @@ public final class PlanText {
     new HoursSection(sheet, page).write();
     FindingsSection.write(sheet.plan().findings(), sheet.words()::sentence, page);
     new MaterialsSection(sheet, page).write();
+    new BoxesSection(sheet, page).write();
+    new LabelsSection(sheet, page).write();
     new CautionsSection(sheet, page).write();
     new UnroutedSection(sheet, page).write();
     return page.text();

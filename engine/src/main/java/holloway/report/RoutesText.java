@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.catalog.PriceList;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -30,7 +31,7 @@ public final class RoutesText {
                 UnitWords.count(t.holes(), "hole"),
                 units.cable(t.routeM())));
     for (Plan.PlannedRun r : plan.runs()) {
-      page.put("   ", new RunsSection(plan, placed, false, units, page).way(r));
+      page.put("   ", new RunsSection(plan, placed, PriceList.NONE, false, units, page).way(r));
     }
     for (Plan.PlannedHole h : plan.holes()) {
       page.put(

@@ -1,7 +1,9 @@
 package holloway.report;
 
+import holloway.catalog.PriceList;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
+import holloway.takeoff.Coil;
 import holloway.takeoff.CutLength;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,16 +13,20 @@ import java.util.Map;
 /** Every run: its length, what to cut, and the way it goes. */
 final class RunsSection {
   private final Plan plan;
+  private final PriceList prices;
   private final HouseWords words;
   private final boolean steps;
   private final UnitWords units;
   private final Page page;
 
   RunsSection(Sheet sheet, Page page) {
-    this(sheet.plan(), sheet.placed(), sheet.steps(), sheet.units(), page);
+    this(
+        sheet.plan(), sheet.placed(), sheet.request().prices(), sheet.steps(), sheet.units(), page);
   }
 
-  RunsSection(Plan plan, Placed placed, boolean steps, UnitWords units, Page page) {
+  RunsSection(
+      Plan plan, Placed placed, PriceList prices, boolean steps, UnitWords units, Page page) {
+    this.prices = prices;
     this.plan = plan;
     this.words = new HouseWords(placed);
     this.steps = steps;
@@ -41,7 +47,7 @@ final class RunsSection {
       }
     }
     page.put("  ", "'Open in' a room: on its surface, where you said that it may show.");
-    page.put("  ", "Cut lengths hold the slack at both ends: " + slack());
+    page.put("  ", "Cut lengths hold the slack at both ends: " + slack() + loops());
   }
 
   private static String slack() {
@@ -49,14 +55,32 @@ final class RunsSection {
         + " not a TIA rule).";
   }
 
+  /** Of what goes to another building. */
+  private String loops() {
+    boolean link =
+        plan.runs().stream()
+            .flatMap(r -> r.steps().stream())
+            .anyMatch(s -> s.id().startsWith("conduit/") && s.id().contains("/outdoor-"));
+    return link ? " 300 mm more for a drip loop at each end of a link between buildings." : "";
+  }
+
   private String lengths(Plan.PlannedRun run) {
-    CutLength cut = CutLength.of(run);
+    CutLength cut = CutLength.of(run, prices);
     String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
     if (cut.lead().isEmpty()) {
-      return route + "cut " + units.cable(run.cableM());
+      return route + "cut " + units.cut(run.cableM());
     }
-    return "%sa ready-made lead of %d m, %s over: keep the coil at the cabinet"
-        .formatted(route, cut.lead().getAsInt(), units.cable(cut.surplusM()));
+    Coil coil = Coil.of(run, cut);
+    String turns =
+        coil.turns() == 0 ? "" : " (" + UnitWords.count(coil.turns(), "turn") + " 300 mm across)";
+    return "%sa ready-made lead of %d m, %s over: coil it at %s%s, never tighter than %.0f mm radius"
+        .formatted(
+            route,
+            cut.lead().getAsInt(),
+            units.cable(cut.surplusM()),
+            coil.at().equals("cabinet") ? "the cabinet" : coil.at(),
+            turns,
+            coil.leastRadiusMm());
   }
 
   /** The way in words: hollows with their lengths, holes by label. */

@@ -4,6 +4,8 @@ import holloway.house.House;
 import holloway.house.RulePlace;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 
@@ -59,10 +61,24 @@ public final class UnitWords {
     return system.format(Length.inches(inches));
   }
 
+  /** A length to cut or buy: as {@link #cable}, but never shown shorter than it is. */
+  String cut(double metres) {
+    BigDecimal m = BigDecimal.valueOf(metres);
+    if (system == UnitSystem.METRIC) {
+      return m.setScale(1, RoundingMode.CEILING) + " m";
+    }
+    return system.format(Length.inches(up(m, "0.0254")));
+  }
+
+  /** How many of a unit hold a length, the last one whole. */
+  private static long up(BigDecimal metres, String unitM) {
+    return metres.divide(new BigDecimal(unitM), 0, RoundingMode.CEILING).longValueExact();
+  }
+
   /** An amount of material: metres also in feet where feet are used. */
   String quantity(double quantity, String unit) {
     if (unit.equals("m") && system == UnitSystem.FT_IN) {
-      return "%d ft".formatted((long) Math.ceil(quantity / 0.3048 - 1e-6));
+      return up(BigDecimal.valueOf(quantity), "0.3048") + " ft";
     }
     String number =
         quantity == Math.rint(quantity)

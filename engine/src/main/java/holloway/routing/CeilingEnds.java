@@ -1,6 +1,7 @@
 package holloway.routing;
 
 import holloway.framing.Attic;
+import holloway.framing.Skylights;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
@@ -62,7 +63,9 @@ final class CeilingEnds {
             "");
     for (Point2 p : near(spot.ceiling().orElseThrow())) {
       Optional<Integer> node =
-          room.outline().contains(p) ? over(id, room, p, work) : Optional.empty();
+          room.outline().contains(p) && !Skylights.isOver(house.framed().placed(), room, p)
+              ? over(id, room, p, work)
+              : Optional.empty();
       if (node.isPresent()) {
         return node;
       }

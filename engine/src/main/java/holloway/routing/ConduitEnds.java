@@ -32,7 +32,7 @@ final class ConduitEnds {
 
   void bind() {
     for (Conduit c : house.framed().placed().house().conduits()) {
-      if (house.findHollow("conduit/" + c.name()).isPresent()) {
+      if (c.outdoor().isEmpty() && house.findHollow("conduit/" + c.name()).isPresent()) {
         end(c, c.from(), "from");
         end(c, c.to(), "to");
       }

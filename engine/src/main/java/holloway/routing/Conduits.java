@@ -3,6 +3,7 @@ package holloway.routing;
 import holloway.framing.Framed;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
 import java.util.List;
 
 /**
@@ -21,6 +22,11 @@ final class Conduits {
         .orElse(0);
   }
 
+  private static boolean isOutdoors(Framed framed, String name) {
+    return framed.placed().house().conduits().stream()
+        .anyMatch(c -> c.name().equals(name) && c.outdoor().isPresent());
+  }
+
   static List<Point3> path(Framed framed, Hollow h, Point3 from, Point3 to) {
     String name = h.id().substring("conduit/".length());
     long length =
@@ -31,7 +37,8 @@ final class Conduits {
             .orElse(0);
     long level = from.withZ(0).distanceTo(to.withZ(0));
     long bow = Math.max(0, (length - level - Math.abs(from.z() - to.z())) / 2);
-    long top = Math.max(from.z(), to.z()) + bow;
+    boolean down = h.kind() == HollowKind.TRENCH || isOutdoors(framed, name) && h.blind();
+    long top = down ? Math.min(from.z(), to.z()) - bow : Math.max(from.z(), to.z()) + bow;
     return Paths.tidy(List.of(from, from.withZ(top), to.withZ(top), to));
   }
 }

@@ -3,6 +3,7 @@ package holloway.routing;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -176,13 +177,21 @@ final class EndBinder {
                 && p.y() >= b.y0()
                 && p.y() <= b.y1();
         long off = Math.max(0, Math.max(b.x0() + IN_BAY - p.x(), p.x() - b.x1() + IN_BAY));
-        if (level && b.x().length() > 2 * IN_BAY && off < least) {
+        if (level
+            && b.x().length() > 2 * IN_BAY
+            && (off < least || best != null && off == least && isNearer(h, best))) {
           best = h;
           least = off;
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** Of two bays as near, before and behind a stud, the one towards where layouts begin. */
+  private boolean isNearer(Hollow h, Hollow best) {
+    Away away = new Away(house.framed().placed().house().layout());
+    return away.alongU(h.frame()) * (best.clear().x().mid() - h.clear().x().mid()) > 0;
   }
 
   /** On masonry: the void between it and the board on that side, where there is one. */

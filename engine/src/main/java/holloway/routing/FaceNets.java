@@ -51,30 +51,27 @@ final class FaceNets {
         .connect(entries, new long[] {r.floorZ() + 60_000_000, top - 40_000_000}, gaps);
   }
 
-  /** Round the house, at the height of its ground floor. */
+  /** Round each building, at the height of its ground floor. */
   void outside(Hollow h, List<Entry> entries) {
     long floor = placed.getLevel(ground).floorZ();
-    SurfaceLines.outside(placed, ground)
-        .ifPresent(
-            line -> {
-              RingNet.Terms terms =
-                  new RingNet.Terms(
-                      h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
-              List<RingNet.Gap> gaps =
-                  SurfaceLines.gaps(
-                      placed,
-                      ground,
-                      line,
-                      floor,
-                      placed.getLevel(ground).ceilingZ(),
-                      Optional.empty());
-              List<Entry> onFace =
-                  entries.stream()
-                      .filter(e -> nearLine(line, draft.nodes.get(e.node()).at().plan()))
-                      .toList();
-              new RingNet(draft, prices, solids, terms, line)
-                  .connect(onFace, new long[] {floor + 250_000_000}, gaps);
-            });
+    List<List<Point2>> lines = SurfaceLines.outside(placed, ground);
+    for (int i = 0; i < lines.size(); i++) {
+      outside(h, entries, lines.get(i), floor, i == 0 ? "" : "/building-" + (i + 1));
+    }
+  }
+
+  private void outside(Hollow h, List<Entry> entries, List<Point2> line, long floor, String lap) {
+    RingNet.Terms terms =
+        new RingNet.Terms(h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
+    List<RingNet.Gap> gaps =
+        SurfaceLines.gaps(
+            placed, ground, line, floor, placed.getLevel(ground).ceilingZ(), Optional.empty());
+    List<Entry> onFace =
+        entries.stream()
+            .filter(e -> nearLine(line, draft.nodes.get(e.node()).at().plan()))
+            .toList();
+    new RingNet(draft, prices, solids, terms, line, lap)
+        .connect(onFace, new long[] {floor + 250_000_000}, gaps);
   }
 
   /**

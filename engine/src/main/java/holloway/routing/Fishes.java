@@ -9,6 +9,7 @@ import holloway.hollow.SiteKind;
 import holloway.hollow.Solids;
 import holloway.hollow.Way;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -132,7 +133,7 @@ final class Fishes {
                 q.node(),
                 pieces,
                 holes(p.hole(), book.tube(h), q.hole()),
-                new int[0],
+                OutdoorNet.dug(house, draft, prices, h),
                 ways(h) | ways(p.lead()) | ways(q.lead()),
                 false);
           }
@@ -149,17 +150,30 @@ final class Fishes {
 
   /** The path of a leg, empty when it is too long for a fish or something is in the way. */
   private List<Point3> path(Hollow h, Point3 from, Point3 to) {
-    List<Point3> path =
-        isDrawn(h) ? Conduits.path(house.framed(), h, from, to) : Paths.inside(h, from, to);
-    boolean ok =
-        GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill())
-            && (isDrawn(h) || Paths.clear(solids, path));
-    return ok ? path : List.of();
+    if (isDrawn(h)) {
+      List<Point3> drawn = Conduits.path(house.framed(), h, from, to);
+      return isInReach(h, drawn) ? drawn : List.of();
+    }
+    List<Point3> path = Paths.inside(h, from, to);
+    if (!isInReach(h, path)) {
+      return List.of();
+    }
+    if (Paths.clear(solids, path)) {
+      return path;
+    }
+    // turning at the other corner, as the way back would: or it hung on which end is named first
+    List<Point3> other = new ArrayList<>(Paths.inside(h, to, from));
+    Collections.reverse(other);
+    return Paths.clear(solids, other) && isInReach(h, other) ? other : List.of();
+  }
+
+  private static boolean isInReach(Hollow h, List<Point3> path) {
+    return GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill());
   }
 
   /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
   private static boolean isDrawn(Hollow h) {
-    return h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE;
+    return h.kind().isDrawn();
   }
 
   /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */

@@ -2,6 +2,8 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Deck;
+import holloway.framing.Skylights;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -89,12 +91,17 @@ final class HandNets {
         || h.kind() == HollowKind.LOWERED_CEILING
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
-      stand.ifPresent(st -> new LayNet(draft, prices, solids, layTerms(h, st)).connect(entries));
+      stand.ifPresent(
+          st -> new LayNet(draft, prices, solids, layTerms(h, st), away()).connect(entries));
     } else if (h.id().startsWith("stairs/") && stand.isPresent()) {
       new CupboardNet(draft, prices, solids).connect(h, entries);
     } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {
       faces.room(h, entries);
     }
+  }
+
+  private Away away() {
+    return new Away(house.framed().placed().house().layout());
   }
 
   private LayNet.Terms layTerms(Hollow h, HandStands.Hand st) {
@@ -111,11 +118,12 @@ final class HandNets {
           a.plateZ() + 60_000_000,
           st.works(),
           Way.ATTIC.bit(),
-          !a.outline().equals(a.roofline()));
+          !a.outline().equals(a.roofline()),
+          Skylights.corners(house.framed().placed(), a.roof()));
     }
     if (h.kind() == HollowKind.LOWERED_CEILING) {
       long mid = h.frame().origin().z() + h.clear().z().mid();
-      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0, false);
+      return new LayNet.Terms(h, "lowered", mid, mid, st.works(), 0, false, List.of());
     }
     Deck d =
         house.framed().decks().stream()
@@ -131,6 +139,7 @@ final class HandNets {
         floor + d.joistZ().mid(),
         st.works(),
         Way.UNDER_FLOOR.bit(),
-        false);
+        false,
+        List.of());
   }
 }

@@ -3,6 +3,7 @@ package holloway.routing;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.Solids;
 import java.util.ArrayList;
@@ -24,7 +25,7 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
  * every other place leads to the nearest lines.
  */
 final class LayNet {
-  /** Lines are shared by places within half of this. */
+  /** Lines are shared by places within half of this; they are counted from the middle. */
   private static final long SNAP = 50_000_000;
 
   private static final long COARSE = 3_000_000_000L;
@@ -33,25 +34,38 @@ final class LayNet {
 
   /**
    * How one space is laid: its key in the effort table, its height, the height between joists, its
-   * works and ways; {@code round} adds lines past the corners that stand into its outline.
+   * works and ways; {@code round} adds lines past the corners that stand into its outline, {@code
+   * posts} are corners of what stands in it and is gone round as well.
    */
   record Terms(
-      Hollow hollow, String key, long layZ, long betweenZ, int[] works, int ways, boolean round) {}
+      Hollow hollow,
+      String key,
+      long layZ,
+      long betweenZ,
+      int[] works,
+      int ways,
+      boolean round,
+      List<Point2> posts) {}
 
   private final GraphDraft draft;
   private final Prices prices;
   private final Solids solids;
   private final Terms terms;
+  private final Away away;
+  private final Point2 middle;
   private final PreparedGeometry area;
   private final Map<Point2, Integer> points = new HashMap<>();
   private final Map<Long, TreeMap<Long, Integer>> columns = new TreeMap<>();
   private final Map<Long, TreeMap<Long, Integer>> rows = new TreeMap<>();
 
-  LayNet(GraphDraft draft, Prices prices, Solids solids, Terms terms) {
+  LayNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, Away away) {
     this.draft = draft;
     this.prices = prices;
     this.solids = solids;
     this.terms = terms;
+    this.away = away;
+    Polygon2 whole = terms.hollow().area().orElseThrow();
+    this.middle = new Point2(whole.xRange().mid(), whole.yRange().mid());
     this.area =
         PreparedGeometryFactory.prepare(terms.hollow().area().orElseThrow().toJts().buffer(0.01));
   }
@@ -68,14 +82,15 @@ final class LayNet {
     TreeSet<Long> xs = new TreeSet<>();
     TreeSet<Long> ys = new TreeSet<>();
     coarse(xs, ys);
+    List<Point2> corners = new ArrayList<>(terms.posts());
     if (terms.round()) {
-      InnerCorners.of(terms.hollow().area().orElseThrow())
-          .forEach(
-              c -> {
-                xs.addAll(beside(c.x()));
-                ys.addAll(beside(c.y()));
-              });
+      corners.addAll(InnerCorners.of(terms.hollow().area().orElseThrow()));
     }
+    corners.forEach(
+        c -> {
+          xs.addAll(beside(c.x(), middle.x()));
+          ys.addAll(beside(c.y(), middle.y()));
+        });
     approaches.forEach(
         (e, a) -> {
           if (e.hub()) {
@@ -96,23 +111,26 @@ final class LayNet {
   private void coarse(TreeSet<Long> xs, TreeSet<Long> ys) {
     Polygon2 p = terms.hollow().area().orElseThrow();
     for (long x = p.xRange().mid(); x < p.xRange().hi(); x += COARSE) {
-      xs.add(snap(x));
-      xs.add(snap(2 * p.xRange().mid() - x));
+      xs.add(snap(x, middle.x()));
+      xs.add(snap(2 * middle.x() - x, middle.x()));
     }
     for (long y = p.yRange().mid(); y < p.yRange().hi(); y += COARSE) {
-      ys.add(snap(y));
-      ys.add(snap(2 * p.yRange().mid() - y));
+      ys.add(snap(y, middle.y()));
+      ys.add(snap(2 * middle.y() - y, middle.y()));
     }
   }
 
   /** The lines on both sides of an edge, at least a cable off it. */
-  private static List<Long> beside(long v) {
+  private static List<Long> beside(long v, long middle) {
+    long off = v - middle;
     return List.of(
-        Math.floorDiv(v - CABLE, SNAP) * SNAP, Math.floorDiv(v + CABLE + SNAP - 1, SNAP) * SNAP);
+        middle + Math.floorDiv(off - CABLE, SNAP) * SNAP,
+        middle + Math.floorDiv(off + CABLE + SNAP - 1, SNAP) * SNAP);
   }
 
-  private static long snap(long v) {
-    return Math.round(v / (double) SNAP) * SNAP;
+  private static long snap(long v, long middle) {
+    long off = v - middle;
+    return middle + Long.signum(off) * Math.round(Math.abs(off) / (double) SNAP) * SNAP;
   }
 
   /** The point of the laying plane that a place is reached from, and the path from there to it. */
@@ -126,9 +144,10 @@ final class LayNet {
     Point3 at = e.at();
     for (long in : INWARD) {
       for (long[] d : new long[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
-        long x = at.x() + d[0] * in;
-        long y = at.y() + d[1] * in;
-        Point2 anchor = new Point2(snap(x), snap(y));
+        Point2 step = away.plus(at.plan(), d[0] * in, d[1] * in);
+        long x = step.x();
+        long y = step.y();
+        Point2 anchor = new Point2(snap(x, middle.x()), snap(y, middle.y()));
         List<Point3> path =
             new ArrayList<>(
                 List.of(

@@ -162,6 +162,16 @@ final class Prices {
     return units(perMetre * nm / 1e9);
   }
 
+  /** A trench dug and filled again, once however many cables lie in it. */
+  long trench(long nm) {
+    return units(effort.get("trench.metre") * nm / 1e9);
+  }
+
+  /** Eyes, wire and strainers of an overhead span. */
+  long span() {
+    return effort.units("span.set-up");
+  }
+
   long channel(long nm) {
     return units(effort.get("channel.metre") * nm / 1e9);
   }

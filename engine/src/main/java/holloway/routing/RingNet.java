@@ -73,10 +73,25 @@ final class RingNet {
   private final Solids solids;
   private final Terms terms;
   private final List<Point2> corners;
+  private final String lap;
   private final List<Long> starts = new ArrayList<>();
   private final long round;
 
   RingNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, List<Point2> corners) {
+    this(draft, prices, solids, terms, corners, "");
+  }
+
+  /**
+   * @param lap tells this line from others of the same hollow, one round each building
+   */
+  RingNet(
+      GraphDraft draft,
+      Prices prices,
+      Solids solids,
+      Terms terms,
+      List<Point2> corners,
+      String lap) {
+    this.lap = lap;
     this.solids = solids;
     this.draft = draft;
     this.prices = prices;
@@ -139,7 +154,7 @@ final class RingNet {
       long over = heightAt(s.param(), z, gaps);
       int base =
           draft.node(
-              terms.hollow() + "/line-" + z / 10_000_000 + "-" + s.param() / 1_000_000,
+              terms.hollow() + lap + "/line-" + z / 10_000_000 + "-" + s.param() / 1_000_000,
               s.foot().at(over),
               new int[0]);
       if (!hangs(s, over, all)) {

@@ -82,6 +82,7 @@ public final class Routing {
   private void build(Ends ends) {
     binder.bind(ends);
     new ConduitEnds(house, draft, accesses, binder.entries).bind();
+    new OutdoorNet(house, draft, prices, accesses, stands, wishes, binder.entries).bind();
     new OpenedPlaces(house, draft, prices, accesses, wishes).bind();
     for (Site s : house.sites()) {
       hand(s, s.hollowA(), s.a());

@@ -46,8 +46,8 @@ final class SurfaceLines {
         .orElse(r.outline().corners());
   }
 
-  /** Round the rooms and outer walls of a level; empty when they do not make one ring. */
-  static Optional<List<Point2>> outside(Placed placed, String level) {
+  /** Round the rooms and outer walls of a level: one line for each building. */
+  static List<List<Point2>> outside(Placed placed, String level) {
     List<Geometry> parts = new ArrayList<>();
     placed.rooms().stream()
         .filter(r -> r.room().level().equals(level))
@@ -64,10 +64,15 @@ final class SurfaceLines {
       }
     }
     if (parts.isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     Geometry closed = grow(grow(UnaryUnionOp.union(parts), 60), -60);
-    return outer(grow(closed, OFF)).map(Polygon2::corners);
+    Geometry off = grow(closed, OFF);
+    List<List<Point2>> out = new ArrayList<>();
+    for (int i = 0; i < off.getNumGeometries(); i++) {
+      outer(off.getGeometryN(i)).map(Polygon2::corners).ifPresent(out::add);
+    }
+    return out;
   }
 
   private static Geometry grow(Geometry g, double by) {

@@ -14,6 +14,7 @@ import holloway.request.Spot;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -40,7 +41,10 @@ public final class OutletPlaces {
     OutletPlaces p = new OutletPlaces(plan, request, placed);
     List<OutletPlace> out = new ArrayList<>();
     out.add(p.cabinet());
-    request.outlets().forEach(o -> out.add(p.outlet(o)));
+    // by name, so that the order in which a file lists them changes nothing
+    request.outlets().stream()
+        .sorted(Comparator.comparing(Outlet::name))
+        .forEach(o -> out.add(p.outlet(o)));
     return List.copyOf(out);
   }
 

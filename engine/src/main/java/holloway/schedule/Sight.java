@@ -70,7 +70,7 @@ final class Sight {
         switch (hollow.get().kind()) {
           case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
           case JOIST_BAY -> betweenJoists(end);
-          case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH -> List.of();
+          case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();

@@ -39,15 +39,19 @@ final class Ascent {
   private final Shares shares;
   private final Shares inner;
   private final PathPool[] pools;
+  private final Watch watch;
   private final long target;
   private final long typical;
+  private final long[] each;
   private double mix = 1;
   private int slow;
 
   /**
    * @param target value to aim at, without what the part pays anyway
+   * @param watch may end it between steps, and a step after its look at the graph
    */
-  Ascent(BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target) {
+  Ascent(BoundPart part, List<Groups.Group> groups, GroupPaths paths, long target, Watch watch) {
+    this.watch = watch;
     this.part = part;
     this.groups = groups;
     this.paths = paths;
@@ -56,6 +60,7 @@ final class Ascent {
     typical = (long) shares.places.rowPrice.stream().mapToLong(Long::longValue).average().orElse(1);
     inner = part.best.copy();
     pools = new PathPool[groups.size()];
+    each = new long[groups.size()];
     List<List<Path>> known = new ArrayList<>();
     for (int g = 0; g < pools.length; g++) {
       pools[g] = new PathPool(paths, g);
@@ -69,9 +74,15 @@ final class Ascent {
     part.known = known;
   }
 
-  /** Some steps; stops early once the target is reached or the part turns out impossible. */
+  /**
+   * Some steps, the first in any case; stops early once the target is reached, the part turns out
+   * impossible or time is up.
+   */
   void run(int most) {
     for (int i = 0; i < most && !part.impossible && !part.stalled && part.value < target; i++) {
+      if (i > 0 && watch.over()) {
+        return;
+      }
       long before = part.value;
       once();
       boolean little =
@@ -88,21 +99,28 @@ final class Ascent {
     }
     if (value > part.value) {
       part.value = value;
+      part.each = each.clone();
       part.best.copyFrom(shares);
       mix = Math.min(1, 1.3 * mix);
     } else {
       mix = Math.max(0.2, 0.6 * mix);
     }
-    if (part.value >= target) {
+    if (part.value >= target || timeUp()) {
       return;
     }
     double open = target - part.value;
     ShareModel model = new ShareModel(inner, pools);
-    model.raise(INNER, Math.max(1, open / groups.size() / COOL / part.cool), STRIDE);
+    double temperature = Math.max(1, open / groups.size() / COOL / part.cool);
+    model.raise(INNER, temperature, STRIDE, this::timeUp);
     model.writeTo(inner);
     part.often = model.often(part.works());
     part.candidates = candidates();
     between();
+  }
+
+  /** Nobody asks the clock where there is none to look at. */
+  private boolean timeUp() {
+    return watch.timed() && watch.over();
   }
 
   /** Looks for the shortest paths at the shares; their sum. */
@@ -120,7 +138,8 @@ final class Ascent {
         part.impossible = true;
         return Long.MIN_VALUE;
       }
-      value = Math.addExact(value, found.get(g).get(0).price());
+      each[g] = found.get(g).get(0).price();
+      value = Math.addExact(value, each[g]);
       for (Path p : found.get(g)) {
         if (pools[g].add(p)) {
           part.known.get(g).add(p);

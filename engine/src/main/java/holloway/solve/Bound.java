@@ -14,10 +14,21 @@ final class Bound {
   private final Network net;
   private final Budget budget;
   private final Progress progress;
+  private final Watch watch;
   private final int[] zones;
   private long[] guide;
+  private Ground ground;
+  private List<BoundPart> proven;
 
   Bound(Task task, Budget budget, Progress progress) {
+    this(task, budget, progress, new Watch(Stop.NEVER));
+  }
+
+  /**
+   * @param watch ends it early: near enough, or when time is up, with what is proven by then
+   */
+  Bound(Task task, Budget budget, Progress progress, Watch watch) {
+    this.watch = watch;
     this.task = task;
     this.net = task.net;
     this.budget = budget;
@@ -25,8 +36,41 @@ final class Bound {
     zones = ZoneSubsets.enumerated(net);
   }
 
+  /** What a proof for exactly these runs stands on. */
+  record Ground(
+      int[] runs,
+      int[] paid,
+      int[] zones,
+      long always,
+      Groups groups,
+      Places places,
+      boolean[][] fits) {}
+
   /** A bound for plans of exactly these runs; {@code best} is a plan of them. */
   Certificate prove(int[] runs, Solution best) {
+    Ground on = ground(runs);
+    Shares start = new StartShares(task, on.places(), on.groups().list).of(best);
+    long aim = watch.enough(best.price(), net.grain());
+    return raise(on, zoneParts(on.always(), start), aim, best.price());
+  }
+
+  /**
+   * Raises the least of the parts.
+   *
+   * @param parts hold every plan, each in one of them
+   * @param aim when all parts prove this much it is enough, at most {@code price}
+   * @param price of a known plan
+   */
+  Certificate raise(Ground on, List<BoundPart> parts, long aim, long price) {
+    BoundTree tree = new BoundTree(task, on.groups().list, on.places(), on.fits(), aim, parts);
+    tree.raise(budget, progress, watch, price);
+    guide = tree.guide();
+    proven = tree.parts();
+    ground = on;
+    return certificate(proven, on.paid(), on.groups(), on.places(), price);
+  }
+
+  Ground ground(int[] runs) {
     int[] paid = paidByAll(runs);
     long always = 0;
     boolean[] free = new boolean[net.workPrice.length];
@@ -43,13 +87,16 @@ final class Bound {
         groups.list.stream().allMatch(Groups.Group::rooted)
             && Places.mayDirect(net, groups.list.size(), least, runs.length);
     Places places = new Places(net, free, directed, least);
-    Shares start = new StartShares(task, places, groups.list).of(best);
-    BoundTree tree =
-        new BoundTree(
-            task, groups.list, places, fits(directed), best.price(), zoneParts(always, start));
-    tree.raise(budget, progress);
-    guide = tree.guide();
-    return certificate(tree.parts(), paid, groups, places, best.price());
+    return new Ground(runs, paid, zones, always, groups, places, fits(directed));
+  }
+
+  /** After a proof: what it stands on, and its parts. */
+  Ground ground() {
+    return ground;
+  }
+
+  List<BoundPart> proven() {
+    return proven;
   }
 
   /** After {@link #prove}: opening prices that lead a search to what the proof uses, or null. */

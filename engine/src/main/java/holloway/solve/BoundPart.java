@@ -30,6 +30,10 @@ final class BoundPart {
 
   Shares best;
   long value = Long.MIN_VALUE;
+
+  /** By group: what {@link #value} is the sum of; null where that is not known. */
+  long[] each;
+
   boolean impossible;
   boolean stalled;
 
@@ -69,6 +73,20 @@ final class BoundPart {
   /** The plans of this part that do without the work. */
   BoundPart without(int work) {
     return child(prepaid, append(shut, work), fixed, best.copy());
+  }
+
+  /**
+   * A part of another proof laid on this network.
+   *
+   * @param always units of the works that every plan pays
+   */
+  static BoundPart carried(
+      Network net, int[] prepaid, int[] shut, long always, Shares best, boolean whole) {
+    long sum = always;
+    for (int w : prepaid) {
+      sum = Math.addExact(sum, net.workPrice[w]);
+    }
+    return new BoundPart(net, prepaid, shut, sum, best, whole);
   }
 
   /** Takes another part's shares, as far as this one charges for them, and its paths. */

@@ -25,6 +25,8 @@ final class BoundTree {
   private BoundPart worked;
   private GroupPaths paths;
   private Ascent ascent;
+  private Watch watch = new Watch(Stop.NEVER);
+  private long told = -1;
 
   /**
    * @param target price of a known plan; a part that reaches it is done
@@ -50,12 +52,35 @@ final class BoundTree {
   }
 
   void raise(Budget budget, Progress progress) {
+    raise(budget, progress, watch, target);
+  }
+
+  /**
+   * Until all parts reach the target, the budget is spent or time is up; what the parts have proven
+   * by then holds.
+   *
+   * @param price of the plan in hand, at least the target
+   */
+  void raise(Budget budget, Progress progress, Watch ended, long price) {
+    watch = ended;
+    if (watch.timed() && parts.size() > 1) {
+      work(parts.get(0));
+      inherit();
+    }
+    rounds(budget, progress, price);
+    tell(progress, price);
+  }
+
+  private void rounds(Budget budget, Progress progress, long price) {
     int rounds = Math.max(1, budget.boundSteps() / BATCH);
     long once = 2L * task.net.edges * groups.size();
     long most = Math.min(budget.looks(), Math.max(budget.looks() / 10, 50 * once));
     for (int i = 0; i < rounds && looks < most; i++) {
       BoundPart least = least();
       if (least.proved() > target - grain) {
+        return;
+      }
+      if (watch.over()) {
         return;
       }
       if (least.stalled && least.candidates.length > 0 && mayGrow(least)) {
@@ -66,7 +91,30 @@ final class BoundTree {
       } else {
         return;
       }
+      tell(progress, price);
       progress.at("proving the bound", Math.min(i + 1, rounds), rounds);
+    }
+  }
+
+  private void tell(Progress progress, long price) {
+    long bound = Math.min(price, least().proved());
+    if (bound > told) {
+      told = bound;
+      progress.closing(price, Math.floorDiv(bound + grain - 1, grain) * grain);
+    }
+  }
+
+  /**
+   * What the part with all zones proves its shares prove in every other, where there is only less
+   * to walk on: no part is left with nothing should time be up soon.
+   */
+  private void inherit() {
+    BoundPart all = parts.get(0);
+    for (BoundPart p : parts) {
+      if (p != all && p.whole && p.value < all.value) {
+        p.begin(all);
+        p.value = all.value;
+      }
     }
   }
 
@@ -117,7 +165,7 @@ final class BoundTree {
       worked = part;
       paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
       begin(part);
-      ascent = new Ascent(part, groups, paths, target - part.fixed);
+      ascent = new Ascent(part, groups, paths, target - part.fixed, watch);
     }
     long before = paths.looks();
     ascent.run(BATCH);
@@ -155,6 +203,7 @@ final class BoundTree {
     BoundPart without = whole.without(work);
     work(with);
     work(without);
+    // A half that time cut off keeps what it has: the whole stays unless both prove more.
     if (Math.min(with.proved(), without.proved()) > whole.proved()) {
       parts.set(parts.indexOf(whole), with);
       parts.add(without);

@@ -22,4 +22,13 @@ public record Budget(int orders, int ruins, int boundSteps, long looks) {
               .formatted(orders, boundSteps, looks));
     }
   }
+
+  /** A smaller one: a part of the rounds, steps and looks, with two orders at most. */
+  Budget part(double part) {
+    return new Budget(
+        Math.min(2, orders),
+        (int) (ruins * part),
+        Math.max(1, (int) (boundSteps * part)),
+        Math.max(1, (long) (looks * part)));
+  }
 }

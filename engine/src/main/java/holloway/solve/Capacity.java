@@ -5,9 +5,11 @@ import holloway.catalog.Fit;
 import holloway.routing.RouteGraph;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * What a hole costs beyond its method for the cables that pass it: the bit step, then a second
@@ -29,11 +31,17 @@ final class Capacity {
 
   private record Key(int ladder, long second, List<Integer> counts) {}
 
+  /** A bore that takes so many takes any number an order can have. */
+  private static final int MANY = 1 << 17;
+
+  private record Alike(int kind, int diameterMm) {}
+
   private final Network net;
   private final List<Cable> kinds;
   private final int[] ladderOf;
   private final List<List<RouteGraph.Step>> ladders = new ArrayList<>();
   private final Map<Key, Bores> known = new HashMap<>();
+  private final Map<Alike, Integer> mostAlike = new HashMap<>();
 
   Capacity(Network net, List<Cable> kinds) {
     this.net = net;
@@ -119,17 +127,52 @@ final class Capacity {
   }
 
   private RouteGraph.Step smallest(List<RouteGraph.Step> steps, int[] counts) {
-    List<Cable> cables = new ArrayList<>();
-    for (int k = 0; k < counts.length; k++) {
-      for (int i = 0; i < counts[k]; i++) {
-        cables.add(kinds.get(k));
-      }
-    }
+    int[] some = IntStream.range(0, counts.length).filter(k -> counts[k] > 0).toArray();
     for (RouteGraph.Step s : steps) {
-      if (Fit.fits(cables, s.diameterMm())) {
+      boolean fits =
+          some.length == 1
+              ? counts[some[0]] <= most(some[0], s.diameterMm())
+              : Fit.fits(cables(counts), s.diameterMm());
+      if (fits) {
         return s;
       }
     }
     return null;
+  }
+
+  private List<Cable> cables(int[] counts) {
+    List<Cable> out = new ArrayList<>();
+    for (int k = 0; k < counts.length; k++) {
+      out.addAll(Collections.nCopies(counts[k], kinds.get(k)));
+    }
+    return out;
+  }
+
+  /** How many of one kind a bore takes. */
+  private int most(int kind, int diameterMm) {
+    return mostAlike.computeIfAbsent(
+        new Alike(kind, diameterMm), a -> mostAlike(kinds.get(kind), diameterMm));
+  }
+
+  /** Where some do not fit, no more do: the step to the first that do not is halved. */
+  static int mostAlike(Cable cable, int diameterMm) {
+    int fit = 0;
+    int not = 1;
+    while (Fit.fits(Collections.nCopies(not, cable), diameterMm)) {
+      fit = not;
+      not = Math.multiplyExact(2, not);
+      if (fit >= MANY) {
+        return Integer.MAX_VALUE;
+      }
+    }
+    while (not - fit > 1) {
+      int middle = (fit + not) / 2;
+      if (Fit.fits(Collections.nCopies(middle, cable), diameterMm)) {
+        fit = middle;
+      } else {
+        not = middle;
+      }
+    }
+    return fit;
   }
 }

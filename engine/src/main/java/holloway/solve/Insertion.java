@@ -5,22 +5,39 @@ final class Insertion {
   private final Draft draft;
   private final MarginalSearch search;
   private final MethodChoice methods;
+  private final Strands strands;
 
   Insertion(Draft draft, MarginalSearch search) {
     this.draft = draft;
     this.search = search;
     methods = new MethodChoice(draft);
+    strands = new Strands(draft);
   }
 
   /** Inserts every run of the order that has no path yet; a run that finds none stays out. */
   void insert(int[] order) {
     for (int run : order) {
-      if (draft.paths[run] == null) {
+      if (draft.paths[run] == null && strands.inStrand(run)) {
+        lead(strands.waiting(run, order));
+      } else if (draft.paths[run] == null) {
         Path p = search.find(run);
         if (p != null) {
           draft.add(run, p);
         }
       }
+    }
+  }
+
+  /** Runs that are alike on one path, or on as few as there is room for. */
+  private void lead(int[] alike) {
+    int done = 0;
+    for (int many = alike.length; many > 0; ) {
+      many = Math.min(many, alike.length - done);
+      Path p = search.find(alike[0], many);
+      for (int i = 0; p != null && i < many; i++) {
+        draft.add(alike[done++], p);
+      }
+      many = done == alike.length ? 0 : p == null ? many / 2 : many;
     }
   }
 
@@ -31,7 +48,7 @@ final class Insertion {
   void polish(int[] order, int mostPasses) {
     for (int pass = 0; pass < mostPasses; pass++) {
       long before = draft.price();
-      for (int run : order) {
+      for (int run : strands.heads(order)) {
         if (draft.paths[run] != null) {
           again(run);
         }
@@ -45,18 +62,25 @@ final class Insertion {
 
   private void again(int run) {
     Solution kept = draft.save();
+    int[] strand = strands.of(run);
     Path old = draft.paths[run];
-    draft.remove(run);
-    Path p = search.find(run);
-    if (p != null) {
-      draft.add(run, p);
-      if (draft.price() < kept.price()) {
-        return;
+    remove(strand);
+    insert(strand);
+    if (draft.routed() < kept.routed() || draft.price() >= kept.price()) {
+      remove(strand);
+      for (int r : strand) {
+        draft.add(r, old);
       }
-      draft.remove(run);
+      draft.restoreMethods(kept);
     }
-    draft.add(run, old);
-    draft.restoreMethods(kept);
+  }
+
+  private void remove(int[] runs) {
+    for (int run : runs) {
+      if (draft.paths[run] != null) {
+        draft.remove(run);
+      }
+    }
   }
 
   /**

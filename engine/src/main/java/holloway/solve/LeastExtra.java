@@ -1,11 +1,9 @@
 package holloway.solve;
 
 import holloway.catalog.Cable;
-import holloway.catalog.Fit;
 import holloway.routing.RouteGraph;
 import holloway.units.Length;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +21,7 @@ final class LeastExtra {
   private final int most;
   private final Cable slim;
   private final Map<Key, long[]> known = new HashMap<>();
+  private final Map<Integer, Integer> slimBy = new HashMap<>();
 
   /**
    * @param most number of cables that could meet in one hole
@@ -73,11 +72,14 @@ final class LeastExtra {
     if (steps.isEmpty()) {
       return 0;
     }
-    List<Cable> cables = Collections.nCopies(n, slim);
     return steps.stream()
-        .filter(s -> Fit.fits(cables, s.diameterMm()))
+        .filter(s -> n <= mostSlim(s.diameterMm()))
         .mapToLong(RouteGraph.Step::extra)
         .min()
         .orElse(Network.SHUT);
+  }
+
+  private int mostSlim(int diameterMm) {
+    return slimBy.computeIfAbsent(diameterMm, d -> Capacity.mostAlike(slim, d));
   }
 }

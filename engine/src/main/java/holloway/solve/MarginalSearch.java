@@ -23,8 +23,14 @@ final class MarginalSearch {
   private final boolean[] pricedOpen;
   private final boolean[] holeShut;
   private final int[] mark;
+
+  /** By kind: cables that a new path is to have room for besides its own. */
+  private int[] company = {};
+
   private long[] penalty;
   private int stamp;
+  private final int[] holeAt;
+  private int drained;
 
   MarginalSearch(Draft draft, Zones zones) {
     this.draft = draft;
@@ -36,6 +42,7 @@ final class MarginalSearch {
     start = new long[net.nodes];
     mark = new int[net.workPrice.length];
     holeShut = new boolean[net.methods.length];
+    holeAt = new int[net.methods.length];
     edgeExtra = new long[task.capacity.kinds()][net.edges];
     holeExtra = new long[task.capacity.kinds()][net.methods.length];
     pricedOpen = new boolean[net.workPrice.length];
@@ -69,6 +76,17 @@ final class MarginalSearch {
     draft.changedHoles.add(hole);
   }
 
+  /** From now on a hole costs a new path what it would cost with cables of these kinds as well. */
+  void accompany(int... kinds) {
+    company = new int[task.capacity.kinds()];
+    for (int k : kinds) {
+      company[k]++;
+    }
+    for (int h = 0; h < holeShut.length; h++) {
+      draft.changedHoles.add(h);
+    }
+  }
+
   long looks() {
     return search.looks();
   }
@@ -84,6 +102,21 @@ final class MarginalSearch {
   Path find(int run) {
     Demand d = task.demands[run];
     return find(run, draft.alternatives(d.from()), draft.alternatives(d.to()));
+  }
+
+  /** The best path for so many runs like this one at once. */
+  Path find(int run, int many) {
+    long[] kept = penalty;
+    penalty = new long[net.edges];
+    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + (many - 1) * net.price[e]);
+    company = new int[task.capacity.kinds()];
+    company[task.demands[run].kind()] = many - 1;
+    refresh();
+    Path p = find(run);
+    penalty = kept;
+    company = new int[0];
+    refresh();
+    return p;
   }
 
   Path find(int run, int[] from, int[] to) {
@@ -115,8 +148,13 @@ final class MarginalSearch {
         reprice(w);
       }
     }
+    drained++;
     for (int i = 0; i < draft.changedHoles.size(); i++) {
       int hole = draft.changedHoles.get(i);
+      if (holeAt[hole] == drained) {
+        continue;
+      }
+      holeAt[hole] = drained;
       priceHole(hole);
       for (int e : net.holeEdges[hole]) {
         extraEdge(e);
@@ -204,6 +242,9 @@ final class MarginalSearch {
     int[] more = load == null ? new int[edgeExtra.length] : Arrays.copyOf(load, load.length);
     long before = draft.holeUse(hole) == 0 ? 0 : task.capacity.bores(hole, more).extra();
     more[kind]++;
+    for (int k = 0; k < company.length; k++) {
+      more[k] += company[k];
+    }
     long after = task.capacity.bores(hole, more).extra();
     return after >= Network.SHUT ? Network.SHUT : Math.max(0, after - before);
   }

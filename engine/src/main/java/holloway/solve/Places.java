@@ -156,6 +156,11 @@ final class Places {
     return places.size() - 1;
   }
 
+  /** The number of a place, −1 where nothing is charged. */
+  int indexOf(Place p) {
+    return index.getOrDefault(p, -1);
+  }
+
   /** Places by method of the i-th hole of the arc's edge. */
   int[][] methodsOf(int arc, int i) {
     return ownHolePlaces[arc] == null

@@ -14,11 +14,17 @@ final class PlanSearch {
   private final Task task;
   private final Budget budget;
   private final Progress progress;
+  private final Watch watch;
   private final Zones zones;
   private final Draft draft;
   private final MarginalSearch search;
 
   PlanSearch(Task task, Budget budget, Progress progress) {
+    this(task, budget, progress, new Watch(Stop.NEVER));
+  }
+
+  PlanSearch(Task task, Budget budget, Progress progress, Watch watch) {
+    this.watch = watch;
     this.task = task;
     this.budget = budget;
     this.progress = progress;
@@ -32,9 +38,9 @@ final class PlanSearch {
     List<int[]> orders = orders(runs);
     Solution best = independent(runs);
     ZoneSubsets subsets = new ZoneSubsets(draft, zones, search);
-    List<ZoneSubsets.Tried> tried = subsets.run(orders, progress);
+    List<ZoneSubsets.Tried> tried = subsets.run(orders, progress, watch);
     int sets = Math.min(POLISHED_SETS, tried.size());
-    for (int i = 0; i < sets; i++) {
+    for (int i = 0; i < sets && (i == 0 || !watch.over()); i++) {
       subsets.enter(tried.get(i).mask(), false);
       draft.load(tried.get(i).best().betterThan(best) || i > 0 ? tried.get(i).best() : best);
       Solution s = improve(runs, i == 0 ? budget.ruins() : budget.ruins() / 4, sets);
@@ -43,9 +49,38 @@ final class PlanSearch {
     return finish(best);
   }
 
+  /**
+   * Starts from paths of an earlier plan and mends it.
+   *
+   * @param known by run: a path that is still open, or null
+   */
+  Solution mend(int[] runs, Path[] known) {
+    draft.clear();
+    zones.reset();
+    search.refresh();
+    for (int run : runs) {
+      Path p = known[run];
+      Demand d = task.demands[run];
+      if (p != null
+          && Places.has(draft.alternatives(d.from()), p.start())
+          && Places.has(draft.alternatives(d.to()), p.end(task.net))) {
+        draft.add(run, p);
+        if (draft.price() >= Network.SHUT) {
+          draft.remove(run);
+        }
+      }
+    }
+    Insertion insertion = new Insertion(draft, search);
+    insertion.insert(runs);
+    insertion.polish(runs, 2);
+    return finish(improve(runs, budget.ruins(), 2));
+  }
+
   private Solution improve(int[] runs, int rounds, int sets) {
-    return new RuinRecreate(draft, zones, search)
-        .improve(runs, rounds, budget.looks() / (2L * sets), progress);
+    long looks = budget.looks() / (2L * sets);
+    new RuinRecreate(draft, zones, search, watch).improve(runs, rounds, looks, progress);
+    new Company(draft, search, watch).improve(runs, looks / 4);
+    return draft.save();
   }
 
   private Solution independent(int[] runs) {
@@ -60,6 +95,9 @@ final class PlanSearch {
   Solution guided(int[] runs, Solution known, long[] openingPrices) {
     Solution best = known;
     for (int[] order : orders(runs)) {
+      if (watch.over()) {
+        return finish(best);
+      }
       draft.clear();
       zones.reset();
       zones.discount(openingPrices);

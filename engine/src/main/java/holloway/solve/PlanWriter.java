@@ -27,7 +27,8 @@ final class PlanWriter {
     holes = new PlannedHoles(draft);
   }
 
-  Plan write(long bound) {
+  /** {@code cut}: whether time ended the search. */
+  Plan write(long bound, boolean cut) {
     List<PlannedRun> runs = new ArrayList<>();
     List<Unrouted> unrouted = new ArrayList<>();
     Map<String, String> labels = holes.labels();
@@ -45,7 +46,7 @@ final class PlanWriter {
         net.profile.word(),
         Effort.PER_MINUTE,
         List.of(),
-        totals(runs, bound),
+        totals(runs, bound, cut),
         List.copyOf(runs),
         holes.list(),
         List.copyOf(unrouted),
@@ -78,7 +79,7 @@ final class PlanWriter {
     return List.copyOf(out);
   }
 
-  private Totals totals(List<PlannedRun> runs, long bound) {
+  private Totals totals(List<PlannedRun> runs, long bound, boolean cut) {
     long units = holes.extraUnits();
     int counted = holes.secondBores();
     int patches = 0;
@@ -115,6 +116,7 @@ final class PlanWriter {
         visible / 1e9,
         Optional.empty(),
         "",
-        List.copyOf(zones));
+        List.copyOf(zones),
+        cut);
   }
 }

@@ -7,4 +7,7 @@ public interface Progress {
 
   /** {@code done} of {@code of} rounds of {@code what} are finished. */
   void at(String what, int done, int of);
+
+  /** A plan of this price is in hand, and no plan costs less than the bound; units both. */
+  default void closing(long price, long bound) {}
 }

@@ -131,7 +131,7 @@ public final class Routes {
         }
       }
     }
-    Plan plan = new PlanWriter(draft).write(0);
+    Plan plan = new PlanWriter(draft).write(0, false);
     Plan.Totals t = plan.totals();
     return new Route(List.copyOf(through), t.objective(), t.minutes(), t.holes(), t.routeM(), plan);
   }

@@ -16,19 +16,23 @@ final class RuinRecreate {
   private final Network net;
   private final Zones zones;
   private final MarginalSearch search;
+  private final Watch watch;
   private final Insertion insertion;
   private final MethodChoice methods;
+  private final Strands strands;
   private final Ruins ruins;
   private final SplittableRandom random = new SplittableRandom(SEED);
 
-  RuinRecreate(Draft draft, Zones zones, MarginalSearch search) {
+  RuinRecreate(Draft draft, Zones zones, MarginalSearch search, Watch watch) {
+    this.watch = watch;
     this.draft = draft;
     this.net = draft.net;
     this.zones = zones;
     this.search = search;
     insertion = new Insertion(draft, search);
     methods = new MethodChoice(draft);
-    ruins = new Ruins(draft, random);
+    strands = new Strands(draft);
+    ruins = new Ruins(draft, strands, random);
   }
 
   /** Starts from what the draft holds and leaves the best plan found in it. */
@@ -37,6 +41,9 @@ final class RuinRecreate {
     long stop = search.looks() + mostLooks;
     double heat = largestWork() * 0.3;
     for (int i = 0; i < rounds && search.looks() < stop && runs.length > 0; i++) {
+      if (watch.over()) {
+        break;
+      }
       round(runs, heat * (rounds - i) / rounds, i % 4 == 3);
       Solution now = draft.save();
       if (now.betterThan(best)) {
@@ -63,7 +70,7 @@ final class RuinRecreate {
   private void round(int[] runs, double heat, boolean cold) {
     Solution before = draft.save();
     Ruins.Ruin ruin = ruins.choose(runs);
-    int[] out = shuffled(ruin.runs());
+    int[] out = shuffled(strands.whole(ruin.runs()));
     for (int run : out) {
       if (draft.paths[run] != null) {
         draft.remove(run);

@@ -18,9 +18,11 @@ final class Ruins {
   private final Draft draft;
   private final Network net;
   private final SplittableRandom random;
+  private final Strands strands;
 
-  Ruins(Draft draft, SplittableRandom random) {
+  Ruins(Draft draft, Strands strands, SplittableRandom random) {
     this.draft = draft;
+    this.strands = strands;
     this.net = draft.net;
     this.random = random;
   }
@@ -138,7 +140,8 @@ final class Ruins {
     return fit.length == 0 ? -1 : fit[random.nextInt(fit.length)];
   }
 
-  private int[] limit(int[] runs) {
+  private int[] limit(int[] all) {
+    int[] runs = strands.heads(all);
     int from = runs.length <= MOST_RUNS ? 0 : random.nextInt(runs.length - MOST_RUNS + 1);
     return Arrays.copyOfRange(runs, from, Math.min(runs.length, from + MOST_RUNS));
   }

@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
@@ -102,11 +103,18 @@ final class ShareModel {
    *     logarithm of the number of paths
    */
   void raise(int steps, double temperature, double stride) {
+    raise(steps, temperature, stride, () -> false);
+  }
+
+  /**
+   * The same, with fewer steps once it is over; the shares are within their limits all the time.
+   */
+  void raise(int steps, double temperature, double stride, BooleanSupplier over) {
     double[] ahead = x.clone();
     double[] next = new double[x.length];
     double step = stride * temperature / longest;
     double momentum = 1;
-    for (int i = 0; i < steps; i++) {
+    for (int i = 0; i < steps && (i == 0 || i % LOOK_AGAIN > 0 || !over.getAsBoolean()); i++) {
       if (i % LOOK_AGAIN == 0) {
         everyGroup(g -> groups[g].refresh(ahead, temperature));
       }

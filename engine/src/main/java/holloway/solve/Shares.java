@@ -19,6 +19,7 @@ final class Shares {
   private final int[] size;
   private final boolean[] prepaid;
   private long[] common;
+  private HoleLimit[] holeLimits;
 
   /**
    * @param size number of runs in each group
@@ -137,16 +138,26 @@ final class Shares {
     if (common >= 0) {
       lower(x, at, sum, common);
     } else if (sum > 0) {
-      long[] limit = limit(row);
       long[] value = new long[size.length];
       for (int k : at) {
         value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
       }
-      new HoleLimit(limit, size).project(value);
+      holeLimit(row).project(value);
       for (int k : at) {
         x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
       }
     }
+  }
+
+  /** Asked for thousands of times a row, and the same each time. */
+  private HoleLimit holeLimit(int row) {
+    if (holeLimits == null) {
+      holeLimits = new HoleLimit[rowPrice.length];
+    }
+    if (holeLimits[row] == null) {
+      holeLimits[row] = new HoleLimit(limit(row), size);
+    }
+    return holeLimits[row];
   }
 
   /** What all shares of a row together may be, −1 where that is not the whole of its limit. */

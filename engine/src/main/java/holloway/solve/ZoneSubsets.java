@@ -41,11 +41,15 @@ final class ZoneSubsets {
   }
 
   /** The plans of all sets that could differ, best first; the draft is left empty. */
-  List<Tried> run(List<int[]> orders, Progress progress) {
+  List<Tried> run(List<int[]> orders, Progress progress, Watch watch) {
     List<Tried> out = new ArrayList<>();
     int sets = 1 << works.length;
     for (int mask = sets - 1; mask >= 0; mask--) {
-      if (!settledBy(out, mask)) {
+      boolean settled = settledBy(out, mask);
+      if (!settled && !out.isEmpty() && watch.over()) {
+        break;
+      }
+      if (!settled) {
         enter(mask, true);
         Solution best = null;
         for (int[] order : orders) {

@@ -1,5 +1,6 @@
 package holloway.survey;
 
+import holloway.house.LayoutCorner;
 import holloway.units.Length;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -8,7 +9,7 @@ import java.util.TreeSet;
 final class Assumed {
   private Assumed() {}
 
-  static void of(Wall w, Texts texts, TreeSet<String> out) {
+  static void of(Wall w, LayoutCorner layout, Texts texts, TreeSet<String> out) {
     if (!w.isFramed()) {
       return;
     }
@@ -23,7 +24,7 @@ final class Assumed {
     if (w.studOrigin().isAssumed()) {
       out.add(
           "%s: studs taken to be laid out from its %s end, the first at %s; find a stud first"
-              .formatted(w.id(), end(w), texts.units().format(new Length(w.studOrigin().value()))));
+              .formatted(w.id(), end(w, layout), texts.units().format(first(w, layout))));
     }
     if (w.fill().isAssumed()) {
       String fill = w.fill().value().name().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -34,7 +35,14 @@ final class Assumed {
     }
   }
 
-  private static String end(Wall w) {
-    return w.frame().u().x() > 0 ? "west" : "south";
+  /** The end that its layout begins at. */
+  private static String end(Wall w, LayoutCorner layout) {
+    return layout.from(Math.abs(w.frame().u().x()) > 0.5).word();
+  }
+
+  /** The first stud of an assumed layout, from that end. */
+  private static Length first(Wall w, LayoutCorner layout) {
+    boolean down = layout.isFromHigh(Math.abs(w.frame().u().x()) > 0.5);
+    return new Length(down ? w.length() - w.studOrigin().value() : w.studOrigin().value());
   }
 }

@@ -2,11 +2,13 @@ package holloway.survey;
 
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.Direction;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -14,9 +16,14 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Which wall runs through where walls meet. Every strip first reaches as far as it ever may: to the
  * near face of a wall that passes its end (a T), to the far face of one that ends there too (a
- * corner). Then strips take their room in order of rank, outer east-west walls first, other outer
- * ones, then inner ones, longer before shorter; what a strip of higher rank has taken is cut out of
- * those after it. So no two framings ever share space.
+ * corner). Then strips take their room in order of rank, outer walls first, then inner ones, longer
+ * before shorter, those that carry joists before others; what a strip of higher rank has taken is
+ * cut out of those after it. So no two framings ever share space.
+ *
+ * <p>The order does not know the compass, so that a house may be turned or seen in a mirror. Common
+ * practice, no published source, is that long walls run through, and of equal ones those that carry
+ * the joists. Only walls that are alike in all of this, as of a square room under nothing, are told
+ * apart by where they lie.
  */
 final class Ends {
   /** Faces this near count as touching. */
@@ -30,8 +37,17 @@ final class Ends {
 
   private Ends() {}
 
-  static List<Framed> of(List<Strip> strips) {
-    List<Strip> ranked = strips.stream().sorted(RANK).toList();
+  /** A millimetre, so that what is rounded differently in a turned house is as long. */
+  private static final long AS_LONG = Length.NM_PER_MM;
+
+  /** No length that is stated in sixty-fourths of an inch or tenths of a millimetre lies here. */
+  private static final long BETWEEN_LENGTHS = 271_828;
+
+  /**
+   * @param carried which way the joists or rafters run that these walls carry
+   */
+  static List<Framed> of(List<Strip> strips, Optional<Direction> carried) {
+    List<Strip> ranked = strips.stream().sorted(rank(carried)).toList();
     List<Framed> placed = new ArrayList<>();
     for (Strip w : ranked) {
       List<Interval> taken = new ArrayList<>();
@@ -48,17 +64,21 @@ final class Ends {
     return placed;
   }
 
-  private static final Comparator<Strip> RANK =
-      Comparator.comparingInt(Ends::order)
-          .thenComparingLong(s -> -s.s().length())
-          .thenComparing(s -> String.join("-", s.sides()))
-          .thenComparing(Strip.ORDER);
+  private static Comparator<Strip> rank(Optional<Direction> carried) {
+    return Comparator.comparingInt(Ends::order)
+        .thenComparingLong(s -> -Math.floorDiv(s.s().length() + BETWEEN_LENGTHS, AS_LONG))
+        .thenComparing(s -> !carries(s, carried))
+        .thenComparing(s -> s.sides().stream().sorted().collect(Collectors.joining("-")))
+        .thenComparing(Strip.ORDER);
+  }
 
   private static int order(Strip s) {
-    int kind = s.isOuter() ? 0 : 2;
-    return s.heading().isSquare()
-        ? kind + (s.isOuter() && !s.heading().isEastWest() ? 1 : 0)
-        : kind + 4;
+    return (s.isOuter() ? 0 : 1) + (s.heading().isSquare() ? 0 : 2);
+  }
+
+  private static boolean carries(Strip s, Optional<Direction> carried) {
+    Direction across = s.heading().isEastWest() ? Direction.NORTH_SOUTH : Direction.EAST_WEST;
+    return carried.filter(d -> d == across).isPresent();
   }
 
   /** How far the framing of w may go at most. */

@@ -33,7 +33,7 @@ final class FloorPlan {
         shapes.put(r.name(), RoomShape.of(r, ew, ns, texts));
       }
     }
-    this.placement = new Placement(ew, ns, shapes, priors, texts, problems);
+    this.placement = new Placement(ew, ns, shapes, priors, texts, problems, house.conduits());
   }
 
   private boolean isSound(Room r) {

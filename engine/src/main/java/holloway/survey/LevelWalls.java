@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.geometry.Polygon2;
+import holloway.house.Direction;
 import holloway.house.FloorSpec;
 import holloway.house.House;
 import holloway.house.Level;
@@ -51,11 +52,13 @@ final class LevelWalls {
     for (int i = 0; i < order.size(); i++) {
       Level l = order.get(i);
       List<PlacedRoom> own = on(rooms, l);
-      List<Framed> framed = own.isEmpty() ? List.of() : frame(own);
       Optional<Level> above =
           i + 1 < order.size() ? Optional.of(order.get(i + 1)) : Optional.empty();
+      Optional<Direction> carried = Carried.over(house, l, above, own);
+      List<Framed> framed = own.isEmpty() ? List.of() : frame(own, carried);
       walls.addAll(
-          new WallBuilder(l.name(), storeys, spreads, bearing(l, above, rooms)).build(framed));
+          new WallBuilder(l.name(), storeys, spreads, bearing(l, above, rooms), house.layout())
+              .build(framed));
       PlacedLevel placed =
           new PlacedLevel(
               l, i, storeys.levelFloorZ(l), storeys.levelCeilingZ(l), footprint(own, framed));
@@ -78,7 +81,7 @@ final class LevelWalls {
     return new Bearing(house, l.name(), over, floor, plan);
   }
 
-  private List<Framed> frame(List<PlacedRoom> rooms) {
+  private List<Framed> frame(List<PlacedRoom> rooms, Optional<Direction> carried) {
     Outdoors outdoors = new Outdoors(rooms);
     StripMakes makes = new StripMakes(specs, notes);
     List<StripFinder> finders =
@@ -90,7 +93,7 @@ final class LevelWalls {
     makes.number(raw);
     List<Strip> merged = new ArrayList<>();
     finders.forEach(f -> merged.addAll(StripMerger.merge(f.find())));
-    return problems.isEmpty() ? Ends.of(merged) : List.of();
+    return problems.isEmpty() ? Ends.of(merged, carried) : List.of();
   }
 
   /** To the outer face of the outer framing; gaps and narrow recesses closed. */

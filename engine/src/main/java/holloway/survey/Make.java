@@ -127,6 +127,12 @@ record Make(
         traits);
   }
 
+  /** The void behind board on battens or dabs, stated or taken, nanometres. */
+  long behindBoard() {
+    long usual = kind == WallSpec.Kind.FURRED ? Makeup.BATTEN : Makeup.DAB;
+    return traits.hollow().map(h -> h.value().nm()).orElse(usual);
+  }
+
   /** Two rows of studs, one behind the other. */
   boolean isDouble() {
     return kind == WallSpec.Kind.FRAMED && traits.isDouble();

@@ -1,5 +1,6 @@
 package holloway.survey;
 
+import holloway.house.Conduit;
 import holloway.house.Fact;
 import holloway.house.Origin;
 import holloway.house.Room.Placing;
@@ -23,6 +24,7 @@ final class Placement {
   private final Texts texts;
   private final Problems problems;
   private final List<String> assumed = new ArrayList<>();
+  private final List<Conduit> links;
   private RoomShape first;
 
   Placement(
@@ -31,7 +33,9 @@ final class Placement {
       TreeMap<String, RoomShape> shapes,
       WallPriors priors,
       Texts texts,
-      Problems problems) {
+      Problems problems,
+      List<Conduit> links) {
+    this.links = links;
     this.anchors = new Anchors(ew, ns, texts, problems);
     this.shapes = shapes;
     this.priors = priors;
@@ -68,6 +72,12 @@ final class Placement {
                     free.get(0).room().name()));
     first = free.get(0);
     anchors.settle(first, 0, 0);
+    grow();
+    all().stream().filter(s -> s.room().placing() instanceof Placing.Apart).forEach(this::apart);
+    reportUnplaced();
+  }
+
+  private void grow() {
     boolean moved = true;
     while (moved) {
       moved = false;
@@ -77,7 +87,23 @@ final class Placement {
         }
       }
     }
-    reportUnplaced();
+  }
+
+  /** Stands the building up somewhere, then moves it to where it is drawn. */
+  private void apart(RoomShape s) {
+    List<RoomShape> there = standing();
+    anchors.settle(s, 0, 0);
+    grow();
+    List<RoomShape> own = new ArrayList<>(standing());
+    own.removeAll(there);
+    new ApartPlace(shapes, anchors, there, own).settle(links, first, s);
+    assumed.add(
+        "the building of %s stands apart and nobody taped where: it is drawn where its link reaches. Maybe tape it and say 'at'"
+            .formatted(s.room().name()));
+  }
+
+  private List<RoomShape> standing() {
+    return all().stream().filter(r -> anchors.hold(r.room().name())).toList();
   }
 
   private Collection<RoomShape> all() {

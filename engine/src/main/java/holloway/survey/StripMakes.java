@@ -265,8 +265,7 @@ final class StripMakes {
       case MASONRY ->
           layers.orElse(room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER);
       case GLAZED -> 0;
-      case FURRED -> Makeup.BATTEN + layers.orElse(Makeup.BOARD);
-      case DABBED -> Makeup.DAB + layers.orElse(Makeup.BOARD);
+      case FURRED, DABBED -> make.behindBoard() + layers.orElse(Makeup.BOARD);
     };
   }
 

@@ -51,7 +51,7 @@ public final class Survey {
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
-    all.forEach(w -> Assumed.of(w, texts, assumed));
+    all.forEach(w -> Assumed.of(w, house.layout(), texts, assumed));
     Assumption.gathered(UsedDefaults.of(house, all))
         .forEach(a -> assumed.add(Assumption.LEAD + a.says()));
     Placed placed =

@@ -4,6 +4,7 @@ import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.house.Fact;
+import holloway.house.LayoutCorner;
 import holloway.house.Lining;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
@@ -22,12 +23,15 @@ final class WallBuilder {
   private final Storeys storeys;
   private final Spreads spreads;
   private final Bearing bearing;
+  private final LayoutCorner layout;
 
-  WallBuilder(String level, Storeys storeys, Spreads spreads, Bearing bearing) {
+  WallBuilder(
+      String level, Storeys storeys, Spreads spreads, Bearing bearing, LayoutCorner layout) {
     this.level = level;
     this.storeys = storeys;
     this.spreads = spreads;
     this.bearing = bearing;
+    this.layout = layout;
   }
 
   /** Sorted by id; openings and found studs are added later. */
@@ -101,7 +105,7 @@ final class WallBuilder {
         s.outside(),
         make.studs(),
         make.every(),
-        laidOut(make.every().value()),
+        laidOut(f, make.every().value()),
         bearing.of(f, separation),
         make.fill(),
         lining(own, make, 0),
@@ -126,11 +130,13 @@ final class WallBuilder {
   }
 
   /**
-   * The usual layout from the framing's end, a stud centre at each spacing. Nothing is known of it
-   * within one spacing, so its spread is the spacing over root 12.
+   * The usual layout from the end of the framing that layouts begin at, a stud centre at each
+   * spacing. Nothing is known of it within one spacing, so its spread is the spacing over root 12.
    */
-  private static Fact<Long> laidOut(Length every) {
-    return Fact.assumed(every.nm(), Length.mm(Math.round(every.toMm() / Math.sqrt(12))));
+  private Fact<Long> laidOut(Framed f, Length every) {
+    boolean down = layout.isFromHigh(Math.abs(f.strip().heading().frame().u().x()) > 0.5);
+    long first = down ? f.range().length() - every.nm() : every.nm();
+    return Fact.assumed(first, Length.mm(Math.round(every.toMm() / Math.sqrt(12))));
   }
 
   private static Interval shifted(Interval i, long by) {

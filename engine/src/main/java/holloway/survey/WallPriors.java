@@ -100,8 +100,7 @@ final class WallPriors {
     if (!isFramed(make)) {
       long battens =
           switch (make.kind()) {
-            case FURRED -> 2 * Makeup.BATTEN;
-            case DABBED -> 2 * Makeup.DAB;
+            case FURRED, DABBED -> 2 * make.behindBoard();
             default -> 0;
           };
       return Makeup.MASONRY_INNER

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Who will not go into the attic gets another way, and no set-up of it. */
+@Feature("attic left alone")
 class AtticNeverTest {
   @Test
   void theAtticIsTakenUnlessItIsNever() {

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A beam below a ceiling is gone under; one within the joists ends them on both sides. */
+@Feature("hanging beam")
 class BeamTest {
   private static final String PLAIN =
       """
@@ -90,6 +91,7 @@ class BeamTest {
   }
 
   @Test
+  @Feature("steel within the joists' depth")
   void joistsEndOnBothSidesOfASteelBeam() {
     assertEquals(2 * bays(PLAIN).size(), bays(STEEL).size());
     long edge = 3_048_000_000L - 76_200_000;
@@ -120,6 +122,7 @@ class BeamTest {
   }
 
   @Test
+  @Feature("steel within the joists' depth")
   void aRunThroughTheBaysIsLostToIt() {
     String ceilings =
         "cabinet: { in: loft, wall: west, from: south 5 ft, height: 16 in }\noutlets:\n"

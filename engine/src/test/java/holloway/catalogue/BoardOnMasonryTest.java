@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Board in front of masonry, on dabs or on battens, leaves a void for a drop; a cavity never. */
+@Feature("dabbed board")
 class BoardOnMasonryTest {
   /** A television point over the cabinet, both on the wall between the rooms. */
   private static String house(String kind, String height) {
@@ -59,9 +60,30 @@ class BoardOnMasonryTest {
   }
 
   @Test
+  @Feature("furred masonry")
   void betweenBattensItGoesFurther() {
     // 25 mm of batten and the board hold a box: 10 each; 1.5 m: 5 + 1.8.
     Minutes.total(plan(house("furred", "1950 mm")), 10 + 10 + 5 + 1.8);
+  }
+
+  @Test
+  void aMeasuredVoidHoldsABox() {
+    // The board's 12.7 and 30 mm behind it are more than a box of 35: no block is cut, 10 each.
+    String deep =
+        house("dabbed", "1.2 m")
+            .replace("kind: dabbed,", "kind: dabbed, void: 30 mm,")
+            .replace("155 mm", "200 mm");
+    Minutes.total(plan(deep), 10 + 10 + 5 + 0.9);
+    Wall middle =
+        WrittenHouse.of(deep).placed().walls().stream()
+            .filter(w -> w.id().equals("middle"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(42_700_000, middle.core().lo());
+    // 9 mm behind the board let 6.1 mm of cable through, 5 mm do not.
+    String thin = deep.replace("void: 30 mm", "void: 5 mm");
+    assertEquals(List.of("screen/cat6-1"), unrouted(thin));
+    assertEquals(List.of(), unrouted(deep.replace("void: 30 mm", "void: 9 mm")));
   }
 
   @Test
@@ -79,6 +101,7 @@ class BoardOnMasonryTest {
   }
 
   @Test
+  @Feature("cavity wall")
   void theCavityIsNoHollow() {
     for (String kind : List.of("masonry", "dabbed", "furred")) {
       WrittenHouse house = WrittenHouse.of(house(kind, "1.2 m"));

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** An outlet in a ceiling under joists: its own cut-out is the hand at the end of the joist bay. */
+@Feature("outlet in a ceiling")
 class CeilingOutletTest {
   private static final String DESK =
       "{ name: desk, in: office, wall: east, from: south 6 ft, height: 16 in, cables: [cat6] }";
@@ -30,6 +31,7 @@ class CeilingOutletTest {
   }
 
   @Test
+  @Feature("blocking over a bearing wall")
   void blockingOverABearingWallAsksForAPatch() {
     Plan p = WrittenHouse.of(TwoStoreys.with(DESK, CEILING)).plan("surface", "outside");
     assertTrue(p.totals().patches() >= 1, p.works()::toString);

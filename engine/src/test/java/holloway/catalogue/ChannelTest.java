@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A solid wall has no hollow: a channel is cut up its face, 45 minutes a metre. */
+@Feature("channel in plaster")
 class ChannelTest {
   private static final String BENCH = "in: south room, wall: east, from: north 1 m, height: 900 mm";
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Three studs to bore: a box that is there already saves the patch in the bay between. */
+@Feature("existing low-voltage box")
 class ExistingBoxTest {
   private static final String BARE =
       """
@@ -26,7 +27,7 @@ class ExistingBoxTest {
         north room: { level: ground, size: 20 ft x 12 ft, north-of: south room, align: west }
       walls:
         - { between: [south room, north room], name: middle, studs-from: west 16 in }
-      cabinet: { in: south room, wall: north, from: west 4 ft, height: 16 in }
+      cabinet: { in: south room, wall: north, from: west 4 ft 1 in, height: 16 in }
       outlets:
         - { name: desk, in: north room, wall: south, from: west 8 ft 8 in, height: 16 in, cables: [cat6] }
       """;
@@ -54,6 +55,7 @@ class ExistingBoxTest {
   }
 
   @Test
+  @Feature("register")
   void aRegisterIsOpened() {
     Minutes.total(plan(with("register")), 20 + 6 + 3 * 17.4 + 0.47 + 3 * 0.2791 + 5.442);
   }
@@ -69,6 +71,7 @@ class ExistingBoxTest {
   }
 
   @Test
+  @Feature("return grille")
   void aReturnGrilleOpensOnAirAndIsNoWay() {
     Plan p = plan(with("return-grille"));
     assertTrue(p.works().stream().noneMatch(w -> w.id().contains("return")), p.works()::toString);

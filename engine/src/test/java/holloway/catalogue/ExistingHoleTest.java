@@ -8,6 +8,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** A hole that the work uncovered is free. */
+@Feature("hole that was found")
 class ExistingHoleTest {
   private static final String FOUND =
       "holes:\n  - { id: middle/top-plate/1420, diameter: 22 mm }\n";

@@ -9,6 +9,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** What lies in a bay sets the minutes a metre, and what shuts it shuts the way. */
+@Feature("filled bay")
 class FilledBayTest {
   private static Plan filled(String fill) {
     return WrittenHouse.of(ToyAttic.TEXT.replace("name: middle", "name: middle, fill: " + fill))
@@ -25,6 +26,7 @@ class FilledBayTest {
   }
 
   @Test
+  @Feature("foam in a wall")
   void foamShutsTheWall() {
     Plan p = filled("foam");
     assertEquals(1, p.unrouted().size());

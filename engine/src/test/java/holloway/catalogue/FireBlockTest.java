@@ -9,6 +9,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** A block across the bays at 4 ft: the way up from the desk must get through it. */
+@Feature("fire block")
 class FireBlockTest {
   @Test
   void theBlockIsBoredOrGoneRoundAtAPrice() {

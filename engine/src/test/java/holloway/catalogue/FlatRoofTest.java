@@ -16,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Three rooms in a row under a flat roof: between its joists, along them, and nowhere else. */
+@Feature("flat roof")
 class FlatRoofTest {
   private static final String HOUSE =
       """

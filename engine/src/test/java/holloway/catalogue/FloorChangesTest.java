@@ -18,6 +18,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What ends a joist bay: rows of blocks, a beam, and joists that turn. */
+@Feature("row of blocks between joists")
 class FloorChangesTest {
   /** Cabinet and desk face each other across one room; the joists over it run from one to other. */
   private static final String TEXT =
@@ -78,6 +79,7 @@ class FloorChangesTest {
   }
 
   @Test
+  @Feature("steel within the joists' depth")
   void aBeamAmongTheJoistsIsNot() {
     Chain c =
         Chain.of(
@@ -92,6 +94,7 @@ class FloorChangesTest {
   }
 
   @Test
+  @Feature("joists that change direction")
   void joistsThatTurnEndTheBay() {
     Chain c = Chain.of(text("", ", floor: { joists: 2x10, every: 16 in, run: north-south }", ""));
     // The middle of the wall between study and annex: 2114.3 + 2000 + 114.3 / 2.

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A breakfast bar: reached from below, or out of the wall that it ends against. */
+@Feature("half-height wall")
 class HalfHeightWallTest {
   /** The bar stands between kitchen and diner and ends against the store's wall. */
   static final String TEXT =

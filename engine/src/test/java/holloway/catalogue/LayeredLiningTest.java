@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 /**
  * Layers of lining that differ on the two sides: the wall's thickness, cut-outs and boxes follow.
  */
+@Feature("lining of several layers")
 class LayeredLiningTest {
   private static final String LAYERED =
       ToyAttic.TEXT.replace(
@@ -68,6 +69,7 @@ class LayeredLiningTest {
   }
 
   @Test
+  @Feature("box deeper than the wall")
   void aBoxGoesAsDeepAsBayAndLining() {
     // 1-1/4 in of lining and 3-1/2 in of bay.
     Plan fits = WrittenHouse.of(boxed("4-3/4 in")).plan("surface");
@@ -83,6 +85,7 @@ class LayeredLiningTest {
   }
 
   @Test
+  @Feature("box deeper than the wall")
   void inAThinWallTheRingIsAShallowOne() {
     // 50 mm studs, 12.7 mm of board: 62.7 mm from the face, less than 64: 10 and 6 minutes.
     String thin = ToyAttic.TEXT.replace("inner-walls: { studs: 2x4", "inner-walls: { studs: 38x50");

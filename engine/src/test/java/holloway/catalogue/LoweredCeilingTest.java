@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 /**
  * On a slab with nothing above, the only hidden way over a hall is what hangs below its ceiling.
  */
+@Feature("lowered ceiling of tiles")
 class LoweredCeilingTest {
   private static final String BARE =
       """
@@ -49,11 +50,13 @@ class LoweredCeilingTest {
   }
 
   @Test
+  @Feature("soffit")
   void withoutItThereIsNoHiddenWay() {
     assertEquals(List.of("desk/cat6-1"), plan(BARE).unrouted().stream().map(u -> u.id()).toList());
   }
 
   @Test
+  @Feature("soffit")
   void throughABoxAlongTheWallWhosePanelComesOut() {
     Plan p = plan(PANEL);
     assertEquals(10, Minutes.work(p, "soffit/hall box/opened"), 1e-9);
@@ -68,6 +71,7 @@ class LoweredCeilingTest {
   }
 
   @Test
+  @Feature("soffit")
   void boardHasToBePatchedWhereTheBayIsBored() {
     Plan p = plan(BOARD);
     assertEquals(1, p.totals().patches());

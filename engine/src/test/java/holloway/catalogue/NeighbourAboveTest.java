@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The shared wall lies elsewhere upstairs: the room over the den is a neighbour's. */
+@Feature("neighbour above, shared line elsewhere upstairs")
 class NeighbourAboveTest {
   private static final String DESK =
       "{ name: desk, in: office, wall: east, from: south 6 ft, height: 16 in, cables: [cat6] }";
@@ -43,6 +44,7 @@ class NeighbourAboveTest {
   }
 
   @Test
+  @Feature("neighbour's attic")
   void theirAtticIsNotEntered() {
     WrittenHouse theirs = WrittenHouse.of(THEIRS);
     var bedroom = theirs.placed().getRoom("bedroom").outline().xRange();
@@ -78,6 +80,7 @@ class NeighbourAboveTest {
   }
 
   @Test
+  @Feature("neighbour's attic")
   void theirHatchIsNoWayIn() {
     WrittenHouse theirs =
         WrittenHouse.of(

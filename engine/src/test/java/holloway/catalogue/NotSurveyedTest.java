@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Nothing is assumed in a room that nobody taped, behind glass, or beside a round window. */
+@Feature("room not surveyed")
 class NotSurveyedTest {
   /** Three rooms in a row and no roof space: the middle one lies between cabinet and desk. */
   private static final String ROW =
@@ -59,6 +60,7 @@ class NotSurveyedTest {
   }
 
   @Test
+  @Feature("glazed wall")
   void glassIsNoWay() {
     String glass = ROW.replace("name: high", "name: high, kind: glazed, thickness: 4 in");
     WrittenHouse house = WrittenHouse.of(glass);
@@ -74,6 +76,7 @@ class NotSurveyedTest {
   }
 
   @Test
+  @Feature("round window")
   void aRoundWindowIsFramedAsTheSquareRoundIt() {
     String round =
         ROW

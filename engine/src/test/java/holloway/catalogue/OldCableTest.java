@@ -9,6 +9,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** A loose old cable draws a new one in; one that is stapled, or may be, draws nothing. */
+@Feature("old cable as pull line")
 class OldCableTest {
   private static final String LOOSE =
       """

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Under bare joists a person stands below, lays the cable and bores the plate above from there. */
+@Feature("open ceiling")
 class OpenCeilingTest {
   @Test
   void thePlateIsBoredFromBelow() {

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Space that nothing accounts for, through two storeys: found, said, tried as a shaft, and never
  * used until the person accepts it.
  */
+@Feature("space that nothing accounts for")
 class OpenShaftTest {
   private static final PlanSettings QUICK =
       new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());

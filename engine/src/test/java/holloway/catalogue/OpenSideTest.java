@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Two rooms that meet without a wall, under the ceiling or under a header. */
+@Feature("rooms that meet without a wall")
 class OpenSideTest {
   private static final String WALLED =
       """

@@ -9,6 +9,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** A desk that may stand anywhere along the wall shares the cabinet's own bay: no hole at all. */
+@Feature("outlet with a range")
 class OutletRangeTest {
   @Test
   void theRangeFreesTheBayBehindTheCabinet() {

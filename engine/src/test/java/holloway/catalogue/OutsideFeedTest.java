@@ -8,6 +8,7 @@ import holloway.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 /** The provider's feed: from the box outside straight through the garage wall. */
+@Feature("feed from outside")
 class OutsideFeedTest {
   @Test
   void oneHoleThroughTheOuterWall() {

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A wall shared with a neighbour is not bored, cut into, fixed in or crossed. */
+@Feature("party wall")
 class PartyWallTest {
   /** Two stores without a roof space: through the wall between them is the only way. */
   private static final String HOUSE =

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Skirting taken off along a wall: the cable goes behind it instead of through the studs. */
+@Feature("behind skirting")
 class SkirtingTest {
   private static final String BARE =
       """
@@ -25,7 +26,7 @@ class SkirtingTest {
         north room: { level: ground, size: 20 ft x 12 ft, north-of: south room, align: west }
       walls:
         - { between: [south room, north room], name: middle, studs-from: west 16 in }
-      cabinet: { in: south room, wall: north, from: west 4 ft, height: 16 in }
+      cabinet: { in: south room, wall: north, from: west 4 ft 1 in, height: 16 in }
       outlets:
         - { name: desk, in: north room, wall: south, from: west 16 ft, height: 16 in, cables: [cat6] }
       """;

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Concrete between storeys: no bays, nothing bored; a shaft that is open through it still is. */
+@Feature("solid floor")
 class SolidFloorTest {
   private static final String JOISTS =
       "floor: { joists: 2x10, every: 16 in, run: east-west, from: south 16 in }";
@@ -52,6 +53,7 @@ class SolidFloorTest {
   }
 
   @Test
+  @Feature("shaft through a solid floor")
   void onlyAShaftThatIsOpenThroughItPasses() {
     WrittenHouse open = WrittenHouse.of(solid("open"));
     Site way =

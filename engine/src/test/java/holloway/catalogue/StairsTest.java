@@ -17,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Stairs: what their well takes out of a floor, and what lies under them. */
+@Feature("stairs and stairwell")
 class StairsTest {
   /** Stairs fill the hall between study and lounge; the floor above is full of foam. */
   private static final String BETWEEN =
@@ -46,6 +47,7 @@ class StairsTest {
   }
 
   @Test
+  @Feature("closed space under stairs")
   void theClosedSpaceUnderThemIsAWay() {
     Plan p = hidden(BETWEEN);
     assertEquals(List.of(), p.unrouted());
@@ -63,12 +65,14 @@ class StairsTest {
   }
 
   @Test
+  @Feature("closed space under stairs")
   void openToTheHallThereIsNone() {
     Plan p = hidden(BETWEEN.replace("under: closed", "under: open"));
     assertEquals(1, p.unrouted().size());
   }
 
   @Test
+  @Feature("cupboard under stairs")
   void inACupboardAPersonLaysTheCable() {
     Plan p = hidden(BETWEEN.replace("under: closed", "under: cupboard"));
     assertEquals(List.of(), p.unrouted());

@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Steel studs are passed where they are punched and bored nowhere. */
+@Feature("steel studs")
 class SteelStudTest {
   /** Cabinet and desk in neighbouring bays, the stud between them at 64 in. */
   private static final String WOOD =

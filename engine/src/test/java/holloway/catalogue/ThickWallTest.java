@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Deep studs, two rows of studs, and stone thicker than any gap that is taken for a wall. */
+@Feature("double wall")
 class ThickWallTest {
   /** Cabinet and desk back to back in one bay of the middle wall. */
   private static String backToBack(String wall) {
@@ -25,6 +26,7 @@ class ThickWallTest {
   }
 
   @Test
+  @Feature("deep studs")
   void deepStudsMakeOneDeepBay() {
     WrittenHouse house = WrittenHouse.of(backToBack("studs: 2x10"));
     // 9-1/4 in and two boards
@@ -57,6 +59,7 @@ class ThickWallTest {
   }
 
   @Test
+  @Feature("thick masonry")
   void stoneIsAsThickAsItIsStated() {
     String thick =
         StoneHouse.TEXT.replace("name: middle", "name: middle, kind: masonry, thickness: 650 mm");

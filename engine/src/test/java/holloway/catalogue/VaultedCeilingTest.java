@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
  * Cabinet in the store, desk on the wall of den and study, a lounge and a hall between: over a
  * vaulted lounge there is no attic to go through.
  */
+@Feature("vaulted ceiling")
 class VaultedCeilingTest {
   private static final String HOUSE =
       """

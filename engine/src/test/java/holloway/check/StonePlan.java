@@ -13,8 +13,8 @@ import java.util.function.UnaryOperator;
 
 /** The plan that stands for {@link StoneHouse}, and ways to spoil its channels. */
 final class StonePlan {
-  static final String CHANNEL = "ground/outside-south room/3/channel-1/4640";
-  static final String BENCH_CHANNEL = "ground/outside-south room/3/channel-1/2510";
+  static final String CHANNEL = "ground/outside-south room/3/channel-1/4870";
+  static final String BENCH_CHANNEL = "ground/outside-south room/3/channel-1/2740";
   static final String CUT = CHANNEL + "/to/north room/ceiling/4940-4630/from/desk";
   static final String BENCH_CUT = BENCH_CHANNEL + "/to/south room/ceiling/4940-2500/from/bench";
 

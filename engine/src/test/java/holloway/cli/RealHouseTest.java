@@ -13,6 +13,7 @@ import holloway.report.Ink;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -69,6 +70,23 @@ class RealHouseTest {
     assertTrue(check.out().startsWith("The referee accepts"), check.out());
     String text = Files.readString(out.resolve("plan.txt"));
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
+    assertDrawn(root, out);
+  }
+
+  /** Every run and every hole of the plan is named on the drawing of some level. */
+  private static void assertDrawn(JsonNode plan, Path out) throws Exception {
+    StringBuilder drawn = new StringBuilder();
+    try (DirectoryStream<Path> sheets = Files.newDirectoryStream(out, "runs-*.svg")) {
+      for (Path sheet : sheets) {
+        drawn.append(Files.readString(sheet));
+      }
+    }
+    plan.get("runs").forEach(r -> assertNamed(drawn, r.get("id").asText()));
+    plan.get("holes").forEach(h -> assertNamed(drawn, h.get("label").asText()));
+  }
+
+  private static void assertNamed(CharSequence drawn, String name) {
+    assertTrue(drawn.toString().contains(">" + name + "</text>"), name);
   }
 
   /** Without a certificate check says so; a true one is accepted, an inflated one is not. */

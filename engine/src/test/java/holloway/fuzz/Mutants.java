@@ -61,7 +61,11 @@ public final class Mutants {
     Path here = Path.of("samples").toAbsolutePath();
     Path there = Files.isDirectory(here) ? here : Path.of("../samples");
     try (Stream<Path> files = Files.list(there)) {
-      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+      // The large house alone plans for a minute and a half: a mutant of it would hang, not break.
+      return files
+          .filter(f -> f.toString().endsWith(".yaml") && !f.endsWith("wren-hollow.yaml"))
+          .sorted()
+          .toList();
     }
   }
 

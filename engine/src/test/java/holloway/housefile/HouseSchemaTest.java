@@ -39,7 +39,8 @@ class HouseSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"alder-lane", "quince-ranch", "tin-street", "plumb-corner"})
+  @ValueSource(
+      strings = {"alder-lane", "quince-ranch", "tin-street", "plumb-corner", "wren-hollow"})
   void samplesValidate(String name) throws IOException {
     String yaml = Files.readString(SAMPLES.resolve(name + ".yaml"));
     assertEquals(List.of(), faults(HouseSchema.text(), yaml));

@@ -78,6 +78,25 @@ class RoofFaultsTest {
   }
 
   @Test
+  void skylights() throws IOException {
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 9 m], size: 2 ft x 2 ft }]")
+        .assertProblemAt("south 9 m", "this skylight lies beyond");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: office, at: [west 4 ft, south 4 ft] }]")
+        .assertProblemAt("{ in: office, at: [west 4 ft", "lacks 'size:'");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: trusses, skylights: [{ in: garage, at: [west 4 ft, south 4 ft], size: 2 ft x 2 ft }]")
+        .assertProblemAt("garage, at: [west 4 ft", "does not lie over 'garage'");
+  }
+
+  @Test
   void hollows() throws IOException {
     new Written(dir)
         .with("{ chase: shaft", "{ tube: shaft")
@@ -103,7 +122,7 @@ class RoofFaultsTest {
         .assertProblemAt("{} }", "one of floor-hatch and outside-door");
     new Written(dir)
         .with("run: east-west }", "run: east-west, from: west 7 in }")
-        .assertProblemAt("west 7 in", "counted from the south edge");
+        .assertProblemAt("west 7 in", "counted from the south or north edge");
     new Written(dir)
         .with("{ joists: 2x10, run: east-west }", "{ joists: 2x10 }")
         .assertProblemAt("{ joists: 2x10 }", "lacks 'run:'", "look in the attic");

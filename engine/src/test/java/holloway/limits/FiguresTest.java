@@ -15,6 +15,9 @@ class FiguresTest {
     List<Figure> all = new ArrayList<>(TimberFigures.list());
     all.addAll(FireFigures.list());
     all.addAll(WiringFigures.list());
+    all.addAll(EntryFigures.list());
+    all.addAll(CablingFigures.list());
+    all.addAll(SignalFigures.list());
     return all;
   }
 
@@ -23,7 +26,7 @@ class FiguresTest {
     for (Figure f : all()) {
       assertFalse(f.source().isBlank(), f.id());
       assertTrue(f.value() > 0, f.id());
-      assertTrue(f.id().matches("([A-E]|UK)\\d?-?\\d+"), f.id());
+      assertTrue(f.id().matches("([A-E]|UK|M)\\d?-?\\d+"), f.id());
       if (f.grade() == Figure.Grade.M) {
         assertTrue(f.cited().endsWith("(from memory)"), f.id());
       }

@@ -56,11 +56,14 @@ class LowEaveTest {
     assertEquals(15.6, work(p, "middle/bottom-plate/1420/bore/crawlspace/main"), 1e-9);
     // Cabinet at 5 ft down to the plate's 38 mm: 1486 + 159.15 sideways, empty bay
     leg(p, "middle/bay-1240", 1.64515, 5 + 1.64515 * 1.2);
-    // To the box at 16 in: 406.4 - 38 = 368.4, 18 across the bay, 101.6 along; faced batt 2.4
-    leg(p, "eave wall/bay-1240", 0.488, 5 + 0.488 * 2.4);
-    // two cut-outs, the zone, two bores, fish, 4.3244 m at 1.5, fish
-    leg(p, "crawlspace/main", 4.3244, 4.3244 * 1.5);
-    total(p, 10 + 10 + 25 + 15.6 + 15.6 + 6.97418 + 4.3244 * 1.5 + 6.1712);
+    // To the box at 16 in: 406.4 - 38 = 368.4, 18 across the bay, 159.15 along; faced batt 2.4
+    leg(p, "eave wall/bay-1240", 0.54555, 5 + 0.54555 * 2.4);
+    // 18.3 + 184.15 + 25 - 18.3 = 209.15 down and up. Lines lie every 50 mm from the middle of the
+    // floor, 3048 east and (24 ft + 4.5 in) / 2 = 3714.75 north: 1398 east is 11.7 off the bores at
+    // 1409.7, and 3750 on from wall to wall leaves 3.9. Sum 4195.6 at 1.5.
+    leg(p, "crawlspace/main", 4.1956, 4.1956 * 1.5);
+    // two cut-outs, the zone, two bores, fish, the crawlspace, fish
+    total(p, 10 + 10 + 25 + 15.6 + 15.6 + 6.97418 + 4.1956 * 1.5 + 6.30932);
   }
 
   @Test
@@ -69,11 +72,12 @@ class LowEaveTest {
     Plan p = WrittenHouse.of(SLAB_RAISED_HEEL).plan();
     assertEquals(List.of("attic"), p.totals().zones());
     assertEquals(15.5, work(p, "eave wall/top-plate/1420/bore/attic/roof over main"), 1e-9);
-    // 96.5 in - 76 - 406.4 = 1968.7 down, 101.6 along
-    leg(p, "eave wall/bay-1240", 2.0703, 5 + 2.0703 * 2.4);
+    // 96.5 in - 76 - 406.4 = 1968.7 down, 159.15 along
+    leg(p, "eave wall/bay-1240", 2.12785, 5 + 2.12785 * 2.4);
     leg(p, "middle/bay-1240", 1.01025, 5 + 1.01025 * 1.2);
-    leg(p, "attic/roof over main", 4.1302, 4.1302 * 0.9);
-    total(p, 10 + 10 + 25 + 15.5 + 15.5 + 6.2123 + 4.1302 * 0.9 + 9.96872);
+    // Over the chords: 113.9 up and down, the same lines as under the floor, 21.9 at the end.
+    leg(p, "attic/roof over main", 4.0231, 4.0231 * 0.9);
+    total(p, 10 + 10 + 25 + 15.5 + 15.5 + 6.2123 + 4.0231 * 0.9 + 10.10684);
   }
 
   @Test

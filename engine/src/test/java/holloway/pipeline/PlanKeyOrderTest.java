@@ -8,19 +8,23 @@ import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
+import holloway.support.Chain;
 import holloway.support.ShuffledKeys;
 import holloway.support.TriedHouses;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The same house gives the same bytes whatever the order of the keys in its file. Only the file's
- * own checksum is left out, which differs with the file's bytes. {@code -Dholloway.seeds=N} tries
- * all samples and the random houses 1 to N.
+ * The same house gives the same bytes whatever the order of the keys and outlets in its file. Only
+ * the file's own checksum is left out, which differs with the file's bytes. {@code
+ * -Dholloway.seeds=N} tries all samples and the random houses 1 to N.
  */
 class PlanKeyOrderTest {
   private static final PlanSettings QUICK =
@@ -35,6 +39,24 @@ class PlanKeyOrderTest {
       same(e.getKey() + ", order " + seed, e.getValue(), ShuffledKeys.of(e.getValue(), seed));
       seed++;
     }
+  }
+
+  @Test
+  void theOrderOfOutletsChangesNothing() throws Exception {
+    String text = Chain.sample("plumb-corner");
+    String head = "\noutlets:\n";
+    List<String> lines = new ArrayList<>();
+    for (String line : text.substring(text.indexOf(head) + head.length()).split("\n")) {
+      if (!line.startsWith("  - {")) {
+        break;
+      }
+      lines.add(line);
+    }
+    assertTrue(lines.size() > 2, "one line an outlet");
+    String listed = String.join("\n", lines);
+    Collections.reverse(lines);
+    String turned = text.replace(listed, String.join("\n", lines));
+    same("outlets from last to first", text, turned);
   }
 
   private void same(String name, String text, String shuffled) throws Exception {

@@ -14,15 +14,18 @@ import holloway.support.Turned;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A house in a mirror, turned or placed from another of its rooms is as much work. Studs that are
- * assumed are counted from the south and west, so only the diagonal mirror takes them along; for
- * the others every layout is stated or reads the same from both ends. Which walls run through at
- * the corners of a framed house is assumed by compass, so the houses here have solid outer walls.
+ * A house in a mirror, turned or placed from another of its rooms is as much work. Assumed layouts
+ * are counted from one corner, which is turned along. Where the search does not find the best plan
+ * it may end elsewhere in a turned house: there the holes that could be made are compared.
  */
 class TurnedTest {
   private static final PlanSettings QUICK =
@@ -80,8 +83,8 @@ class TurnedTest {
     var h = read.house();
     var r = read.request();
     for (Turned way : ways) {
+      r = way.of(r, h);
       h = way.of(h);
-      r = way.of(r);
     }
     return written("turned.yaml", HouseWriter.house(h, r, Optional.empty()));
   }
@@ -128,6 +131,65 @@ class TurnedTest {
     assertSameWork(straight, plan(turned(house, diagonal, ew)), "a quarter turn");
     assertSameWork(straight, plan(turned(house, ew, ns)), "half a turn");
     assertSameWork(straight, plan(turned(house, diagonal, ns)), "three quarters");
+  }
+
+  /** Quarter turns, half turns and mirrors, each as mirrors one after the other. */
+  private static final Map<String, Turned[]> WAYS =
+      new TreeMap<>(
+          Map.of(
+              "1 diagonal", new Turned[] {Turned.DIAGONALLY},
+              "2 east for west", new Turned[] {Turned.EAST_FOR_WEST},
+              "3 north for south", new Turned[] {Turned.NORTH_FOR_SOUTH},
+              "4 quarter", new Turned[] {Turned.DIAGONALLY, Turned.EAST_FOR_WEST},
+              "5 half", new Turned[] {Turned.EAST_FOR_WEST, Turned.NORTH_FOR_SOUTH},
+              "6 three quarters", new Turned[] {Turned.DIAGONALLY, Turned.NORTH_FOR_SOUTH}));
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plumb-corner", "tin-street"})
+  void samplesInEveryDirection(String name) throws Exception {
+    Path house = sample(name);
+    Plan straight = plan(house);
+    for (Map.Entry<String, Turned[]> way : WAYS.entrySet()) {
+      assertSameWork(straight, plan(turned(house, way.getValue())), name + " " + way.getKey());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"alder-lane", "plumb-corner", "quince-ranch", "tin-street"})
+  void theSamePlacesToBoreInAMirror(String name) throws Exception {
+    assertSamePlaces(sample(name), name);
+  }
+
+  private static Path sample(String name) {
+    return Path.of("..", "samples", name + ".yaml");
+  }
+
+  private void assertSamePlaces(Path house, String which) throws Exception {
+    List<String> straight = places(house);
+    assertTrue(straight.size() > 20, which + " has places");
+    assertEquals(straight, places(turned(house, Turned.EAST_FOR_WEST)), which);
+  }
+
+  /** What could be bored and how: heights and lengths, in tenths of a millimetre, do not turn. */
+  private static List<String> places(Path house) throws Exception {
+    WrittenHouse h = WrittenHouse.of(Files.readString(house));
+    return h.hollows().sites().stream()
+        .map(
+            s ->
+                "%s %s %s %d %d %s"
+                    .formatted(
+                        s.kind(),
+                        Math.min(tenths(s.a().z()), tenths(s.b().z())),
+                        tenths(s.a().distanceTo(s.b())),
+                        s.largestBit(),
+                        s.platedBit(),
+                        s.assumed()))
+        .sorted()
+        .toList();
+  }
+
+  private static long tenths(long nm) {
+    return Math.round(nm / 1e5);
   }
 
   /** The room that is not placed is where the world begins. */

@@ -36,7 +36,8 @@ class EffortDefaultTest {
                       + " lay.metre.surface lay.metre.plain lay.metre.outside lay.metre.ladder"
                       + " channel.metre crew.one-factor upper-floor-factor open.box open.register"
                       + " open.tiles skirting.room skirting.metre fish.metre.old-cable"
-                      + " lay.metre.skirting lay.metre.lowered")
+                      + " lay.metre.skirting lay.metre.lowered trench.metre span.set-up"
+                      + " lay.metre.trench lay.metre.span")
                   .split(" ")));
 
   @Test

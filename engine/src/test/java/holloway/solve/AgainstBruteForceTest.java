@@ -4,11 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.request.Profile;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The planner against trying everything, on small random graphs; a failure names its seed. */
+/**
+ * The planner against trying everything, on small random graphs; a failure names its seed. Here a
+ * slice; the profile {@code fuzz} tries 1 000, or as many as {@code -Dholloway.orders=N} says.
+ */
 class AgainstBruteForceTest {
-  private static final int SEEDS = 150;
+  private static final int SEEDS = Integer.getInteger("holloway.orders", 150);
+
+  /** The two of them have to leave a hole that takes a second bore, and each alone stays there. */
+  @Test
+  void runsThatOnlyGainTogetherMoveTogether() {
+    RandomGraph r = new RandomGraph(838, 7, 7, 3, Profile.FEWEST_HOLES);
+    Solved s = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
+    assertEquals(BruteForce.optimum(r.graph, r.order), s.plan().totals().objective());
+  }
 
   @Test
   void priceIsNearTheOptimumAndTheBoundIsUnderIt() {
@@ -16,6 +29,8 @@ class AgainstBruteForceTest {
     int proved = 0;
     int tried = 0;
     double gap = 0;
+    List<String> far = new ArrayList<>();
+    List<Long> dearer = new ArrayList<>();
     for (long seed = 1; seed <= SEEDS; seed++) {
       Profile profile = Profile.values()[(int) (seed % 3)];
       RandomGraph r = new RandomGraph(seed, 7, 7, 1 + (int) (seed % 4), profile);
@@ -31,14 +46,20 @@ class AgainstBruteForceTest {
       long objective = s.plan().totals().objective();
       assertTrue(objective >= optimum, where + ": " + objective + " is under " + optimum);
       assertTrue(s.bound().bound() <= optimum, where + ": bound over " + optimum);
-      assertTrue(objective <= optimum * 1.05, where + ": " + objective + " for " + optimum);
+      if (objective > optimum * 1.05) {
+        far.add(where + ": " + objective + " for " + optimum);
+      }
+      if (objective > optimum) {
+        dearer.add(seed);
+      }
       exact += objective == optimum ? 1 : 0;
       proved += s.bound().bound() == optimum ? 1 : 0;
       gap += s.plan().totals().gap();
     }
     System.out.printf(
-        "brute force: %d orders, %d optimal, %d proved, mean gap %.4f%n",
-        tried, exact, proved, gap / tried);
+        "brute force: %d orders, %d optimal, %d proved, mean gap %.4f, not optimal: %s%n",
+        tried, exact, proved, gap / tried, dearer);
+    assertEquals(List.of(), far, "over 5 % too dear");
     assertTrue(exact >= 0.95 * tried, exact + " of " + tried + " optimal");
   }
 }

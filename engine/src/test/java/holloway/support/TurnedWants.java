@@ -9,15 +9,18 @@ import java.util.Optional;
 
 /** Cabinet and outlets of a house that is seen in a mirror. */
 final class TurnedWants {
-  private final Turned turned;
+  private final Mirror turned;
 
-  TurnedWants(Turned turned) {
+  TurnedWants(Mirror turned) {
     this.turned = turned;
   }
 
   Request of(Request r) {
     return new Request(
-        new Request.Cabinet(turned.of(r.cabinet().at()), r.cabinet().where()),
+        new Request.Cabinet(
+            turned.of(r.cabinet().at()),
+            r.cabinet().where(),
+            r.cabinet().others().stream().map(turned::of).toList()),
         r.outlets().stream().map(this::of).toList(),
         r.runs(),
         r.wishes(),

@@ -119,9 +119,10 @@ class JunctionTest {
                 w -> w.faces().get(0).roomSide() == Side.SOUTH && w.faces().get(0).ordinal() == 2)
             .findFirst()
             .orElseThrow();
-    // from 12.7 mm behind the corner's east-looking face to the outer stud face at the east end
+    // from 12.7 mm behind the corner's east-looking face to 12.7 mm before the studs of the wall at
+    // its east end, which is as long and stands in its way: 120 in - 12.7 + 12.7
     assertEquals(Length.inches(120).nm() + 12_700_000, second.frame().origin().x());
-    assertEquals(Length.inches(120).nm() - 12_700_000 + 101_600_000, second.length());
+    assertEquals(Length.inches(120).nm(), second.length());
     Wall step =
         p.walls().stream()
             .filter(
@@ -131,7 +132,8 @@ class JunctionTest {
     // 60 in of face; at the south 12.7 mm more to the first wall's core; at the north the second
     // wall's core begins 101.6 mm before the corner
     assertEquals(Length.inches(60).nm() + 12_700_000 - 101_600_000, step.length());
-    assertEquals(List.of(0, 1), second.junctions().stream().map(Wall.Junction::side).toList());
+    // the wall at its east end is none of its junctions: it ends there
+    assertEquals(List.of(0), second.junctions().stream().map(Wall.Junction::side).toList());
   }
 
   @Test

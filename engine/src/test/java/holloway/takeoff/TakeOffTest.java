@@ -52,15 +52,22 @@ class TakeOffTest {
     Plan plan = TakeOff.of(Toy.bare(), Toy.request(), Toy.placed());
     assertEquals(13.3 + 13.3 + 15, plan.totals().cableM(), 1e-9);
     Map<String, Double> items = bought(plan);
-    assertEquals(28, items.get("cat6 cable, with 5 % waste"), 1e-9);
+    // 26.6 m and 5 %: 27.93 m, the smallest box of 76 m.
+    assertEquals(1, items.get("cat6 cable, box or reel of 76 m (250 ft)"), 1e-9);
     assertEquals(1, items.get("om4 lead with factory ends, 15 m"), 1e-9);
     assertEquals(1, items.get("low-voltage bracket for a finished wall, single gang"), 1e-9);
-    assertEquals(1, items.get("keystone plate, single gang, 2 ports"), 1e-9);
+    assertEquals(1, items.get("keystone plate, single gang, 3 ports"), 1e-9);
+    assertEquals(1, items.get("blank insert for an empty port"), 1e-9, "over the spare");
     assertEquals(1, items.get("keystone jack, cat6"), 1e-9, "the spare gets none");
-    assertEquals(1, items.get("keystone coupler for duplex fibre, om4"), 1e-9);
+    assertEquals(1, items.get("keystone coupler for duplex fibre, multimode"), 1e-9);
     assertEquals(1, items.get("patch panel, 12 ports"), 1e-9);
-    assertEquals(2, items.get("fire-block sealant, for this many holes"), 1e-9);
+    assertEquals(1, items.get("patch cord, 0.9 m (3 ft)"), 1e-9);
+    assertEquals(1, items.get("patch cord, 3 m (10 ft), at the outlets"), 1e-9);
+    assertEquals(1, items.get("fire-block sealant, cartridge of 300 ml"), 1e-9);
     assertEquals(2, items.get("steel nail plate, 1.6 mm"), 1e-9, "only the 32 mm hole in a 2x4");
+    // Two bits; the attic asks for gear, for a crew of two.
+    assertEquals(1, items.get("wood bit, 32 mm (1-1/4 in), usual length"), 1e-9);
+    assertEquals(2, items.get("respirator, particle filter"), 1e-9);
     assertTrue(plan.materials().stream().allMatch(m -> m.price().isEmpty()));
   }
 }

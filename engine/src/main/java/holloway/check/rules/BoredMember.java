@@ -34,6 +34,14 @@ final class BoredMember implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        "IRC R502.8, R602.6, R802.7; BS 5268-2 for the UK",
+        "of the depth: 1/3 (US), 1/4 and 0.25 to 0.4 of the span (UK); of a stud: 40 or 60 % (US)");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     for (Finished.Made made : finished.holes()) {
@@ -47,18 +55,26 @@ final class BoredMember implements PlanRule {
   }
 
   private Finding finding(Finished.Made made, Member m, Verdict v) {
-    String text =
-        made.hole().label()
-            + " in "
-            + m.kind().word()
-            + " "
-            + m.id()
-            + ": "
-            + v.text()
-            + (v.allowed() ? "" : " Do not bore it; plan again without it.")
-            + " The local code decides.";
-    Place place = Place.of(made.hole().id(), made.hole().at());
-    return new Finding(id(), v.severity(), place, v.source(), text, !v.allowed());
+    String what =
+        "%s in %s %s: %s".formatted(made.hole().label(), m.kind().word(), m.id(), v.text());
+    Length deep = new Length(standsUpright(m.kind()) ? m.box().y().length() : m.box().z().length());
+    String measured =
+        Legs.number("%.0f mm", made.hole().diameterMm()) + Legs.number(" in %.0f mm", deep.toMm());
+    String then = v.allowed() ? "" : "Do not bore it; plan again without it. ";
+    return say(
+        v.severity(),
+        Place.of(made.hole().id(), made.hole().at()),
+        v.source(),
+        !v.allowed(),
+        new Said(what, measured, entry().limit(), then + "The local code decides."));
+  }
+
+  /** Of these a hole takes part of the wall's depth, of all others part of the member's height. */
+  private static boolean standsUpright(MemberKind kind) {
+    return switch (kind) {
+      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD -> false;
+      default -> true;
+    };
   }
 
   private static Optional<Verdict> judge(Member m, Finished.Made made, Finished finished) {

@@ -19,19 +19,28 @@ final class FindTheStudFirst implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice", "common practice, no published source", "members found, not assumed");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> m.hole().assumed())
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
                     "common practice, no published source",
-                    m.hole().label()
-                        + " hangs on an assumed layout. Find the studs or joists on both sides of it"
-                        + " first; if they stand elsewhere, write where and plan again."))
+                    false,
+                    new Said(
+                        m.hole().label() + " hangs on an assumed layout.",
+                        "assumed",
+                        "measured or opened up",
+                        "Find the studs or joists on both sides of it first; if they stand"
+                            + " elsewhere, write where and plan again.")))
         .toList();
   }
 }

@@ -19,20 +19,31 @@ final class FireBlockCrossed implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        "IRC E3402.3; " + FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), "IRC E3402.3; " + FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()
         .filter(m -> finished.pierces(m.site(), MemberKind.FIRE_BLOCK))
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     duty.severity(),
                     Place.of(m.hole().id(), m.hole().at()),
                     duty.source(),
-                    m.hole().label()
-                        + " goes through a fire block. Close the gap round the cables with fire"
-                        + " caulk so that the block stays whole. The local code decides."))
+                    false,
+                    new Said(
+                        m.hole().label() + " goes through a fire block.",
+                        SealAtPlate.bored(m),
+                        "no open gap",
+                        "Close the gap round the cables with fire caulk so that the block stays"
+                            + " whole. The local code decides.")))
         .toList();
   }
 }

@@ -32,20 +32,34 @@ final class GarageSeparation implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.GARAGE_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.GARAGE_SOURCE);
     List<Finding> out = new ArrayList<>();
     for (Finished.Made made : finished.holes()) {
+      // A hole to the outside parts the garage from nothing of the house.
       boolean through =
-          finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
+          !OuterWallHole.isOutside(finished, made.site())
+              && finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
       if (through) {
         out.add(
-            new Finding(
-                id(),
+            say(
                 duty.severity(),
                 Place.of(made.hole().id(), made.hole().at()),
                 duty.source(),
-                made.hole().label() + " goes through the garage separation. " + SEAL));
+                false,
+                new Said(
+                    made.hole().label() + " goes through the garage separation.",
+                    SealAtPlate.bored(made),
+                    "no open gap",
+                    SEAL)));
       }
     }
     boxes(finished, duty, out);
@@ -90,8 +104,14 @@ final class GarageSeparation implements PlanRule {
             .orElse(false);
     if (cut && facesGarage(finished, end) && done.add(end)) {
       var at = leg.path().get(atStart ? 0 : leg.path().size() - 1);
-      String text = "The box for " + end + " is cut into the garage separation. ";
-      out.add(new Finding(id(), duty.severity(), Place.of(end, at), duty.source(), text + SEAL));
+      String text = "The box for " + end + " is cut into the garage separation.";
+      out.add(
+          say(
+              duty.severity(),
+              Place.of(end, at),
+              duty.source(),
+              false,
+              new Said(text, "one box", "no open gap", SEAL)));
     }
   }
 

@@ -25,6 +25,14 @@ final class GrommetInSteel implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        "NEC 300.4(B)(1), worded for power cable (from memory)",
+        "a grommet in each knockout");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     TreeSet<String> seen = new TreeSet<>();
@@ -53,13 +61,25 @@ final class GrommetInSteel implements PlanRule {
   }
 
   private Finding finding(Site site) {
-    return new Finding(
-        id(),
+    return say(
         Severity.PRACTICE,
         Place.of(site.id(), site.middle()),
         "NEC 300.4(B)(1) asks it for power cable (from memory); common practice for data",
-        "Snap a plastic grommet into the knockout before the cable goes through: its edge cuts"
-            + " jackets. A magnet is no help in this wall; use a rod or a hook."
-            + (site.assumed() ? " Its height is the usual one: look before you count on it." : ""));
+        false,
+        new Said(
+            "A run goes through a knockout of %s, a steel wall."
+                .formatted(site.pierces().isEmpty() ? site.id() : owner(site.pierces().get(0))),
+            "a bare edge",
+            "a grommet",
+            "Snap a plastic grommet into the knockout before the cable goes through: its edge cuts"
+                + " jackets. A magnet is no help in this wall; use a rod or a hook."
+                + (site.assumed()
+                    ? " Its height is the usual one: look before you rely on it."
+                    : "")));
+  }
+
+  /** The wall of a member, whose name is the member's up to its last part. */
+  private static String owner(String member) {
+    return member.substring(0, member.indexOf('/') < 0 ? member.length() : member.indexOf('/'));
   }
 }

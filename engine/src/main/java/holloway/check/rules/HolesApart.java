@@ -22,6 +22,14 @@ final class HolesApart implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law for joists (US), practice else",
+        "IRC R502.8.1; BS 5268-2 for the UK",
+        "2 in of wood (US joists), three diameters else");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
     List<Finished.Made> holes = finished.holes();
@@ -46,19 +54,24 @@ final class HolesApart implements PlanRule {
               ? finished.pack().joistSpacing(centres, a, b)
               : finished.pack().plateSpacing(centres, a, b);
       if (!v.allowed()) {
-        String text =
-            one.hole().label()
-                + " and "
-                + other.hole().label()
-                + " in "
-                + m.id()
-                + ": "
-                + v.text()
-                + " Put both sets of cables through one larger hole, or move one.";
-        Place place = Place.of(other.hole().id(), other.hole().at());
-        return Optional.of(new Finding(id(), v.severity(), place, v.source(), text, true));
+        return Optional.of(finding(one, other, m, v, centres));
       }
     }
     return Optional.empty();
+  }
+
+  private Finding finding(
+      Finished.Made one, Finished.Made other, Member m, Verdict v, Length centres) {
+    String both = one.hole().label() + " and " + other.hole().label() + " in " + m.id();
+    return say(
+        v.severity(),
+        Place.of(other.hole().id(), other.hole().at()),
+        v.source(),
+        true,
+        new Said(
+            both + ": " + v.text(),
+            Legs.number("%.0f mm between centres", centres.toMm()),
+            entry().limit(),
+            "Put both sets of cables through one larger hole, or move one."));
   }
 }

@@ -8,7 +8,6 @@ import holloway.hollow.HollowKind;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Sun and wet spoil the jacket of an indoor cable: a run that goes along the outside face wants an
@@ -24,6 +23,12 @@ final class IndoorCableOutside implements PlanRule {
   public String about() {
     return "An indoor cable that runs along the outside of the house is bought in an outdoor, sunlight"
         + "-resistant kind instead; how far that may go on indoors is the local code's word.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry(
+        "practice", "common practice, no published source; the 15 m are NEC 800.48", "0.3 m");
   }
 
   @Override
@@ -46,20 +51,18 @@ final class IndoorCableOutside implements PlanRule {
   }
 
   private Finding finding(Plan.PlannedRun run, double metres, Plan.PlanStep at) {
-    String text =
-        String.format(
-            Locale.ROOT,
-            "%s lies %.1f m along the outside as %s. Buy an outdoor, sunlight-resistant cable of that"
-                + " category for this run; if it is not also listed for indoor use, at most 15 m"
-                + " (50 ft) of it may lie indoors from where it enters. The local code decides.",
-            run.id(),
-            metres,
-            run.cable());
-    return new Finding(
-        id(),
+    return say(
         Severity.PRACTICE,
         Place.of(run.id(), at.path().get(0)),
         "common practice, no published source; the 15 m are NEC 800.48",
-        text);
+        false,
+        new Said(
+            "%s lies %s along the outside as %s."
+                .formatted(run.id(), Legs.metres(metres), run.cable()),
+            Legs.metres(metres),
+            Legs.metres(0.3),
+            "Buy an outdoor, sunlight-resistant cable of that category for this run; if it is not"
+                + " also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
+                + " where it enters. The local code decides."));
   }
 }

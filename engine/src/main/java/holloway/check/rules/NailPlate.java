@@ -38,21 +38,43 @@ final class NailPlate implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+        "1-1/4 in (32 mm)");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> needed(m, finished))
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
                     TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
-                    "Put a steel plate, 1.6 mm (1/16 in) or thicker, on each face of the wood that"
-                        + " is nearer than 32 mm (1-1/4 in) to "
-                        + m.hole().label()
-                        + ", so that no screw finds the cables."))
+                    false,
+                    new Said(
+                        m.hole().label() + " lies near the face of the wood.",
+                        left(m, finished),
+                        "32 mm (1-1/4 in)",
+                        "Put a steel plate, 1.6 mm (1/16 in) or thicker, on each face of the wood"
+                            + " that is nearer than that to the hole, so that no screw finds the"
+                            + " cables.")))
         .toList();
+  }
+
+  /** The least wood that the hole leaves in what it pierces. */
+  private static String left(Finished.Made made, Finished finished) {
+    Length bit = Length.mm((long) made.hole().diameterMm());
+    return finished.pierced(made.site()).stream()
+        .filter(m -> IN_WALLS.contains(m.kind()))
+        .map(m -> edge(m, made.site(), bit))
+        .min(Length::compareTo)
+        .map(e -> Legs.number("%.0f mm", Math.max(0, e.toMm())))
+        .orElse("a hole wider than the place allows");
   }
 
   private static boolean needed(Finished.Made made, Finished finished) {

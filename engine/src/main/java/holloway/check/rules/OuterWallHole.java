@@ -21,20 +21,31 @@ final class OuterWallHole implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "practice",
+        "common practice, no published source",
+        "slopes down outwards, drip loop, sealed");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     return finished.holes().stream()
         .filter(m -> isOutside(finished, m.site()))
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
                     "common practice, no published source",
-                    "Bore "
-                        + m.hole().label()
-                        + " sloping down to the outside, line it with a bushing, bring the cable to"
-                        + " it from below with a drip loop, and seal round it with silicone."))
+                    false,
+                    new Said(
+                        m.hole().label() + " goes through to the outside.",
+                        SealAtPlate.bored(m),
+                        "slopes down outwards, sealed",
+                        "Bore it sloping down to the outside, line it with a bushing, bring the"
+                            + " cable to it from below with a drip loop, and seal round it with"
+                            + " silicone.")))
         .toList();
   }
 

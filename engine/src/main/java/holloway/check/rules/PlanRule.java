@@ -1,6 +1,8 @@
 package holloway.check.rules;
 
 import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
 import java.util.List;
 
 /** One rule over a finished plan. */
@@ -11,5 +13,29 @@ interface PlanRule {
   /** One or two sentences for the list of rules: what it looks at and why. */
   String about();
 
+  /** The rest of its entry in the rule reference. */
+  Entry entry();
+
   List<Finding> find(Finished finished);
+
+  /**
+   * @param severity how binding, in words where places differ
+   * @param source clause, or "common practice, no published source"
+   * @param limit the figure or duty in a few words
+   */
+  record Entry(String severity, String source, String limit) {}
+
+  /**
+   * What a rule found.
+   *
+   * @param measured with its unit; {@code limit} likewise; both may be empty
+   */
+  record Said(String what, String measured, String limit, String toDo) {}
+
+  /** A finding whose text is what was found and what to do. */
+  default Finding say(Severity severity, Place place, String source, boolean broken, Said said) {
+    String text = said.what() + " " + said.toDo();
+    return new Finding(id(), severity, place, source, text, broken)
+        .with(said.measured(), said.limit(), said.toDo());
+  }
 }

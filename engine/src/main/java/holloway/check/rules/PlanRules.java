@@ -21,7 +21,36 @@ public final class PlanRules {
           new GrommetInSteel(),
           new OuterWallHole(),
           new IndoorCableOutside(),
+          new LinkCable(),
+          new CopperLink(),
+          new LinkDepth(),
           new PowerInTheBay(),
+          new BesidePower(),
+          new SharedBox(),
+          new BoxesBackToBack(),
+          new PlateOverHalf(),
+          new GarageCeiling(),
+          new ReturnAir(),
+          new RiserCable(),
+          new OutdoorCableIndoors(),
+          new BondAtEntrance(),
+          new BuriedCable(),
+          new ColdPull(),
+          new SupportSpacing(),
+          new TightTurn(),
+          new PullTension(),
+          new TubeTooFull(),
+          new TubeTooLong(),
+          new LinkTooLong(),
+          new LinkInTheHeat(),
+          new TenGigabitReach(),
+          new FibreBudget(),
+          new PowerAtTheFarEnd(),
+          new BundleHeat(),
+          new AtticHatch(),
+          new Vermiculite(),
+          new OldPaint(),
+          new OldWiring(),
           new FindTheStudFirst());
 
   private PlanRules() {}
@@ -37,6 +66,21 @@ public final class PlanRules {
     Map<String, String> out = new LinkedHashMap<>();
     ALL.forEach(r -> out.put(r.id(), r.about()));
     return out;
+  }
+
+  /** The rows of the rule reference: id, severity, source, what it looks at, limit. */
+  public static List<String> reference() {
+    return ALL.stream()
+        .map(
+            r ->
+                "| `%s` | %s | %s | %s | %s |"
+                    .formatted(
+                        r.id(),
+                        r.entry().severity(),
+                        r.entry().source(),
+                        r.about(),
+                        r.entry().limit()))
+        .toList();
   }
 
   static List<PlanRule> all() {

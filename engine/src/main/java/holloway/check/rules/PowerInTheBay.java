@@ -32,6 +32,11 @@ final class PowerInTheBay implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry("practice", "NEC 800.133(A)(2) and its exception", "50 mm (2 in)");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     TreeMap<String, Finding> byBay = new TreeMap<>();
     for (Plan.PlannedRun run : finished.plan().runs()) {
@@ -71,20 +76,20 @@ final class PowerInTheBay implements PlanRule {
   }
 
   private Finding finding(Hollow bay, Thing t, Plan.PlanStep step) {
-    String text =
-        String.format(
-            Locale.ROOT,
-            "A %s stands on the bay %s: a power cable is probably in it. Switch that circuit off and"
-                + " prove it dead before boring; keep the data cable 50 mm (2 in) from it and cross"
-                + " it at a right angle. Beside sheathed cable that distance is practice, beside"
-                + " single power conductors it is the code's. The local code decides.",
-            t.kind().name().toLowerCase(Locale.ROOT),
-            bay.id());
-    return new Finding(
-        id(),
+    String thing = t.kind().name().toLowerCase(Locale.ROOT);
+    return say(
         Severity.PRACTICE,
         Place.of(bay.id(), step.path().get(0)),
         "NEC 800.133(A)(2) and its exception",
-        text);
+        false,
+        new Said(
+            "A %s stands on the bay %s: a power cable is probably in it."
+                .formatted(thing, bay.id()),
+            "not known where in the bay",
+            "50 mm (2 in) apart",
+            "Switch that circuit off and prove it dead before boring; keep the data cable 50 mm"
+                + " (2 in) from it and cross it at a right angle. Beside sheathed cable that"
+                + " distance is practice, beside single power conductors it is the code's. The"
+                + " local code decides."));
   }
 }

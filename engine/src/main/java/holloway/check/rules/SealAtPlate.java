@@ -20,6 +20,14 @@ final class SealAtPlate implements PlanRule {
   }
 
   @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.BLOCK_SOURCE,
+        "sealed round the cables");
+  }
+
+  @Override
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()
@@ -29,15 +37,24 @@ final class SealAtPlate implements PlanRule {
                     m.site(), MemberKind.TOP_PLATE, MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR))
         .map(
             m ->
-                new Finding(
-                    id(),
+                say(
                     duty.severity(),
                     Place.of(m.hole().id(), m.hole().at()),
                     duty.source(),
-                    "Close "
-                        + m.hole().label()
-                        + " round the cables with fire caulk, or mineral wool held in place, when"
-                        + " all cables are in. The local code decides."))
+                    false,
+                    new Said(
+                        m.hole().label() + " joins two concealed spaces.",
+                        bored(m),
+                        "no open gap",
+                        "Close it round the cables with fire caulk, or mineral wool held in place,"
+                            + " when all cables are in. The local code decides.")))
         .toList();
+  }
+
+  /** The hole's diameter and what fills it, as a finding's measured value. */
+  static String bored(Finished.Made made) {
+    int cables = made.hole().runs().size();
+    return "%d mm round %d cable%s"
+        .formatted((long) made.hole().diameterMm(), cables, cables == 1 ? "" : "s");
   }
 }

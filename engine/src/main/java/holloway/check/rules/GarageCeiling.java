@@ -1,0 +1,72 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
+import holloway.limits.FireFigures;
+import holloway.survey.PlacedRoom;
+import java.util.ArrayList;
+import java.util.List;
+
+/** C3-9: the ceiling of a garage with a room above it is 5/8 in Type X, and stays so. */
+final class GarageCeiling implements PlanRule {
+  @Override
+  public String id() {
+    return "garage-ceiling";
+  }
+
+  @Override
+  public String about() {
+    return "A hole or patch in the ceiling of a garage that has a room above it: board of that kind"
+        + " goes back, and the hole is sealed.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), standard (UK), practice elsewhere",
+        FireFigures.GARAGE_CEILING.cited(),
+        "5/8 in (15.9 mm) Type X");
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    FireDuty duty = FireDuty.of(finished.place(), FireFigures.GARAGE_CEILING.cited());
+    List<Finding> out = new ArrayList<>();
+    for (Finished.Made made : finished.holes()) {
+      finished.pierced(made.site()).stream()
+          .filter(m -> m.kind() == MemberKind.LINING && finished.isGarage(m.owner()))
+          .filter(m -> roomAbove(m, made, finished))
+          .findFirst()
+          .ifPresent(m -> out.add(finding(made, m, duty.severity(), duty.source())));
+    }
+    return out;
+  }
+
+  private static boolean roomAbove(Member ceiling, Finished.Made made, Finished finished) {
+    long top = made.site().middle().z();
+    for (PlacedRoom r : finished.placed().rooms()) {
+      if (r.floorZ() >= top - 50_000_000L && r.outline().contains(made.hole().at().plan())) {
+        return !r.name().equals(ceiling.owner());
+      }
+    }
+    return false;
+  }
+
+  private Finding finding(Finished.Made made, Member m, Severity severity, String source) {
+    double board = m.box().z().length() / 1e6;
+    return say(
+        severity,
+        Place.of(made.hole().id(), made.hole().at()),
+        source,
+        false,
+        new Said(
+            made.hole().label() + " goes through the ceiling of a garage with a room above.",
+            Legs.number("%.1f mm of board", board),
+            "15.9 mm (5/8 in) Type X",
+            "Make good what is cut out with Type X board as thick as the ceiling's. The local code"
+                + " decides."));
+  }
+}

@@ -1,0 +1,66 @@
+package holloway.check.rules;
+
+import holloway.catalog.Cable;
+import holloway.finding.Finding;
+import holloway.finding.Severity;
+import holloway.hollow.HollowKind;
+import holloway.house.RulePlace;
+import holloway.limits.WiringFigures;
+import holloway.plan.Plan;
+import java.util.List;
+
+/** B12: outdoor cable that is not listed for indoors goes in 15 m and no further. */
+final class OutdoorCableIndoors implements PlanRule {
+  @Override
+  public String id() {
+    return "outdoor-cable-indoors";
+  }
+
+  @Override
+  public String about() {
+    return "How far an outdoor cable runs on indoors from where it comes in. Not if it is listed for"
+        + " indoors too; the house file does not say, so this is a duty and not a breach.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry(
+        "law (US), practice elsewhere",
+        WiringFigures.OUTSIDE_CABLE_INDOORS.cited(),
+        "50 ft (15 m)");
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    double most = WiringFigures.OUTSIDE_CABLE_INDOORS.length().nm() / 1e9;
+    boolean us = finished.place() == RulePlace.US;
+    return Legs.of(finished.plan()).stream()
+        .filter(r -> r.cable().map(Cable::outdoor).orElse(false) && indoors(r) > most)
+        .map(r -> finding(r, most, us))
+        .toList();
+  }
+
+  private static double indoors(Legs r) {
+    return r.run().steps().stream()
+        .filter(s -> !Legs.isIn(s, HollowKind.OUTSIDE_FACE) && !Legs.isIn(s, HollowKind.TRENCH))
+        .mapToDouble(Plan.PlanStep::m)
+        .sum();
+  }
+
+  private Finding finding(Legs r, double most, boolean us) {
+    String toDo =
+        "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within 15 m"
+            + " (50 ft) of the entrance and go on with indoor cable. The local code decides.";
+    return say(
+        us ? Severity.LAW : Severity.PRACTICE,
+        r.place(),
+        WiringFigures.OUTSIDE_CABLE_INDOORS.cited(),
+        false,
+        new Said(
+            "%s is outdoor cable and lies %s indoors."
+                .formatted(r.run().id(), Legs.metres(indoors(r))),
+            Legs.metres(indoors(r)),
+            Legs.number("%.2f m", most),
+            toDo));
+  }
+}

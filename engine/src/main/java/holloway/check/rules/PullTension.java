@@ -1,0 +1,108 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.geometry.Point3;
+import holloway.limits.CablingFigures;
+import holloway.limits.Capstan;
+import holloway.limits.SignalFigures;
+import holloway.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+/** E16 to E20, A2-1, A2-2: the pull on one cable along each fish. */
+public final class PullTension implements PlanRule {
+  private static final String SOURCE = "capstan equation, friction 0.5 (dry, generic)";
+
+  /** Weights in pounds a thousand feet: A8-9 to A8-12; the others from memory. */
+  private static double pounds(String cable) {
+    return switch (cable) {
+      case "cat5e" -> 19.4;
+      case "cat6", "outdoor-cat6" -> 29.1;
+      case "cat6a" -> 47.3;
+      case "rg6" -> 30;
+      default -> 12.8;
+    };
+  }
+
+  /**
+   * The pull that one fish needs.
+   *
+   * @param newtons at the far end
+   */
+  public record Pull(String run, int fish, double newtons, double most, Place place) {}
+
+  /** Every fish of a plan with its pull, in the order of the plan. */
+  public static List<Pull> list(Plan plan) {
+    List<Pull> out = new ArrayList<>();
+    for (Legs r : Legs.of(plan)) {
+      for (List<Plan.PlanStep> fish : r.fishes()) {
+        Place at = Place.of(r.run().id(), Legs.start(fish.get(0)));
+        int number = fish.get(0).fish().orElse(0);
+        double n = along(fish, r.run().cable());
+        out.add(new Pull(r.run().id(), number, n, most(r), at));
+      }
+    }
+    return out;
+  }
+
+  private static double most(Legs r) {
+    var limit = r.fibre() ? CablingFigures.PULL_FIBRE : CablingFigures.PULL_COPPER;
+    return limit.value() * Capstan.POUND;
+  }
+
+  private static double along(List<Plan.PlanStep> fish, String cable) {
+    Capstan c =
+        new Capstan(SignalFigures.FRICTION.value(), Capstan.poundsPerThousandFeet(pounds(cable)));
+    List<Point3> path = new ArrayList<>();
+    fish.forEach(s -> path.addAll(s.path()));
+    Polyline line = Polyline.of(path);
+    double pull = 0;
+    for (int i = 0; i < line.size(); i++) {
+      pull = c.straight(pull, line.metres(i), line.rise(i));
+      pull = i + 1 < line.size() ? c.turn(pull, line.angleAfter(i)) : pull;
+    }
+    return pull;
+  }
+
+  @Override
+  public String id() {
+    return "pull-tension";
+  }
+
+  @Override
+  public String about() {
+    return "The pull on each cable along each fish, from its weight, the slope, friction and every"
+        + " turn, against what the cable bears.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry(
+        "standard",
+        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
+        "111 N (25 lbf) on four pairs, 222 N (50 lbf) on indoor fibre");
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    return list(finished.plan()).stream()
+        .filter(p -> p.newtons() > p.most())
+        .map(this::finding)
+        .toList();
+  }
+
+  private Finding finding(Pull p) {
+    return say(
+        Severity.STANDARD,
+        p.place(),
+        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
+        true,
+        new Said(
+            "Fish %d of %s pulls hard.".formatted(p.fish(), p.run()),
+            Legs.number("%.0f N", p.newtons()),
+            Legs.number("%.0f N", p.most()),
+            "Open the way in between and pull in two goes, or use lubricant."));
+  }
+}

@@ -1,0 +1,79 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Severity;
+import holloway.hollow.SiteKind;
+import holloway.house.RulePlace;
+import holloway.limits.EntryFigures;
+import holloway.plan.Plan;
+import java.util.List;
+import java.util.Set;
+
+/** B1 to B9: which listing a cable wants that goes from storey to storey. */
+final class RiserCable implements PlanRule {
+  private static final String SOURCE =
+      "NEC 800.113, 800.154, 770.154; 2002 text 800.53(B)(3), later editions from memory";
+  private static final Set<SiteKind> THROUGH =
+      Set.of(SiteKind.PLATE_STACK, SiteKind.CEILING_AND_FLOOR, SiteKind.CHASE_FLOOR);
+
+  @Override
+  public String id() {
+    return "riser-cable";
+  }
+
+  @Override
+  public String about() {
+    return "Which listing the jacket of a cable from storey to storey wants (US). A house for one or"
+        + " two families may have general cable there, so riser cable is good practice.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry("practice", SOURCE, "CMR or OFNR; CMX only under 0.25 in (6 mm)");
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    if (finished.place() != RulePlace.US) {
+      return List.of();
+    }
+    List<Legs> up = Legs.of(finished.plan()).stream().filter(r -> rises(r, finished)).toList();
+    return up.isEmpty() ? List.of() : List.of(finding(up));
+  }
+
+  private static boolean rises(Legs r, Finished finished) {
+    return r.run().steps().stream()
+        .filter(s -> s.kind().equals("crossing"))
+        .anyMatch(s -> floor(s, finished));
+  }
+
+  private static boolean floor(Plan.PlanStep s, Finished finished) {
+    return finished.house().findSite(s.id()).map(x -> THROUGH.contains(x.kind())).orElse(false);
+  }
+
+  private Finding finding(List<Legs> up) {
+    List<String> kinds = up.stream().map(r -> r.run().cable()).distinct().sorted().toList();
+    double widest =
+        up.stream()
+            .flatMap(r -> r.cable().stream())
+            .mapToDouble(c -> c.outside().toMm())
+            .max()
+            .orElse(0);
+    boolean wide = widest >= EntryFigures.CMX_WIDE.length().toMm();
+    String toDo =
+        "Buy it listed for risers (CMR, fibre OFNR): allowed everywhere but in air spaces. General"
+            + " cable (CM) is let through in a house for one or two families"
+            + (wide ? "; CMX is not, it is too thick for that." : ".")
+            + " The local code decides.";
+    return say(
+        Severity.PRACTICE,
+        up.get(0).place(),
+        SOURCE,
+        false,
+        new Said(
+            "%d runs (%s) go from storey to storey.".formatted(up.size(), String.join(", ", kinds)),
+            Legs.number("%.1f mm thick", widest),
+            "CMX under " + EntryFigures.CMX_WIDE.length(),
+            toDo));
+  }
+}

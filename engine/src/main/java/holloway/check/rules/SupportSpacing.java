@@ -1,0 +1,70 @@
+package holloway.check.rules;
+
+import holloway.finding.Finding;
+import holloway.finding.Place;
+import holloway.finding.Severity;
+import holloway.hollow.HollowKind;
+import holloway.limits.CablingFigures;
+import holloway.plan.Plan;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A2-15: cable that hangs below joists, on a wall outside or over loose tiles is held up. */
+final class SupportSpacing implements PlanRule {
+  private static final List<HollowKind> HANGS =
+      List.of(HollowKind.CRAWLSPACE, HollowKind.OUTSIDE_FACE, HollowKind.LOWERED_CEILING);
+
+  @Override
+  public String id() {
+    return "support-spacing";
+  }
+
+  @Override
+  public String about() {
+    return "Cable laid under a floor, along the outside or over a lowered ceiling hangs on hooks or"
+        + " clips; the number is worked out. On an attic's joists it lies.";
+  }
+
+  @Override
+  public Entry entry() {
+    return new Entry("practice", CablingFigures.SUPPORTS.cited(), "every 1.2 m (4 ft)");
+  }
+
+  @Override
+  public List<Finding> find(Finished finished) {
+    Map<String, Plan.PlanStep> longest = new TreeMap<>();
+    for (Legs r : Legs.of(finished.plan())) {
+      for (HollowKind kind : HANGS) {
+        r.in(kind).forEach(s -> longest.merge(s.id(), s, (a, b) -> a.m() >= b.m() ? a : b));
+      }
+    }
+    double most = CablingFigures.SUPPORTS.length().nm() / 1e9;
+    return longest.values().stream().filter(s -> s.m() > most).map(s -> finding(s, most)).toList();
+  }
+
+  private Finding finding(Plan.PlanStep s, double most) {
+    int hooks = (int) Math.ceil(s.m() / most) - 1;
+    return say(
+        Severity.PRACTICE,
+        Place.of(s.id(), Legs.start(s)),
+        CablingFigures.SUPPORTS.cited(),
+        false,
+        new Said(
+            "Cable hangs %s over up to %s.".formatted(where(s), Legs.metres(s.m())),
+            Legs.metres(s.m()),
+            Legs.number("%.2f m", most),
+            "Hold it with at least %d hooks or clips, none driven into the jacket."
+                .formatted(hooks)));
+  }
+
+  private static String where(Plan.PlanStep s) {
+    String kind = s.hollow().orElse("");
+    if (kind.equals(HollowKind.OUTSIDE_FACE.word())) {
+      return "along the outside";
+    }
+    return kind.equals(HollowKind.CRAWLSPACE.word())
+        ? "in the crawlspace"
+        : "over a lowered ceiling";
+  }
+}

@@ -1,0 +1,88 @@
+package holloway.report;
+
+import holloway.takeoff.BoxPlan;
+import holloway.takeoff.BoxPlanner;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Which run is cut from which box, how good that is, and how many boxes at once save pulls. */
+final class BoxesSection {
+  private final Sheet sheet;
+  private final Page page;
+  private final UnitWords units;
+
+  BoxesSection(Sheet sheet, Page page) {
+    this.sheet = sheet;
+    this.page = page;
+    this.units = sheet.units();
+  }
+
+  void write() {
+    BoxPlan plan = BoxPlanner.of(sheet.plan(), sheet.request().prices());
+    if (plan.orders().isEmpty()) {
+      return;
+    }
+    page.title("BOXES AND PULLS");
+    for (BoxPlan.Order order : plan.orders()) {
+      order.reels().forEach(this::reel);
+      page.put("  ", 6, order.cable() + ": " + proof(order));
+    }
+    pulls(plan);
+  }
+
+  private void reel(BoxPlan.Reel reel) {
+    List<String> cuts = new ArrayList<>();
+    reel.cuts().forEach(c -> cuts.add(c.run() + " " + units.cut(c.metres())));
+    page.put(
+        "  ",
+        6,
+        "%s, %s: cut %s; %s left, less what is lost"
+            .formatted(
+                reel.name(),
+                BoxPlan.words(reel.metres()),
+                String.join(", ", cuts),
+                units.cable(reel.leftM())));
+  }
+
+  private String proof(BoxPlan.Order order) {
+    String bought = amount(order, order.amount());
+    String least =
+        order.proven()
+            ? ", and no boxes that hold these pieces come to less"
+            : ", and none that hold these pieces come to less than " + amount(order, order.bound());
+    String tooLong =
+        order.tooLong().isEmpty()
+            ? ""
+            : "; longer than any box: "
+                + String.join(", ", order.tooLong().stream().map(BoxPlan.Cut::run).toList());
+    return bought + " bought with 5 % kept back in each box" + least + tooLong;
+  }
+
+  private String amount(BoxPlan.Order order, long amount) {
+    return order.byPrice()
+        ? String.format(Locale.ROOT, "%.2f %s", amount / 100.0, sheet.request().prices().currency())
+        : amount + " m";
+  }
+
+  private void pulls(BoxPlan plan) {
+    List<String> atOnce = new ArrayList<>();
+    int last = Integer.MAX_VALUE;
+    for (BoxPlan.AtOnce a : plan.pulls()) {
+      if (a.pulls() >= last) {
+        continue;
+      }
+      last = a.pulls();
+      String best = a.pulls() == a.bound() ? "" : " (at least " + a.bound() + ")";
+      atOnce.add(a.boxes() + " at once: " + UnitWords.count(a.pulls(), "pull") + best);
+    }
+    page.put("  ", 6, "Boxes of a kind " + String.join("; ", atOnce) + ".");
+    page.put(
+        "  ",
+        "A pull draws one blind stretch, with every cable that is at hand. Cut as above it takes "
+            + UnitWords.count(plan.pullsAsCut(), "pull")
+            + "; with the pieces measured out on the floor first, "
+            + plan.fewestPulls()
+            + ".");
+  }
+}

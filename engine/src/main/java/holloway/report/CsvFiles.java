@@ -1,0 +1,144 @@
+package holloway.report;
+
+import holloway.plan.Plan;
+import holloway.request.Request;
+import holloway.schedule.HoleCard;
+import holloway.schedule.Label;
+import holloway.schedule.Labels;
+import holloway.survey.Placed;
+import holloway.takeoff.CutLength;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * The lists for a spreadsheet: comma separated, quoted and ended as RFC 4180 says, with a line of
+ * headings. Lengths in metres or millimetres, whatever the units of the text.
+ */
+public final class CsvFiles {
+  private final StringBuilder out = new StringBuilder();
+
+  private CsvFiles(Object... headings) {
+    row(headings);
+  }
+
+  /** By file name. */
+  public static SortedMap<String, String> of(
+      Plan plan, Placed placed, Request request, Map<String, HoleCard> cards) {
+    SortedMap<String, String> files = new TreeMap<>();
+    files.put("materials.csv", materials(plan));
+    files.put("runs.csv", runs(plan, request));
+    files.put("holes.csv", holes(plan, cards));
+    files.put("labels.csv", labels(Labels.of(plan, request, placed)));
+    return files;
+  }
+
+  private static String materials(Plan plan) {
+    CsvFiles csv = new CsvFiles("group", "item", "quantity", "unit", "price", "currency");
+    for (Plan.Material m : plan.materials()) {
+      String price = m.price().map(p -> String.format(Locale.ROOT, "%.2f", p)).orElse("");
+      String currency = m.price().isPresent() ? plan.totals().currency() : "";
+      csv.row(m.group(), m.item(), number(m.quantity()), m.unit(), price, currency);
+    }
+    return csv.out.toString();
+  }
+
+  private static String runs(Plan plan, Request request) {
+    CsvFiles csv =
+        new CsvFiles(
+            "run",
+            "cable",
+            "from",
+            "to",
+            "route-m",
+            "slack-from-m",
+            "slack-to-m",
+            "cut-m",
+            "lead-m");
+    for (Plan.PlannedRun r : plan.runs()) {
+      CutLength cut = CutLength.of(r, request.prices());
+      csv.row(
+          r.id(),
+          r.cable(),
+          r.from(),
+          r.to(),
+          number(r.routeM()),
+          number(cut.slackFromM()),
+          number(cut.slackToM()),
+          number(r.cableM()),
+          cut.lead().isPresent() ? cut.lead().getAsInt() : "");
+    }
+    return csv.out.toString();
+  }
+
+  private static String holes(Plan plan, Map<String, HoleCard> cards) {
+    CsvFiles csv =
+        new CsvFiles(
+            "label",
+            "kind",
+            "diameter-mm",
+            "depth-mm",
+            "bores",
+            "method",
+            "bit",
+            "extension",
+            "tape-here",
+            "tape-far-side",
+            "minutes",
+            "runs",
+            "id");
+    for (Plan.PlannedHole h : plan.holes()) {
+      HoleCard card = cards.get(h.id());
+      csv.row(
+          h.label(),
+          h.kind(),
+          h.diameterMm(),
+          number(h.depthMm()),
+          h.bores(),
+          h.method(),
+          card == null ? "" : card.bit(),
+          card == null ? "" : card.extension(),
+          card == null ? "" : String.join("; ", card.sideA()),
+          card == null ? "" : String.join("; ", card.sideB()),
+          number(h.minutes()),
+          String.join("; ", h.runs()),
+          h.id());
+    }
+    return csv.out.toString();
+  }
+
+  private static String labels(List<Label> labels) {
+    CsvFiles csv = new CsvFiles("label", "run", "cable", "from", "to", "room", "spare", "cut-m");
+    for (Label l : labels) {
+      csv.row(
+          l.id(),
+          l.run(),
+          l.cable(),
+          l.from(),
+          l.to(),
+          l.room(),
+          l.spare() ? "yes" : "no",
+          number(l.cutM()));
+    }
+    return csv.out.toString();
+  }
+
+  private void row(Object... cells) {
+    out.append(Arrays.stream(cells).map(c -> quoted(c.toString())).collect(Collectors.joining(",")))
+        .append("\r\n");
+  }
+
+  private static String number(double v) {
+    String text = String.format(Locale.ROOT, "%.3f", v);
+    return text.replaceFirst("\\.?0+$", "");
+  }
+
+  static String quoted(String cell) {
+    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,264 @@
+package holloway.solve;
+
+import holloway.plan.Certificate;
+import holloway.routing.RouteGraph;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The second doorway, for whoever changes one thing and looks again: a plan together with what
+ * found and proved it, from which the plan of a changed question is had much faster than from
+ * nothing. A value: a change gives another live plan and leaves this one as it is.
+ *
+ * <p>What is kept: the paths of the plan, how works are shared out among the runs in each part of
+ * the proof, and the paths that were short once. They are found again in another graph by names and
+ * places, so the graph may be built anew (an outlet moved, a price changed), or be the very same
+ * object (a hole or hollow forbidden, a run added or dropped), which is faster. A question that was
+ * asked before, as when a change is undone, gets the very answer it got then.
+ *
+ * <p>The bound is as exact as one from nothing and its certificate stands by itself. The plan is
+ * within 1 % of any plan whatever, and so of the one found from nothing, by that bound; where so
+ * much is not proven within the budget, everything is searched from nothing as well and the better
+ * plan is taken. Prices are objective units, as in {@link JointPlanner}; budgets are counted in
+ * steps, so the same changes in the same order give the same answers.
+ */
+public final class LivePlan {
+  /** Proven to be so near the least it is good enough at once. */
+  private static final double NEAR = 0.005;
+
+  /** What must be proven; 0.9 % of the dearer plan are less than 1 % of the cheaper. */
+  private static final double MUST = 0.009;
+
+  /** Steps of the first look at the bound; each further one takes twice the last. */
+  private static final int FIRST = 8;
+
+  /** This part of the budget mends the old plan. */
+  private static final int MEND = 10;
+
+  /** The last look takes at most this part of the bound's budget. */
+  private static final int TRY = 4;
+
+  private static final int MOST_KEPT = 20;
+
+  private final Task task;
+  private final Budget budget;
+  private final Solution best;
+  private final Bound.Ground ground;
+  private final List<BoundPart> parts;
+  private final Solved solved;
+  private final boolean fromNothing;
+
+  /** Earlier ones, the latest first. */
+  private final List<LivePlan> earlier;
+
+  private LivePlan(
+      Task task,
+      Budget budget,
+      Solution best,
+      Bound.Ground ground,
+      List<BoundPart> parts,
+      Solved solved,
+      boolean fromNothing,
+      List<LivePlan> earlier) {
+    this.task = task;
+    this.budget = budget;
+    this.best = best;
+    this.ground = ground;
+    this.parts = parts;
+    this.solved = solved;
+    this.fromNothing = fromNothing;
+    this.earlier = earlier;
+  }
+
+  /** The plan from nothing: the same as {@link JointPlanner#solve} gives with this budget. */
+  public static LivePlan of(RouteGraph graph, Order order, Budget budget, Progress progress) {
+    Task task = new Task(graph, order);
+    Reach reach = new Reach(task);
+    PlanSearch search = new PlanSearch(task, budget, progress);
+    Solution first = search.run(reach.routable());
+    Bound proof = new Bound(task, budget, progress);
+    Certificate bound = proof.prove(routed(first), first);
+    boolean open = bound.bound() < first.price() && proof.guide() != null;
+    Solution best = open ? search.guided(routed(first), first, proof.guide()) : first;
+    Solved solved = JointPlanner.answer(task, reach, best, bound, false);
+    return new LivePlan(
+        task, budget, best, proof.ground(), proof.proven(), solved, true, List.of());
+  }
+
+  public Solved solved() {
+    return solved;
+  }
+
+  public Order order() {
+    return task.order;
+  }
+
+  public RouteGraph graph() {
+    return task.net.graph;
+  }
+
+  /** Whether everything was searched from nothing, at first or because the old state led astray. */
+  public boolean isFromNothing() {
+    return fromNothing;
+  }
+
+  /** With one more site, hollow or way that no run may use. */
+  public LivePlan forbid(String word, Progress progress) {
+    return ask(task.net.graph, task.order.withBans(List.of(word)), progress);
+  }
+
+  /** With one ban less. */
+  public LivePlan allow(String word, Progress progress) {
+    Set<String> bans = new TreeSet<>(task.order.bans());
+    bans.remove(word);
+    return ask(
+        task.net.graph,
+        new Order(task.order.runs(), task.order.profile(), bans, task.order.pins()),
+        progress);
+  }
+
+  /** With one more run between ends of the graph. */
+  public LivePlan add(Order.Wanted run, Progress progress) {
+    Collection<Order.Wanted> runs =
+        Stream.concat(task.order.runs().stream(), Stream.of(run)).toList();
+    return ask(task.net.graph, task.order.withRuns(List.copyOf(runs)), progress);
+  }
+
+  /** Without a run. */
+  public LivePlan drop(String run, Progress progress) {
+    List<Order.Wanted> runs = task.order.runs().stream().filter(r -> !r.id().equals(run)).toList();
+    return ask(task.net.graph, task.order.withRuns(runs), progress);
+  }
+
+  /** For the same order on a graph built anew: an outlet moved, a price changed. */
+  public LivePlan on(RouteGraph graph, Progress progress) {
+    return ask(graph, task.order, progress);
+  }
+
+  /** For any other question, the nearer to this one the faster. */
+  public LivePlan ask(RouteGraph graph, Order order, Progress progress) {
+    Optional<LivePlan> known =
+        Stream.concat(Stream.of(this), earlier.stream())
+            .filter(l -> l.task.net.graph == graph && l.task.order.equals(order))
+            .findFirst();
+    return known.orElseGet(() -> new Change(graph, order, progress).answer());
+  }
+
+  private static int[] routed(Solution s) {
+    return IntStream.range(0, s.paths().length).filter(k -> s.paths()[k] != null).toArray();
+  }
+
+  /** One change on its way to an answer. */
+  private final class Change {
+    private final Task next;
+    private final Progress progress;
+    private final Carry carry;
+    private final Reach reach;
+
+    Change(RouteGraph graph, Order order, Progress progress) {
+      next = new Task(graph, order);
+      this.progress = progress;
+      carry = new Carry(task.net.graph, graph);
+      reach = new Reach(next);
+    }
+
+    LivePlan answer() {
+      int orders = Math.min(2, budget.orders());
+      Budget little =
+          new Budget(orders, budget.ruins() / MEND, budget.boundSteps(), budget.looks());
+      PlanSearch search = new PlanSearch(next, little, progress);
+      Solution plan = search.mend(reach.routable(), paths());
+      int[] runs = routed(plan);
+      if (runs.length < reach.routable().length) {
+        return fromNothing(plan);
+      }
+      Bound.Ground on = new Bound(next, budget, progress).ground(runs);
+      List<BoundPart> carried = new CarriedParts(task, ground, next, on, carry).of(parts);
+      int most = Math.max(FIRST, budget.boundSteps() / TRY);
+      long last = Long.MIN_VALUE;
+      for (int steps = FIRST; steps <= most; steps *= 2) {
+        Bound proof = new Bound(next, steps(steps), progress);
+        long aim = plan.price() - (long) (NEAR * plan.price());
+        Certificate bound = proof.raise(on, carried, aim, plan.price());
+        carried = proof.proven();
+        boolean risen = bound.bound() > last;
+        last = bound.bound();
+        if (last >= aim || gap(plan, last) <= MUST && (!risen || 2 * steps > most)) {
+          return live(plan, proof, bound, false);
+        }
+        Solution before = plan;
+        plan = proof.guide() == null ? plan : search.guided(runs, plan, proof.guide());
+        if (!risen && !plan.betterThan(before)) {
+          break;
+        }
+      }
+      return fromNothing(plan);
+    }
+
+    /** The old state led nowhere: its plan is kept if it is the better one all the same. */
+    private LivePlan fromNothing(Solution plan) {
+      LivePlan anew = of(next.net.graph, next.order, budget, progress);
+      boolean better = plan.routed() == anew.best.routed() && plan.betterThan(anew.best);
+      Solution kept = better ? plan : anew.best;
+      return live(kept, anew.ground, anew.parts, anew.solved.bound(), true);
+    }
+
+    private LivePlan live(Solution plan, Bound proof, Certificate bound, boolean anew) {
+      return live(plan, proof.ground(), proof.proven(), bound, anew);
+    }
+
+    private double gap(Solution plan, long bound) {
+      return (double) (plan.price() - bound) / plan.price();
+    }
+
+    private Budget steps(int steps) {
+      return new Budget(budget.orders(), budget.ruins(), steps, budget.looks());
+    }
+
+    private LivePlan live(
+        Solution plan, Bound.Ground on, List<BoundPart> proven, Certificate bound, boolean anew) {
+      Solved answer = JointPlanner.answer(next, reach, plan, bound, false);
+      List<LivePlan> kept =
+          Stream.concat(Stream.of(LivePlan.this), earlier.stream()).limit(MOST_KEPT).toList();
+      return new LivePlan(next, budget, plan, on, proven, answer, anew, kept);
+    }
+
+    /** The old plan's paths by new run, null where there is none that is still open. */
+    private Path[] paths() {
+      Path[] out = new Path[next.runs()];
+      List<String> old = task.order.runs().stream().map(Order.Wanted::id).toList();
+      for (int k = 0; k < out.length; k++) {
+        int was = old.indexOf(next.order.runs().get(k).id());
+        Path p = was < 0 ? null : carry.path(best.paths()[was]);
+        out[k] = p != null && isOpen(p, next.demands[k]) ? p : null;
+      }
+      return out;
+    }
+
+    private boolean isOpen(Path p, Demand d) {
+      boolean open = free(next.net.nodeWorks[p.start()]);
+      boolean pinned = d.pin() == null;
+      for (int arc : p.arcs()) {
+        int e = arc >> 1;
+        pinned |= d.pin() != null && d.pin()[e];
+        open &= !next.net.edgeShut[e] && free(next.net.edgeWorks[e]);
+        open &= free(next.net.nodeWorks[next.net.head[arc]]);
+        for (int h : next.net.edgeHoles[e]) {
+          int[][] methods = next.net.methods[h];
+          open &= methods.length == 0 || Arrays.stream(methods).anyMatch(this::free);
+        }
+      }
+      return open && pinned;
+    }
+
+    private boolean free(int[] works) {
+      return Arrays.stream(works).noneMatch(w -> next.net.workShut[w]);
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package holloway.takeoff;
+
+import holloway.catalog.Cable;
+import holloway.catalog.PriceList;
+import holloway.plan.Plan;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+
+/** Plans boxes, cuts and pulls for a plan with cut lengths. */
+public final class BoxPlanner {
+  private final Plan plan;
+  private final PriceList prices;
+  private final Pulls pulls;
+
+  private BoxPlanner(Plan plan, PriceList prices) {
+    this.plan = plan;
+    this.prices = prices;
+    this.pulls = new Pulls(plan);
+  }
+
+  public static BoxPlan of(Plan plan, PriceList prices) {
+    return new BoxPlanner(plan, prices).solve();
+  }
+
+  private BoxPlan solve() {
+    Map<String, List<Cutting.Piece>> byKind = new TreeMap<>();
+    for (Plan.PlannedRun r : plan.runs()) {
+      if (!Cable.get(r.cable()).factoryEnds()) {
+        Cutting.Piece piece = new Cutting.Piece(r.id(), Math.round(r.cableM() * 1000));
+        byKind.computeIfAbsent(r.cable(), k -> new ArrayList<>()).add(piece);
+      }
+    }
+    int[] from = new int[plan.runs().size()];
+    List<BoxPlan.Order> orders = new ArrayList<>();
+    byKind.forEach((kind, pieces) -> orders.add(order(kind, pieces, from)));
+    return new BoxPlan(List.copyOf(orders), atOnce(), pulls.count(from), pulls.least());
+  }
+
+  private BoxPlan.Order order(String kind, List<Cutting.Piece> pieces, int[] from) {
+    List<PriceList.Piece> ladder = prices.boxesOf(kind);
+    boolean priced = ladder.stream().allMatch(p -> p.cents().isPresent());
+    List<Cutting.Size> sizes =
+        ladder.stream()
+            .map(
+                p ->
+                    new Cutting.Size(
+                        p.metres() * 1000L, priced ? p.cents().getAsLong() : p.metres()))
+            .toList();
+    Cutting.Result cut = Cutting.of(pieces, sizes);
+    List<Cutting.Box> boxes = drawnTogether(cut.boxes(), from);
+    List<BoxPlan.Reel> reels = new ArrayList<>();
+    for (Cutting.Box b : boxes) {
+      reels.add(reel(kind + " box " + (reels.size() + 1), b, priced));
+    }
+    return new BoxPlan.Order(
+        kind,
+        priced,
+        cut.cost(),
+        cut.bound(),
+        List.copyOf(reels),
+        cut.tooLong().stream().map(BoxPlanner::cut).toList());
+  }
+
+  /** The same boxes, pieces exchanged between them where that saves pulls and still fits. */
+  private List<Cutting.Box> drawnTogether(List<Cutting.Box> boxes, int[] from) {
+    List<Cutting.Piece> pieces = boxes.stream().flatMap(b -> b.pieces().stream()).toList();
+    // Runs of other kinds keep a box of their own number: they are never drawn from these.
+    int[] mine = new int[from.length];
+    Arrays.fill(mine, -1);
+    for (int b = 0; b < boxes.size(); b++) {
+      for (Cutting.Piece p : boxes.get(b).pieces()) {
+        mine[pulls.indexOf(p.run())] = b;
+      }
+    }
+    int[] trial = from.clone();
+    for (Cutting.Piece p : pieces) {
+      trial[pulls.indexOf(p.run())] = mine[pulls.indexOf(p.run())];
+    }
+    Exchange.Room room =
+        (run, box) ->
+            mine[run] >= 0
+                && box < boxes.size()
+                && filled(pieces, trial, box) <= boxes.get(box).size().usable();
+    new Exchange(pulls, trial, room).improve(boxes.size());
+    for (Cutting.Piece p : pieces) {
+      from[pulls.indexOf(p.run())] = trial[pulls.indexOf(p.run())];
+    }
+    List<Cutting.Box> out = new ArrayList<>();
+    for (int b = 0; b < boxes.size(); b++) {
+      int box = b;
+      out.add(
+          new Cutting.Box(
+              boxes.get(b).size(),
+              pieces.stream().filter(p -> from[pulls.indexOf(p.run())] == box).toList()));
+    }
+    return out;
+  }
+
+  private long filled(List<Cutting.Piece> pieces, int[] from, int box) {
+    return pieces.stream()
+        .filter(p -> from[pulls.indexOf(p.run())] == box)
+        .mapToLong(Cutting.Piece::mm)
+        .sum();
+  }
+
+  private static BoxPlan.Reel reel(String name, Cutting.Box box, boolean priced) {
+    int metres = (int) (box.size().mm() / 1000);
+    OptionalLong cents = priced ? OptionalLong.of(box.size().cost()) : OptionalLong.empty();
+    List<BoxPlan.Cut> cuts = box.pieces().stream().map(BoxPlanner::cut).toList();
+    return new BoxPlan.Reel(name, metres, cents, cuts, (box.size().mm() - box.used()) / 1000.0);
+  }
+
+  private static BoxPlan.Cut cut(Cutting.Piece p) {
+    return new BoxPlan.Cut(p.run(), p.mm() / 1000.0);
+  }
+
+  private List<BoxPlan.AtOnce> atOnce() {
+    List<BoxPlan.AtOnce> out = new ArrayList<>();
+    for (int n = 1; n <= pulls.mostUseful(); n++) {
+      out.add(new BoxPlan.AtOnce(n, pulls.count(pulls.shared(n)), pulls.bound(n)));
+    }
+    return List.copyOf(out);
+  }
+}

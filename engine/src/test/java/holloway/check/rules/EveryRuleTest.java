@@ -1,0 +1,224 @@
+package holloway.check.rules;
+
+import static holloway.check.rules.Found.find;
+import static holloway.check.rules.Found.of;
+import static holloway.check.rules.ToyCase.at;
+import static holloway.check.rules.ToyCase.box;
+import static holloway.check.rules.ToyCase.toy;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.finding.Finding;
+import holloway.hollow.HollowKind;
+import holloway.hollow.SiteKind;
+import holloway.house.Conduit;
+import holloway.house.RulePlace;
+import holloway.house.Side;
+import holloway.house.Thing;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** Every rule has a house that triggers it, one that only just does not, and a full entry. */
+class EveryRuleTest {
+  /** What is found of the rule in a house over its limit, and in one at it. */
+  private record Houses(List<Finding> over, List<Finding> at) {}
+
+  private final Map<String, Houses> cases = new TreeMap<>();
+
+  private void rule(String id, List<Finding> over, List<Finding> at) {
+    cases.put(id, new Houses(of(id, over), of(id, at)));
+  }
+
+  @Test
+  void everyRuleHasBothHousesAndAnEntry() {
+    HoleCases.all().forEach((id, h) -> rule(id, h.over(), h.at()));
+    runs();
+    cables();
+    walls();
+    ages();
+    for (PlanRule r : PlanRules.all()) {
+      Houses h = cases.get(r.id());
+      assertTrue(h != null, "no houses for " + r.id());
+      assertFalse(h.over().isEmpty(), r.id() + " is not triggered");
+      assertEquals(List.of(), h.at(), r.id() + " at its limit");
+      assertFalse(r.entry().severity().isBlank() || r.entry().source().isBlank(), r.id());
+      assertFalse(r.entry().limit().isBlank(), r.id());
+      h.over().forEach(EveryRuleTest::assertFull);
+    }
+    assertEquals(PlanRules.all().size(), cases.size());
+  }
+
+  /** What was measured, the limit and what to do stand apart, and the text ends with the last. */
+  private static void assertFull(Finding f) {
+    assertFalse(f.measured().isBlank() || f.limit().isBlank() || f.toDo().isBlank(), f.toString());
+    assertTrue(f.text().endsWith(" " + f.toDo()), f.toString());
+  }
+
+  /** What hangs on a run's length and spaces. */
+  private void runs() {
+    ToyCase short1 = toy().laid("out", HollowKind.OUTSIDE_FACE, 300);
+    rule(
+        "indoor-cable-outside",
+        toy().laid("out", HollowKind.OUTSIDE_FACE, 301).find("cat6", 12),
+        short1.find("cat6", 12));
+    rule(
+        "cold-pull",
+        toy().laid("out", HollowKind.OUTSIDE_FACE, 3001).find("cat6", 12),
+        toy().laid("out", HollowKind.OUTSIDE_FACE, 3000).find("cat6", 12));
+    // 4 ft = 1219.2 mm
+    rule(
+        "support-spacing",
+        toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.3).find("cat6", 12),
+        toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.2).find("cat6", 12));
+    // 50 ft = 15.24 m; the metres outside do not count
+    rule(
+        "outdoor-cable-indoors",
+        toy().laid("attic", HollowKind.ATTIC, 15241).find("outdoor-cat6", 20),
+        toy()
+            .laid("attic", HollowKind.ATTIC, 15240)
+            .laid("out", HollowKind.OUTSIDE_FACE, 9000)
+            .find("outdoor-cat6", 30));
+    rule(
+        "buried-cable",
+        toy().laid("trench", HollowKind.TRENCH, 1000).find("outdoor-cat6", 12),
+        short1.find("outdoor-cat6", 12));
+    rule(
+        "return-air",
+        toy()
+            .space("air", HollowKind.RETURN_AIR, box(380, 89, 2300))
+            .fished("air", HollowKind.RETURN_AIR, at(100, 44, 100), at(100, 44, 250))
+            .find("cat6", 12),
+        toy()
+            .space("air", HollowKind.RETURN_AIR, box(380, 89, 2300))
+            .fished("air", HollowKind.RETURN_AIR, at(0, 44, 100), at(380, 44, 100))
+            .find("cat6", 12));
+    rule(
+        "riser-cable",
+        toy().through(SiteKind.PLATE_STACK).find("cat6", 12),
+        toy().through(SiteKind.TOP_PLATE).find("cat6", 12));
+  }
+
+  /** What hangs on the cable: length, loss, power, turns, pull, tubes. */
+  private void cables() {
+    rule("link-too-long", toy().find("cat6", 90.1), toy().find("cat6", 90));
+    // all of it at 50 C: 90 - 75 x (20 x 0.004 + 10 x 0.006) = 79.5 m
+    ToyCase hot = toy().laid("attic", HollowKind.ATTIC, 90000);
+    rule("link-in-the-heat", hot.find("cat6", 79.6), hot.find("cat6", 79.5));
+    rule("ten-gigabit-reach", toy().find("cat6", 37.1), toy().find("cat6", 37));
+    // 0.4 km x 3.5 + 2 x 0.75 = 2.9 dB
+    rule("fibre-budget", toy().find("om4", 400.1), toy().find("om4", 400));
+    // 12.5 ohm / 9.38 ohm a 100 m = 133.26 m
+    rule(
+        "power-at-the-far-end",
+        toy().power("class 4").find("cat6", 133.3),
+        toy().power("class 4").find("cat6", 133.2));
+    ToyCase powered = toy().power("class 8");
+    rule("bundle-heat", powered.find("cat6", 20, 25), powered.find("cat6", 20, 24));
+    // 24.4 mm for 6.1 mm of cable: a void of 30.5 mm leaves just that
+    rule(
+        "tight-turn",
+        toy()
+            .space("void", HollowKind.DAB_VOID, box(30, 500, 900))
+            .fished("void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
+            .find("cat6", 12),
+        toy()
+            .space("void", HollowKind.DAB_VOID, box(31, 500, 900))
+            .fished("void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(25, 0, 800))
+            .find("cat6", 12));
+    // 0.4247 N/m: up 260 m 110.4 N, up 263 m 111.7 N; 25 lbf are 111.2 N
+    rule(
+        "pull-tension",
+        toy().fished("shaft", HollowKind.CHASE, at(0, 0, 0), at(0, 0, 263000)).find("cat6", 12),
+        toy().fished("shaft", HollowKind.CHASE, at(0, 0, 0), at(0, 0, 260000)).find("cat6", 12));
+    // 6.1 mm in 8.3 mm: 54.0 %; in 8.4 mm: 52.7 %; one cable may take 53 %
+    rule("cable-between-buildings", link(304.8, "cat6"), tube(26.6, 2, 30));
+    rule("copper-between-buildings", link(304.8, "cat6"), link(304.8, "om4"));
+    // 12 in = 304.8 mm
+    rule("depth-between-buildings", link(304.7, "om4"), link(304.8, "om4"));
+    rule("tube-too-full", tube(8.3, 2, 30), tube(8.4, 2, 30));
+    rule("tube-too-long", tube(26.6, 3, 30), tube(26.6, 2, 30));
+  }
+
+  private static List<Finding> link(double depth, String cable) {
+    return toy()
+        .link(Conduit.Kind.TUBE, depth)
+        .laid("conduit/yard", HollowKind.CONDUIT, 4000)
+        .find(cable, 12);
+  }
+
+  private static List<Finding> tube(double inside, int bends, double metres) {
+    return toy()
+        .conduit(inside, bends, metres)
+        .laid("conduit/tube", HollowKind.CONDUIT, 4000)
+        .find("cat6", 12);
+  }
+
+  /** What hangs on boxes and things on the walls. */
+  private void walls() {
+    ToyCase leg =
+        toy()
+            .thing(Thing.Kind.SOCKET, Side.EAST, 1000, 1000)
+            .fished("east/bay-800", HollowKind.STUD_BAY, at(4057, 1000, 2324), at(4057, 1000, 400));
+    ToyCase next =
+        toy()
+            .thing(Thing.Kind.SOCKET, Side.EAST, 1500, 1000)
+            .fished("east/bay-800", HollowKind.STUD_BAY, at(4057, 1000, 2324), at(4057, 1000, 400));
+    rule("power-in-the-bay", leg.find("cat6", 12), next.find("cat6", 12));
+    rule("beside-power", besidePower(1049), besidePower(1050));
+    // both plates are 70 mm wide
+    rule(
+        "shared-box",
+        toy().thing(Thing.Kind.SOCKET, Side.EAST, 1069, 400).find("cat6", 12),
+        toy().thing(Thing.Kind.SOCKET, Side.EAST, 1070, 400).find("cat6", 12));
+    // 24 in = 609.6 mm
+    rule(
+        "boxes-back-to-back",
+        toy().garage().socketBehind(1609).find("cat6", 12),
+        toy().garage().socketBehind(1610).find("cat6", 12));
+    rule(
+        "grommet-in-steel", toy().steel(true).find("cat6", 12), toy().steel(false).find("cat6", 1));
+    rule(
+        "garage-ceiling",
+        toy().garage().ceilingBored(1999).find("cat6", 12),
+        toy().garage().ceilingBored(2001).find("cat6", 12));
+    rule(
+        "bond-at-entrance",
+        toy().feed().find("outdoor-cat6", 12),
+        toy().feed().find("outdoor-fibre", 12));
+  }
+
+  private static List<Finding> besidePower(long from) {
+    return toy()
+        .powerInWall(from)
+        .fished("east/bay-800", HollowKind.STUD_BAY, at(4057, 1000, 2324), at(4057, 1000, 400))
+        .find("cat6", 12);
+  }
+
+  /** What hangs on the age of the house and on its attic. */
+  private void ages() {
+    rule(
+        "vermiculite",
+        toy().built(1990).roof(ToyRoofs.hatched(559)).find("cat6", 12),
+        toy().built(1991).roof(ToyRoofs.hatched(559)).find("cat6", 12));
+    // 22 in = 558.8 mm
+    rule(
+        "attic-hatch",
+        toy().roof(ToyRoofs.hatched(558)).find("cat6", 12),
+        toy().roof(ToyRoofs.hatched(559)).find("cat6", 12));
+    rule(
+        "old-paint",
+        toy().built(1977).patches(7).find("cat6", 12),
+        toy().built(1977).patches(6).find("cat6", 12));
+    rule(
+        "old-wiring",
+        toy().built(1949).laid("attic", HollowKind.ATTIC, 1000).find("cat6", 12),
+        toy().built(1950).laid("attic", HollowKind.ATTIC, 1000).find("cat6", 12));
+    assertEquals(
+        List.of(),
+        of("old-paint", toy().place(RulePlace.UK).built(1900).patches(9).find("cat6", 12)));
+    assertEquals(2, find(holloway.check.ToyPlan.good(), holloway.check.ToyHouse.build()).size());
+  }
+}

@@ -1,0 +1,164 @@
+package holloway.check.rules;
+
+import holloway.catalog.Cable;
+import holloway.limits.CablingFigures;
+import holloway.limits.Capstan;
+import holloway.limits.EntryFigures;
+import holloway.limits.FibreLoss;
+import holloway.limits.Figure;
+import holloway.limits.FireFigures;
+import holloway.limits.LinkLength;
+import holloway.limits.MemberMake;
+import holloway.limits.PowerOverCable;
+import holloway.limits.PowerWiring;
+import holloway.limits.RulePack;
+import holloway.limits.SignalFigures;
+import holloway.limits.TimberFigures;
+import holloway.limits.TubeFill;
+import holloway.limits.WiringFigures;
+import holloway.units.Length;
+import java.util.Collections;
+import java.util.List;
+
+/** One published limit asked of the code that decides by it. Inches for US timber, else the SI. */
+record PublishedLimit(String kind, String args) {
+  private static final RulePack US = RulePack.of("us");
+  private static final RulePack UK = RulePack.of("uk");
+  private static final Length SPAN = Length.mm(4000);
+
+  boolean allows(double x) {
+    return switch (kind) {
+      case "most" -> x <= figure(arg(0)).value();
+      case "least" -> x >= figure(arg(0)).value();
+      case "newtons" -> x <= figure(arg(0)).value() * Capstan.POUND;
+      case "tube", "area", "fill" -> tube(x);
+      case "source", "device", "watts", "volts", "source-volts", "amperes", "lost", "loop" ->
+          power(x);
+      case "outlet-cord", "cords", "added", "hot", "loss" -> signal(x);
+      case "bend" -> x >= TightTurn.radius(Cable.get(arg(0)), yes(1)) - 1e-9;
+      case "turn" -> x <= new Capstan(number(0), 0).turn(1, Math.toRadians(number(1)));
+      case "level" -> x <= level();
+      default -> kind.startsWith("joist-uk") ? uk(x) : us(x);
+    };
+  }
+
+  private boolean tube(double x) {
+    double id = kind.equals("fill") ? 1 : number(kind.equals("tube") ? 1 : 0);
+    return switch (kind) {
+      case "tube" ->
+          TubeFill.share(Collections.nCopies((int) x, number(0)), id)
+              <= TubeFill.limit((int) x, false);
+      case "area" -> x <= TubeFill.limit(3, false) * Math.PI / 4 * id * id;
+      default -> x <= TubeFill.limit((int) number(0), yes(1));
+    };
+  }
+
+  private boolean power(double x) {
+    if (kind.equals("loop")) {
+      return x <= PowerOverCable.pairsetOhms(number(0)) + 1e-9;
+    }
+    PowerOverCable c = PowerOverCable.ofClass((int) number(0)).orElseThrow();
+    double limit =
+        switch (kind) {
+          case "source" -> c.source();
+          case "device" -> c.device();
+          case "watts" -> c.source() - c.lossIn(number(1));
+          case "volts" -> c.volts() - c.amperes() * number(1);
+          case "source-volts" -> c.volts();
+          case "lost" -> c.lossIn(number(1));
+          default -> c.amperes() / c.pairsets();
+        };
+    return x <= limit + 1e-9;
+  }
+
+  private boolean signal(double x) {
+    double limit =
+        switch (kind) {
+          case "outlet-cord" -> LinkLength.cordAtOutlet(number(0), number(1), number(2));
+          case "cords" -> LinkLength.cords(number(0), number(1));
+          case "added" -> LinkLength.addedLoss(number(0), yes(1));
+          case "hot" -> LinkLength.linkAt(number(0), yes(1));
+          default -> FibreLoss.of(number(0), (int) number(1), (int) number(2));
+        };
+    return x <= limit + 1e-9;
+  }
+
+  /** Cat 6 at 26.1 lb a thousand feet, 50 ft level at 0.5, then a turn: pounds. */
+  private double level() {
+    Capstan c = new Capstan(0.5, Capstan.poundsPerThousandFeet(26.1));
+    double pull = c.turn(c.straight(0, 15.24, 0), Math.toRadians(number(0)));
+    return pull / Capstan.POUND;
+  }
+
+  private boolean us(double x) {
+    Length size = kind.equals("open-power") ? Length.ZERO : inches(number(0));
+    return switch (kind) {
+      case "joist-us" -> joist(US, size, inches(x), RulePack.centredEdge(size, inches(x)), 0.3);
+      case "joist-us-edge" -> joist(US, size, inches(number(1)), inches(x), 0.3);
+      case "stud-us" ->
+          US.studBore(size, inches(x), RulePack.centredEdge(size, inches(x)), yes(1), yes(2))
+              .allowed();
+      case "stud-us-edge" -> US.studBore(size, inches(number(1)), inches(x), true, false).allowed();
+      case "plate-us" -> US.plateBore(size, inches(x), true).allowed();
+      case "unplated" -> !US.needsNailPlate(size, inches(x));
+      case "open-power" ->
+          US.fromPower(inches(x), PowerWiring.OPEN_CONDUCTORS, Length.ZERO).allowed();
+      default -> throw new IllegalArgumentException(kind);
+    };
+  }
+
+  private boolean uk(double x) {
+    Length depth = Length.mm(200);
+    return switch (kind) {
+      case "joist-uk" -> {
+        Length d = Length.mm(number(0));
+        yield joist(UK, d, Length.mm(x), RulePack.centredEdge(d, Length.mm(x)), 0.3);
+      }
+      case "joist-uk-along" ->
+          joist(UK, depth, Length.mm(20), RulePack.centredEdge(depth, Length.mm(20)), x);
+      default ->
+          UK.joistSpacing(Length.mm(x), Length.mm(number(0)), Length.mm(number(0))).allowed();
+    };
+  }
+
+  private static boolean joist(RulePack pack, Length d, Length hole, Length edge, double along) {
+    Length at = new Length(Math.round(SPAN.nm() * along));
+    return pack.joistBore(d, hole, edge, edge, at, SPAN, MemberMake.SOLID).allowed();
+  }
+
+  private static Length inches(double v) {
+    return new Length(Math.round(v * Length.NM_PER_INCH));
+  }
+
+  private String arg(int i) {
+    return args.split(" ")[i];
+  }
+
+  private double number(int i) {
+    return Double.parseDouble(arg(i));
+  }
+
+  private boolean yes(int i) {
+    return arg(i).equals("yes");
+  }
+
+  private static Figure figure(String name) {
+    for (Class<?> sheet :
+        List.of(
+            CablingFigures.class,
+            SignalFigures.class,
+            EntryFigures.class,
+            WiringFigures.class,
+            FireFigures.class,
+            TimberFigures.class)) {
+      try {
+        return (Figure) sheet.getField(name).get(null);
+      } catch (NoSuchFieldException e) {
+        continue;
+      } catch (IllegalAccessException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+    throw new IllegalArgumentException("no figure " + name);
+  }
+}
