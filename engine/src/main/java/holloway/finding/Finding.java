@@ -12,7 +12,7 @@ package holloway.finding;
  *     brings with it (seal this hole) and for advice
  * @param measured what this plan has, with its unit; empty for a duty without a number
  * @param limit what the rule lets through, with its unit; empty likewise
- * @param toDo what to do about it, which the text ends with; empty where the text alone says it
+ * @param remedy what to do about it, which the text ends with; empty where the text alone says it
  */
 public record Finding(
     String rule,
@@ -23,7 +23,7 @@ public record Finding(
     boolean broken,
     String measured,
     String limit,
-    String toDo) {
+    String remedy) {
   /** A finding without a number. */
   public Finding(
       String rule, Severity severity, Place place, String source, String text, boolean broken) {

@@ -104,7 +104,7 @@ final class SurveyWords {
                     f.place().id(),
                     f.measured(),
                     f.limit(),
-                    f.toDo()))
+                    f.remedy()))
         .distinct()
         .toList();
   }

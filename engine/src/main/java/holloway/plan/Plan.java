@@ -121,7 +121,7 @@ public record Plan(
    *
    * @param place id of the hole, hollow, member, outlet or run it is about; may be empty
    * @param measured what the plan has, with its unit; {@code limit} what the rule lets through;
-   *     {@code toDo} what to do about it; each may be empty
+   *     {@code remedy} what to do about it; each may be empty
    */
   public record FindingLine(
       String rule,
@@ -133,7 +133,7 @@ public record Plan(
       String place,
       String measured,
       String limit,
-      String toDo) {
+      String remedy) {
     /** Without a number. */
     public FindingLine(
         String rule,

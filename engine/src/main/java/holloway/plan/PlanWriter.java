@@ -117,7 +117,7 @@ final class PlanWriter {
     return out.put("place", f.place())
         .put("measured", f.measured())
         .put("limit", f.limit())
-        .put("do", f.toDo());
+        .put("do", f.remedy());
   }
 
   private JsonNode material(Plan.Material m) {

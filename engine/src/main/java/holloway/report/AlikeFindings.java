@@ -46,7 +46,7 @@ final class AlikeFindings {
     boolean several = subjects.size() > 1;
     String lead = several ? String.join(", ", subjects) + ", each: " : "";
     String rule = "[" + f.rule() + "; " + f.source() + "]";
-    boolean plain = f.measured().isEmpty() && f.toDo().isEmpty();
+    boolean plain = f.measured().isEmpty() && f.remedy().isEmpty();
     page.put(
         "  %-9s ".formatted(f.severity()),
         (f.broken() ? "BROKEN: " : "")
@@ -63,8 +63,8 @@ final class AlikeFindings {
       page.put(indent + "Here: ", indent.length() + 2, words.apply(measured()) + ".");
       page.put(indent + "Asked: ", indent.length() + 2, f.limit() + ".");
     }
-    if (!f.toDo().isEmpty()) {
-      page.put(indent + "Do: ", indent.length() + 2, words.apply(plain(f.toDo())));
+    if (!f.remedy().isEmpty()) {
+      page.put(indent + "Do: ", indent.length() + 2, words.apply(plain(f.remedy())));
     }
     page.put(indent, rule);
   }
@@ -72,8 +72,8 @@ final class AlikeFindings {
   /** The text up to what to do; of several, the first one's words without its name. */
   private String what(Plan.FindingLine f, boolean several) {
     String text = f.text();
-    if (!f.toDo().isEmpty() && text.endsWith(f.toDo())) {
-      text = text.substring(0, text.length() - f.toDo().length()).strip();
+    if (!f.remedy().isEmpty() && text.endsWith(f.remedy())) {
+      text = text.substring(0, text.length() - f.remedy().length()).strip();
     }
     if (!several) {
       return plain(text);

@@ -12,18 +12,18 @@ import org.junit.jupiter.api.Test;
 class FindingsSectionTest {
   private static Plan.FindingLine line(
       String place, String what, String measured, String severity, boolean broken) {
-    String toDo = "Close it. The local code decides.";
+    String remedy = "Close it. The local code decides.";
     return new Plan.FindingLine(
         "seal",
         severity,
         Optional.empty(),
         "code 1",
-        what + " " + toDo,
+        what + " " + remedy,
         broken,
         place,
         measured,
         "no gap",
-        toDo);
+        remedy);
   }
 
   private static String text(Plan.FindingLine... lines) {

@@ -80,7 +80,7 @@ final class BondAtEntrance implements PlanRule {
     Place at = entrance(r);
     OptionalDouble panel = toPanel(at, finished);
     boolean far = panel.isPresent() && panel.getAsDouble() > most;
-    String advice =
+    String remedy =
         "Have a protector fitted there and bonded to the house's ground with at most 20 ft (6 m) of"
             + " 14 AWG copper or thicker"
             + (far ? "; the panel is further, so a ground rod of its own is likely." : ".")
@@ -96,6 +96,6 @@ final class BondAtEntrance implements PlanRule {
                 ? Legs.metres(panel.getAsDouble()) + " straight to the panel"
                 : "no panel stated",
             Legs.number("%.1f m", most),
-            advice));
+            remedy));
   }
 }

@@ -42,7 +42,7 @@ final class LinkTooLong implements PlanRule {
                 Legs.metres(m),
                 Legs.metres(CablingFigures.CORDS_MOST.value()),
                 Legs.metres(m + CablingFigures.CORDS_MOST.value()));
-    String advice =
+    String remedy =
         "Pull fibre instead, or put a switch between; a link of more than 90 m may not carry its"
             + " speed.";
     return say(
@@ -50,6 +50,6 @@ final class LinkTooLong implements PlanRule {
         r.place(),
         CablingFigures.LINK_MOST.cited(),
         true,
-        new Said(what, Legs.metres(m), Legs.metres(most), advice));
+        new Said(what, Legs.metres(m), Legs.metres(most), remedy));
   }
 }

@@ -48,7 +48,7 @@ final class OutdoorCableIndoors implements PlanRule {
   }
 
   private Finding finding(Legs r, double most, boolean us) {
-    String toDo =
+    String remedy =
         "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within 15 m"
             + " (50 ft) of the entrance and go on with indoor cable. The local code decides.";
     return say(
@@ -61,6 +61,6 @@ final class OutdoorCableIndoors implements PlanRule {
                 .formatted(r.run().id(), Legs.metres(indoors(r))),
             Legs.metres(indoors(r)),
             Legs.number("%.2f m", most),
-            toDo));
+            remedy));
   }
 }

@@ -30,12 +30,12 @@ interface PlanRule {
    *
    * @param measured with its unit; {@code limit} likewise; both may be empty
    */
-  record Said(String what, String measured, String limit, String toDo) {}
+  record Said(String what, String measured, String limit, String remedy) {}
 
   /** A finding whose text is what was found and what to do. */
   default Finding say(Severity severity, Place place, String source, boolean broken, Said said) {
-    String text = said.what() + " " + said.toDo();
+    String text = said.what() + " " + said.remedy();
     return new Finding(id(), severity, place, source, text, broken)
-        .with(said.measured(), said.limit(), said.toDo());
+        .with(said.measured(), said.limit(), said.remedy());
   }
 }

@@ -60,7 +60,7 @@ final class RiserCable implements PlanRule {
             .max()
             .orElse(0);
     boolean wide = widest >= EntryFigures.CMX_WIDE.length().toMm();
-    String toDo =
+    String remedy =
         "Buy it listed for risers (CMR, fibre OFNR): allowed everywhere but in air spaces. General"
             + " cable (CM) is let through in a house for one or two families"
             + (wide ? "; CMX is not, it is too thick for that." : ".")
@@ -74,6 +74,6 @@ final class RiserCable implements PlanRule {
             "%d runs (%s) go from storey to storey.".formatted(up.size(), String.join(", ", kinds)),
             Legs.number("%.1f mm thick", widest),
             "CMX under " + EntryFigures.CMX_WIDE.length(),
-            toDo));
+            remedy));
   }
 }

@@ -53,8 +53,9 @@ class EveryRuleTest {
 
   /** What was measured, the limit and what to do stand apart, and the text ends with the last. */
   private static void assertFull(Finding f) {
-    assertFalse(f.measured().isBlank() || f.limit().isBlank() || f.toDo().isBlank(), f.toString());
-    assertTrue(f.text().endsWith(" " + f.toDo()), f.toString());
+    assertFalse(
+        f.measured().isBlank() || f.limit().isBlank() || f.remedy().isBlank(), f.toString());
+    assertTrue(f.text().endsWith(" " + f.remedy()), f.toString());
   }
 
   /** What hangs on a run's length and spaces. */
