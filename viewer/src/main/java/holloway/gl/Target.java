@@ -1,0 +1,75 @@
+package holloway.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import java.nio.ByteBuffer;
+import org.lwjgl.system.MemoryUtil;
+
+/** A frame of any size that nobody sees: drawn with four samples a pixel, read back as one. */
+final class Target implements AutoCloseable {
+  private static final int SAMPLES = 4;
+
+  final int width;
+  final int height;
+  private final int many = glGenFramebuffers();
+  private final int one = glGenFramebuffers();
+  private final int[] buffers = new int[3];
+
+  Target(int width, int height) {
+    this.width = width;
+    this.height = height;
+    glGenRenderbuffers(buffers);
+    int samples = Math.min(SAMPLES, glGetInteger(GL_MAX_SAMPLES));
+    glBindFramebuffer(GL_FRAMEBUFFER, many);
+    attach(buffers[0], samples, GL_RGBA8, GL_COLOR_ATTACHMENT0);
+    attach(buffers[1], samples, GL_DEPTH_COMPONENT24, GL_DEPTH_ATTACHMENT);
+    check();
+    glBindFramebuffer(GL_FRAMEBUFFER, one);
+    attach(buffers[2], 0, GL_RGBA8, GL_COLOR_ATTACHMENT0);
+    check();
+  }
+
+  private void attach(int buffer, int samples, int format, int as) {
+    glBindRenderbuffer(GL_RENDERBUFFER, buffer);
+    glRenderbufferStorageMultisample(GL_RENDERBUFFER, samples, format, width, height);
+    glFramebufferRenderbuffer(GL_FRAMEBUFFER, as, GL_RENDERBUFFER, buffer);
+  }
+
+  private void check() {
+    int state = glCheckFramebufferStatus(GL_FRAMEBUFFER);
+    if (state != GL_FRAMEBUFFER_COMPLETE) {
+      throw new NoDisplay(
+          "the graphics driver cannot draw a picture of %d x %d pixels; ask for a smaller one"
+              .formatted(width, height));
+    }
+  }
+
+  void bind() {
+    glBindFramebuffer(GL_FRAMEBUFFER, many);
+  }
+
+  /** What was drawn, red, green, blue a pixel, upper row first. */
+  byte[] read() {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, many);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, one);
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    glBindFramebuffer(GL_FRAMEBUFFER, one);
+    ByteBuffer pixels = MemoryUtil.memAlloc(width * height * 3);
+    glPixelStorei(GL_PACK_ALIGNMENT, 1);
+    glReadPixels(0, 0, width, height, GL_RGB, GL_UNSIGNED_BYTE, pixels);
+    byte[] out = new byte[width * height * 3];
+    int row = width * 3;
+    for (int y = 0; y < height; y++) {
+      pixels.get((height - 1 - y) * row, out, y * row, row);
+    }
+    MemoryUtil.memFree(pixels);
+    return out;
+  }
+
+  @Override
+  public void close() {
+    glDeleteFramebuffers(many);
+    glDeleteFramebuffers(one);
+    glDeleteRenderbuffers(buffers);
+  }
+}
