@@ -19,7 +19,7 @@ public final class Offscreen implements AutoCloseable {
    * @throws NoDisplay when nothing here can draw; then nothing was started
    */
   public static Offscreen open() {
-    return new Offscreen(Desk.hidden());
+    return new Offscreen(Start.hidden());
   }
 
   /** The type that words are set in. */
@@ -55,6 +55,6 @@ public final class Offscreen implements AutoCloseable {
   @Override
   public void close() {
     painter.close();
-    Desk.close(context);
+    Start.close(context);
   }
 }

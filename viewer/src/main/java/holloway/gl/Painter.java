@@ -4,12 +4,14 @@ import static org.lwjgl.opengl.GL33C.*;
 
 import holloway.look.Bodies;
 import holloway.look.Dash;
+import holloway.look.Mark;
 import holloway.look.Pane;
 import holloway.look.Sheet;
 import holloway.look.Solids;
 import holloway.look.Theme;
 import holloway.look.Triangles;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import org.joml.Vector3f;
 import org.joml.Vector4f;
@@ -178,6 +180,8 @@ final class Painter implements AutoCloseable {
     eye(tube, p)
         .set("paneHeight", p.height())
         .set("leastPixels", p.leastPixels())
+        .colour("rim", Theme.RIM)
+        .set("rimShare", (float) Theme.RIM_SHARE)
         .colour("gap", t.additive() ? 0x0B0E14 : 0xFFFFFF);
     Dash[] all = Dash.values();
     for (int i = 0; i < all.length; i++) {
@@ -212,13 +216,24 @@ final class Painter implements AutoCloseable {
   }
 
   private void drawMarks(Sheet s) {
+    over(s.over(), s.width(), s.height());
+  }
+
+  /** Draws flat marks into a frame of a size. */
+  void over(List<Mark> list, int width, int height) {
+    float[] triangles = FlatMesh.of(list, letters);
+    flat(width, height);
+    marks.fill(triangles).draw();
+  }
+
+  /** Gets ready for flat triangles in pixels, with letters. */
+  void flat(int width, int height) {
     glDisable(GL_DEPTH_TEST);
+    glDisable(GL_CULL_FACE);
     glEnable(GL_BLEND);
     glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
-    float[] triangles = FlatMesh.of(s.over(), letters);
-    flat.use().set("size", s.width(), s.height());
+    flat.use().set("size", width, height);
     letters.bind();
-    marks.fill(triangles).draw();
   }
 
   @Override

@@ -48,12 +48,32 @@ final class Target implements AutoCloseable {
     glBindFramebuffer(GL_FRAMEBUFFER, many);
   }
 
+  private void copy(int from, int to) {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, from);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, to);
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+  }
+
+  /** Makes one sample a pixel out of many, once what is drawn is whole. */
+  void settle() {
+    copy(many, one);
+  }
+
+  /** Copies what was settled into the window, which is bound afterwards. */
+  void show() {
+    copy(one, 0);
+    glBindFramebuffer(GL_FRAMEBUFFER, 0);
+  }
+
   /** What was drawn, red, green, blue a pixel, upper row first. */
   byte[] read() {
-    glBindFramebuffer(GL_READ_FRAMEBUFFER, many);
-    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, one);
-    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    settle();
     glBindFramebuffer(GL_FRAMEBUFFER, one);
+    return pixels(width, height);
+  }
+
+  /** What is in the frame that is bound, red, green, blue a pixel, upper row first. */
+  static byte[] pixels(int width, int height) {
     ByteBuffer pixels = MemoryUtil.memAlloc(width * height * 3);
     glPixelStorei(GL_PACK_ALIGNMENT, 1);
     glReadPixels(0, 0, width, height, GL_RGB, GL_UNSIGNED_BYTE, pixels);

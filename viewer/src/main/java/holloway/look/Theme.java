@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * The two grounds. Dusk is the usual one: an attic is dark, and what is lit is the way. Light is
  * for paper. Runs have the palette that Okabe and Ito published for all kinds of colour vision, in
- * dusk with white for black; on the light ground its pale ones are darkened until they stand out.
+ * dusk with white for black; a dark rim lets its pale colours stand out on paper.
  *
  * @param ground below and behind everything; {@code groundLow} towards the lower edge
  * @param clay members of timber, in walls; {@code clayFlat} in floors and roofs
@@ -37,6 +37,11 @@ public record Theme(
     int warn,
     boolean additive,
     List<Integer> runs) {
+  /** What a run's colour is mixed with at its rim, and how much of it. */
+  public static final int RIM = 0x0B0E14;
+
+  public static final double RIM_SHARE = 0.68;
+
   public static final Theme DUSK =
       new Theme(
           "dusk",
@@ -75,7 +80,7 @@ public record Theme(
           0x1B1F27,
           0xB03A00,
           false,
-          List.of(0xC98A00, 0x3A9AD0, 0x009E73, 0xA89B00, 0x0072B2, 0xD55E00, 0xB7578B, 0x2B2B2B));
+          List.of(0xE69F00, 0x56B4E9, 0x009E73, 0xF0E442, 0x0072B2, 0xD55E00, 0xCC79A7, 0x2B2B2B));
 
   public Theme {
     runs = List.copyOf(runs);
@@ -84,6 +89,11 @@ public record Theme(
   /** The colour of the n-th run; from the ninth on the dash pattern differs too. */
   public int run(int n) {
     return runs.get(Math.floorMod(n, runs.size()));
+  }
+
+  /** The rim of a run of a colour, which sets it off from what it lies on. */
+  public static int rim(int colour) {
+    return Rgb.mix(colour, RIM, RIM_SHARE);
   }
 
   /** The pattern of the n-th run: colour and pattern together come again after 64 runs. */

@@ -13,14 +13,14 @@ import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.system.Platform;
 
 /** Starts the window library, with a window system or without, and makes contexts. */
-final class Desk {
+final class Start {
   private static final String DRIVER =
       "install a graphics driver with OpenGL 3.3 (on Debian and Ubuntu: apt-get install libegl1"
           + " libgl1-mesa-dri)";
 
   private static String lastError = "";
 
-  private Desk() {}
+  private Start() {}
 
   /** A context that draws without a window system where there is none. */
   static long hidden() {
