@@ -17,6 +17,7 @@ import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
 import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
+import holloway.solve.LivePlan;
 import holloway.solve.Order;
 import holloway.solve.Routes;
 import holloway.solve.Solved;
@@ -96,6 +97,37 @@ final class RealSite implements Stages.Site {
         budget(search.thoroughness()),
         new Told(progress, request.wishes().profile()),
         search.begin(parts));
+  }
+
+  HollowHouse hollows() {
+    return hollows;
+  }
+
+  /** A plan that can be asked again, with the usual budget. */
+  LivePlan live(Request request, Told told) {
+    return LivePlan.of(routed.graph(), order(request), Budget.USUAL, told);
+  }
+
+  /** The plan for another order, or of another house, out of an old one. */
+  LivePlan live(LivePlan old, Request request, Told told) {
+    return old.ask(routed.graph(), order(request), told);
+  }
+
+  /**
+   * This house with only those spots of ends that a plan chose; itself where none were to choose.
+   */
+  RealSite settled(Request request, Plan plan) {
+    Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), plan);
+    if (chosen.isEmpty()) {
+      return this;
+    }
+    Ends only = ends.only(chosen);
+    return new RealSite(hollows, Routing.of(hollows, only, request), only, progress);
+  }
+
+  /** A plan with its name, and why each run that has no route has none. */
+  Plan finished(Solved solved, Request request) {
+    return named(solved.plan(), request).withUnrouted(unrouted(solved, routed, request));
   }
 
   @Override
