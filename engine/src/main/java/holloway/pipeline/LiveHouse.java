@@ -8,6 +8,7 @@ import holloway.plan.PlanJson;
 import holloway.report.UnitWords;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
+import holloway.schedule.Tapes;
 import holloway.solve.LivePlan;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
@@ -119,9 +120,10 @@ public final class LiveHouse {
    * A plan with what the rules and the referee say of it.
    *
    * @param refusals empty when the referee agrees
-   * @param cards by hole id
+   * @param cards by hole id; {@code tapes} where their lines lie
    */
-  public record Judged(Plan plan, Map<String, HoleCard> cards, List<String> refusals) {}
+  public record Judged(
+      Plan plan, Map<String, HoleCard> cards, Map<String, Tapes> tapes, List<String> refusals) {}
 
   /** The whole answer, as {@code plan} gives it. */
   public Judged judged() {
@@ -132,6 +134,6 @@ public final class LiveHouse {
     all.addAll(site.rules(taken, request));
     Plan whole = taken.withFindings(SurveyWords.lines(all));
     List<String> refusals = site.refusals(PlanJson.read(PlanJson.write(whole)), request);
-    return new Judged(whole, site.cards(whole, units()), refusals);
+    return new Judged(whole, site.cards(whole, units()), site.tapes(whole), refusals);
   }
 }

@@ -14,6 +14,7 @@ import holloway.routing.Ends;
 import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
+import holloway.schedule.Tapes;
 import holloway.solve.Budget;
 import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
@@ -151,6 +152,15 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
+    return HoleCards.of(plan, hollows, units, roomsOfEnds());
+  }
+
+  /** Where the tape lines of the cards lie, by hole id. */
+  Map<String, Tapes> tapes(Plan plan) {
+    return HoleCards.tapes(plan, hollows, roomsOfEnds());
+  }
+
+  private Map<String, String> roomsOfEnds() {
     // A plan is made with the chosen spots alone; only an end that stays in one room is sure of it.
     Map<String, String> rooms = new TreeMap<>();
     ends.spots()
@@ -162,7 +172,7 @@ final class RealSite implements Stages.Site {
                 rooms.put(name, spots.get(0).room());
               }
             });
-    return HoleCards.of(plan, hollows, units, rooms);
+    return rooms;
   }
 
   static Order order(Request request) {

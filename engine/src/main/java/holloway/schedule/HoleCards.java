@@ -55,6 +55,33 @@ public final class HoleCards {
     return out;
   }
 
+  /** Where the tape lines of the cards lie, by hole id; the same outlets as for the cards. */
+  public static Map<String, Tapes> tapes(
+      Plan plan, HollowHouse house, Map<String, String> outlets) {
+    HoleCards cards = new HoleCards(house, UnitSystem.METRIC, outlets);
+    Map<String, Tapes> out = new TreeMap<>();
+    for (Plan.PlannedHole hole : plan.holes()) {
+      house.findSite(hole.id()).ifPresent(s -> out.put(hole.id(), cards.lines(hole, s)));
+    }
+    return out;
+  }
+
+  private Tapes lines(Plan.PlannedHole hole, Site site) {
+    boolean fromA = standsAtA(hole, site);
+    return new Tapes(
+        hole.id(),
+        fromA ? site.a() : site.b(),
+        fromA ? site.b() : site.a(),
+        lines(site, fromA, Optional.ofNullable(rooms.get(hole.stand()))),
+        lines(site, !fromA, Optional.empty()));
+  }
+
+  private List<Tapes.Line> lines(Site site, boolean atA, Optional<String> room) {
+    return sight.from(site, atA, room).stream()
+        .map(d -> new Tapes.Line(d.at(), d.end(), d.nm(), d.landmark()))
+        .toList();
+  }
+
   private HoleCard card(Plan.PlannedHole hole, Site site) {
     boolean fromA = standsAtA(hole, site);
     double tolerance = Math.round(Tolerance.of(site, house) * 10) / 10.0;

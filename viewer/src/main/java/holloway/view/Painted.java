@@ -1,0 +1,118 @@
+package holloway.view;
+
+import holloway.framing.MemberKind;
+import holloway.look.Bodies;
+import holloway.look.Solids;
+import holloway.look.Theme;
+import holloway.look.Tube;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+
+/** Puts what is shown of a model into bodies, in a theme's colours. */
+public final class Painted {
+  private static final float VEIL = 0.10f;
+  private static final float GLOW = 0.26f;
+  private static final float STAND_BACK = 0.28f;
+
+  private final Model model;
+  private final Theme theme;
+  private final Bodies bodies = new Bodies();
+
+  public Painted(Model model, Theme theme) {
+    this.model = model;
+    this.theme = theme;
+  }
+
+  public Bodies bodies() {
+    return bodies;
+  }
+
+  /** Pieces as solid matter. */
+  public Painted solid(Predicate<Piece> which) {
+    return pieces(which, bodies.solids, 1);
+  }
+
+  /** Pieces as a thin veil. */
+  public Painted veiled(Predicate<Piece> which) {
+    return pieces(which, bodies.veils, VEIL);
+  }
+
+  private Painted pieces(Predicate<Piece> which, Solids to, float strength) {
+    for (Piece p : model.pieces()) {
+      if (which.test(p)) {
+        to.add(p.centre(), p.u(), p.v(), p.w(), colour(p), strength);
+      }
+    }
+    return this;
+  }
+
+  /** Hollows that are lit. */
+  public Painted lit(Predicate<Space> which) {
+    for (Space s : model.spaces()) {
+      if (!s.open() && which.test(s)) {
+        bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), GLOW);
+      }
+    }
+    return this;
+  }
+
+  /**
+   * All cables; those that are not wanted stand back.
+   *
+   * @param fat how many times thicker than they are
+   */
+  public Painted cables(Predicate<Cable> wanted, float fat) {
+    List<Bundles.Laid> laid = Bundles.of(model.cables());
+    for (int i = 0; i < laid.size(); i++) {
+      Cable c = model.cables().get(i);
+      Bundles.Laid l = laid.get(i);
+      bodies.tubes.add(
+          new Tube(
+              l.points(),
+              l.fan(),
+              c.radius() * fat,
+              theme.run(c.number()),
+              c.dash(),
+              wanted.test(c) ? 1 : STAND_BACK));
+    }
+    return this;
+  }
+
+  /** One cable by itself, on its true line, between two of its steps. */
+  public Painted cable(Cable c, int first, int last, float fat, float strength) {
+    List<Vector3fc> points = new ArrayList<>();
+    List<Vector3fc> fan = new ArrayList<>();
+    for (int i = 0; i < c.points().size(); i++) {
+      boolean begins = i + 1 < c.points().size() && c.steps().get(i + 1) == first;
+      if (c.steps().get(i) >= first && c.steps().get(i) <= last || begins) {
+        points.add(c.points().get(i));
+        fan.add(new Vector3f());
+      }
+    }
+    if (points.size() > 1) {
+      bodies.tubes.add(
+          new Tube(points, fan, c.radius() * fat, theme.run(c.number()), c.dash(), strength));
+    }
+    return this;
+  }
+
+  private int colour(Piece p) {
+    MemberKind k = p.kind();
+    if (p.isSkin()) {
+      return theme.veil();
+    }
+    if (k == MemberKind.GLASS) {
+      return theme.veil();
+    }
+    if (k == MemberKind.MASONRY || k == MemberKind.SLAB || k == MemberKind.NOT_OURS) {
+      return theme.slate();
+    }
+    if (k == MemberKind.OBSTACLE || k == MemberKind.BEAM) {
+      return theme.thing();
+    }
+    return p.flat() ? theme.clayFlat() : theme.clay();
+  }
+}
