@@ -27,8 +27,13 @@ public final class HoleCards {
   private final Sight sight;
   private final Map<String, String> rooms = new TreeMap<>();
 
-  private HoleCards(HollowHouse house, UnitSystem units, Map<String, String> outlets) {
+  /** The hollow behind each opening that a person reaches into, by the name that stands have. */
+  private final Map<String, String> behind = new TreeMap<>();
+
+  private HoleCards(Plan plan, HollowHouse house, UnitSystem units, Map<String, String> outlets) {
     this.house = house;
+    plan.runs().forEach(this::ends);
+    house.accesses().forEach(a -> behind.put(a.id(), a.hollow()));
     house.accesses().forEach(a -> rooms.put(a.id(), a.room()));
     this.rooms.putAll(outlets);
     this.units = units;
@@ -47,7 +52,7 @@ public final class HoleCards {
    */
   public static Map<String, HoleCard> of(
       Plan plan, HollowHouse house, UnitSystem units, Map<String, String> outlets) {
-    HoleCards cards = new HoleCards(house, units, outlets);
+    HoleCards cards = new HoleCards(plan, house, units, outlets);
     Map<String, HoleCard> out = new TreeMap<>();
     for (Plan.PlannedHole hole : plan.holes()) {
       house.findSite(hole.id()).ifPresent(s -> out.put(hole.id(), cards.card(hole, s)));
@@ -58,7 +63,7 @@ public final class HoleCards {
   /** Where the tape lines of the cards lie, by hole id; the same outlets as for the cards. */
   public static Map<String, Tapes> tapes(
       Plan plan, HollowHouse house, Map<String, String> outlets) {
-    HoleCards cards = new HoleCards(house, UnitSystem.METRIC, outlets);
+    HoleCards cards = new HoleCards(plan, house, UnitSystem.METRIC, outlets);
     Map<String, Tapes> out = new TreeMap<>();
     for (Plan.PlannedHole hole : plan.holes()) {
       house.findSite(hole.id()).ifPresent(s -> out.put(hole.id(), cards.lines(hole, s)));
@@ -103,8 +108,25 @@ public final class HoleCards {
     return found.isEmpty() ? List.of(PILOT) : found.stream().map(d -> d.text(units)).toList();
   }
 
-  /** The drill stands where the hole's stand is; else at the side that is not blind. */
+  /** Behind an outlet's cut-out lies the hollow that its cables end in. */
+  private void ends(Plan.PlannedRun run) {
+    List<String> legs =
+        run.steps().stream().filter(s -> s.kind().equals("leg")).map(Plan.PlanStep::id).toList();
+    if (!legs.isEmpty()) {
+      behind.putIfAbsent(run.from(), legs.get(0));
+      behind.putIfAbsent(run.to(), legs.get(legs.size() - 1));
+    }
+  }
+
+  /**
+   * The drill stands where the hole's stand is, or reaches in through the opening that is; else at
+   * the side that is not blind.
+   */
   private boolean standsAtA(Plan.PlannedHole hole, Site site) {
+    Optional<String> reached = Optional.ofNullable(behind.get(hole.stand()));
+    if (reached.filter(h -> h.equals(site.hollowA()) != h.equals(site.hollowB())).isPresent()) {
+      return reached.get().equals(site.hollowA());
+    }
     if (stand(site.hollowA()).equals(Optional.of(hole.stand()))) {
       return true;
     }

@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.check.ToyHouse;
 import holloway.check.ToyPlan;
+import holloway.hollow.AccessPlace;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
+import holloway.house.Lining;
 import holloway.plan.Plan;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a card says, on a house of round numbers. */
@@ -54,6 +57,82 @@ class HoleCardsTest {
     HollowHouse dark = new HollowHouse(toy.framed(), hollows, toy.sites(), toy.stands(), List.of());
     HoleCard card = HoleCards.of(ToyPlan.good(), dark, UnitSystem.METRIC).get("west/top/1000");
     assertEquals(List.of(HoleCards.PILOT), card.sideB());
+  }
+
+  /** Between two closed spaces the drill stands behind the opening, whichever end that is. */
+  @Test
+  void aDrillFedInThroughAPatchStandsInTheHollowBehindIt() {
+    String attic =
+        ToyHouse.build().hollows().stream()
+            .filter(h -> h.kind() == HollowKind.ATTIC)
+            .findFirst()
+            .orElseThrow()
+            .id();
+    assertEquals("straight up", angleThrough("west/bay-800"));
+    assertEquals("straight down", angleThrough(attic));
+  }
+
+  private static String angleThrough(String hollow) {
+    HollowHouse toy = ToyHouse.build();
+    List<Hollow> closed = toy.hollows().stream().map(HoleCardsTest::closed).toList();
+    AccessPlace patch =
+        new AccessPlace(
+            "opening",
+            hollow,
+            toy.sites().get(0).a(),
+            "room",
+            AccessPlace.Kind.WALL_PATCH,
+            Lining.BOARD);
+    HollowHouse house =
+        new HollowHouse(toy.framed(), closed, toy.sites(), toy.stands(), List.of(patch), List.of());
+    Plan plan = madeFrom("opening");
+    return HoleCards.of(plan, house, UnitSystem.METRIC).get("west/top/1000").angle();
+  }
+
+  private static Hollow closed(Hollow h) {
+    return new Hollow(
+        h.id(), h.kind(), h.frame(), h.clear(), h.area(), h.fill(), h.owner(), Optional.empty());
+  }
+
+  private static Plan madeFrom(String stand) {
+    Plan p = ToyPlan.good();
+    List<Plan.PlannedHole> holes =
+        p.holes().stream()
+            .map(
+                h ->
+                    new Plan.PlannedHole(
+                        h.id(),
+                        h.label(),
+                        h.kind(),
+                        h.diameterMm(),
+                        h.depthMm(),
+                        h.at(),
+                        h.between(),
+                        h.method(),
+                        stand,
+                        h.works(),
+                        h.minutes(),
+                        h.runs(),
+                        h.assumed(),
+                        h.otherMethods(),
+                        h.bores(),
+                        h.axis(),
+                        h.through()))
+            .toList();
+    return new Plan(
+        p.format(),
+        p.house(),
+        p.profile(),
+        p.perMinute(),
+        p.inputs(),
+        p.totals(),
+        p.runs(),
+        holes,
+        p.unrouted(),
+        p.works(),
+        p.findings(),
+        p.materials(),
+        p.survey());
   }
 
   private static Hollow chase(Hollow h) {

@@ -1,6 +1,7 @@
 package holloway.app;
 
 import holloway.cli.Holloway;
+import holloway.pipeline.Progress;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -16,7 +17,8 @@ public final class Main {
         new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
     PrintStream err =
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-    int code = Holloway.run(args, out, err);
+    Progress progress = System.console() == null ? Progress.SILENT : w -> err.println("  " + w);
+    int code = Holloway.run(args, out, err, new PictureVerb(err, progress));
     out.flush();
     System.exit(code);
   }

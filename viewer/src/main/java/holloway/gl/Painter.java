@@ -142,9 +142,13 @@ final class Painter implements AutoCloseable {
   }
 
   private static Program eye(Program program, Pane p) {
+    return eye(program, p, p.cuts());
+  }
+
+  private static Program eye(Program program, Pane p, List<Vector4fc> cuts) {
     program.use().set("view", p.view()).set("projection", p.projection());
     for (int i = 0; i < 2; i++) {
-      program.set("cuts", i, i < p.cuts().size() ? p.cuts().get(i) : KEEP_ALL);
+      program.set("cuts", i, i < cuts.size() ? cuts.get(i) : KEEP_ALL);
     }
     return program.set("key", KEY.x, KEY.y, KEY.z);
   }
@@ -167,17 +171,21 @@ final class Painter implements AutoCloseable {
     float additive = t.additive() ? 1 : 0;
     glBlendFunc(
         t.additive() ? GL_ONE : GL_SRC_ALPHA, t.additive() ? GL_ONE : GL_ONE_MINUS_SRC_ALPHA);
+    // The far sides, so that a cut one is lit too; they touch the timber round them.
     glEnable(GL_CULL_FACE);
-    glCullFace(GL_BACK);
+    glCullFace(GL_FRONT);
+    glEnable(GL_POLYGON_OFFSET_FILL);
+    glPolygonOffset(-2, -4);
     eye(glow, p).set("additive", additive);
     l.glows.draw();
+    glDisable(GL_POLYGON_OFFSET_FILL);
     glDisable(GL_CULL_FACE);
     eye(sheet, p).set("additive", additive).set("lit", 0);
     l.glowSheets.draw();
   }
 
   private void drawTubes(Pane p, Theme t, Loaded l) {
-    eye(tube, p)
+    eye(tube, p, p.tubeCuts())
         .set("paneHeight", p.height())
         .set("leastPixels", p.leastPixels())
         .colour("rim", Theme.RIM)

@@ -13,6 +13,7 @@ import org.joml.Vector4fc;
  * @param x pixels from the left, {@code y} from the top
  * @param view from world metres to the eye; {@code projection} from there to clip space
  * @param cuts planes (a, b, c, d) that keep what has a x + b y + c z + d over 0; two at most
+ * @param tubeCuts the same for cables
  * @param leastPixels no cable is drawn thinner than so many pixels across
  */
 public record Pane(
@@ -23,13 +24,29 @@ public record Pane(
     Matrix4fc view,
     Matrix4fc projection,
     List<Vector4fc> cuts,
+    List<Vector4fc> tubeCuts,
     Bodies bodies,
     float leastPixels) {
   public Pane {
     cuts = List.copyOf(cuts);
-    if (cuts.size() > 2) {
-      throw new IllegalArgumentException("two cuts at most, not " + cuts.size());
+    tubeCuts = List.copyOf(tubeCuts);
+    if (Math.max(cuts.size(), tubeCuts.size()) > 2) {
+      throw new IllegalArgumentException("two cuts at most, not " + cuts + ", " + tubeCuts);
     }
+  }
+
+  /** Cables are cut as everything else is. */
+  public Pane(
+      int x,
+      int y,
+      int width,
+      int height,
+      Matrix4fc view,
+      Matrix4fc projection,
+      List<Vector4fc> cuts,
+      Bodies bodies,
+      float leastPixels) {
+    this(x, y, width, height, view, projection, cuts, cuts, bodies, leastPixels);
   }
 
   /** The pixel of a point of the house, and its depth: under 0 it lies behind the eye. */

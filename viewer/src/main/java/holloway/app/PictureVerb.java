@@ -1,0 +1,203 @@
+package holloway.app;
+
+import holloway.gl.NoDisplay;
+import holloway.gl.Offscreen;
+import holloway.look.Sheet;
+import holloway.look.Theme;
+import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Progress;
+import holloway.units.LengthParser;
+import holloway.units.UnitSystem;
+import holloway.view.Cable;
+import holloway.view.Pictures;
+import holloway.view.Pin;
+import holloway.view.Storey;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+
+/** Draws one picture of a planned house, without a window. */
+@Command(
+    name = "picture",
+    header = "draw a level, a slice, a run or a hole as a PNG file",
+    customSynopsis = "holloway picture HOUSE --of KIND NAME --out FILE [OPTIONS]")
+final class PictureVerb implements Callable<Integer> {
+  static final int NO_DISPLAY = 7;
+  private static final int MOST = 16_384;
+
+  @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
+  Path house;
+
+  @Option(
+      names = "--of",
+      arity = "2",
+      required = true,
+      paramLabel = "KIND NAME",
+      hideParamSyntax = true,
+      description = {
+        "level NAME, run NAME, hole NAME (like H3), or",
+        "slice with where it is: \"west 12 ft\", \"south 3 m\", \"floor 4 ft\""
+      })
+  List<String> of;
+
+  @Option(names = "--out", required = true, paramLabel = "FILE", description = "the PNG file")
+  Path out;
+
+  @Option(names = "--size", paramLabel = "WxH", description = "in pixels (usual: 1600x1000)")
+  String size = "1600x1000";
+
+  @Option(names = "--light", description = "a light ground, for print")
+  boolean light;
+
+  @Option(names = "--thick", paramLabel = "LENGTH", description = "of a slice (usual: 2 ft)")
+  String thick = "2 ft";
+
+  @Option(names = "--units", paramLabel = "UNITS", description = "ft-in or metric")
+  Optional<String> units = Optional.empty();
+
+  @Option(
+      names = {"--help", "-h"},
+      usageHelp = true,
+      description = "show this")
+  boolean help;
+
+  @CommandLine.Spec CommandLine.Model.CommandSpec spec;
+
+  private final PrintStream err;
+  private final Progress progress;
+
+  PictureVerb(PrintStream err, Progress progress) {
+    this.err = err;
+    this.progress = progress;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    int[] pixels = pixels();
+    double slab = length("--thick", thick);
+    if (!Naming.KINDS.contains(of.get(0))) {
+      throw wrong("--of: '" + of.get(0) + "' is not one of " + String.join(", ", Naming.KINDS));
+    }
+    String trouble = WholeFile.trouble(out);
+    if (!trouble.isEmpty()) {
+      throw wrong("--out " + out.getFileName() + ": " + trouble);
+    }
+    LiveHouse live = LiveHouse.open(house, progress);
+    LiveHouse.Judged judged = live.judged();
+    if (!judged.refusals().isEmpty()) {
+      err.print("holloway: the referee refuses the plan that was found, so it is not drawn:\n");
+      judged.refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
+      return 6;
+    }
+    Pictures pictures = new Pictures(live, judged, system(live));
+    check(pictures, slab);
+    progress.now("drawing");
+    byte[] png;
+    try (Offscreen draws = Offscreen.open()) {
+      Theme theme = light ? Theme.LIGHT : Theme.DUSK;
+      int most = Math.min(MOST, draws.most());
+      if (pixels[0] > most || pixels[1] > most) {
+        throw wrong("--size: the driver draws up to " + most + " pixels a side");
+      }
+      png =
+          draws.png(
+              sheet(
+                  pictures,
+                  slab,
+                  new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure())));
+    } catch (NoDisplay e) {
+      err.print("holloway: " + e.getMessage() + "\n");
+      return NO_DISPLAY;
+    }
+    WholeFile.write(out, png);
+    return 0;
+  }
+
+  private Sheet sheet(Pictures p, double slab, Pictures.Paper paper) {
+    String name = of.get(1);
+    return switch (of.get(0)) {
+      case "level" -> p.level(name, paper).orElseThrow();
+      case "run" -> p.run(name, paper).orElseThrow();
+      case "hole" -> p.hole(name, paper).orElseThrow();
+      default -> p.slice(Naming.slice(name, slab), paper);
+    };
+  }
+
+  /** Refuses a name that the house does not have, before anything is drawn. */
+  private void check(Pictures p, double slab) {
+    String name = of.get(1);
+    List<String> known =
+        switch (of.get(0)) {
+          case "level" -> p.model().storeys().stream().map(Storey::name).toList();
+          case "run" -> p.model().cables().stream().map(Cable::id).toList();
+          case "hole" -> p.model().pins().stream().map(Pin::label).toList();
+          default -> {
+            sliced(name, slab);
+            yield List.of(name);
+          }
+        };
+    boolean id = p.model().findPin(name).isPresent() && of.get(0).equals("hole");
+    if (!id && known.stream().noneMatch(name::equals)) {
+      throw wrong(
+          "--of: no %s '%s'; there are: %s".formatted(of.get(0), name, String.join(", ", known)));
+    }
+  }
+
+  private void sliced(String name, double slab) {
+    try {
+      Naming.slice(name, slab);
+    } catch (IllegalArgumentException e) {
+      throw wrong("--of: " + e.getMessage());
+    }
+  }
+
+  private double length(String option, String text) {
+    try {
+      double metres = LengthParser.parse(text).value().toMetres();
+      if (metres <= 0) {
+        throw new IllegalArgumentException("'" + text + "' is not over 0");
+      }
+      return metres;
+    } catch (IllegalArgumentException e) {
+      throw wrong(option + ": " + e.getMessage());
+    }
+  }
+
+  private int[] pixels() {
+    Matcher m = Pattern.compile("(\\d{1,5})[xX](\\d{1,5})").matcher(size);
+    if (!m.matches()) {
+      throw wrong("--size: '" + size + "' is not like 1600x1000");
+    }
+    int w = Integer.parseInt(m.group(1));
+    int h = Integer.parseInt(m.group(2));
+    if (w < 320 || h < 240 || w > MOST || h > MOST) {
+      throw wrong("--size: from 320x240 to " + MOST + "x" + MOST + ", not " + size);
+    }
+    return new int[] {w, h};
+  }
+
+  private UnitSystem system(LiveHouse live) {
+    if (units.isEmpty()) {
+      return live.units();
+    }
+    return switch (units.get()) {
+      case "ft-in" -> UnitSystem.FT_IN;
+      case "metric" -> UnitSystem.METRIC;
+      default -> throw wrong("--units: '" + units.get() + "' is not one of ft-in, metric");
+    };
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

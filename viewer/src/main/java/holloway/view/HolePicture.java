@@ -1,0 +1,138 @@
+package holloway.view;
+
+import holloway.look.Area;
+import holloway.look.Bodies;
+import holloway.look.Canvas;
+import holloway.look.Mark;
+import holloway.look.Pane;
+import holloway.look.Rgb;
+import holloway.look.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+import org.joml.Vector4f;
+
+/** One hole from both sides, each as a person there sees it, with the tape lines to measure by. */
+final class HolePicture {
+  private final Model model;
+  private final HoleSheet hole;
+  private final Page page;
+  private final List<Pane> panes = new ArrayList<>();
+
+  HolePicture(Model model, HoleSheet hole, Page page) {
+    this.model = model;
+    this.hole = hole;
+    this.page = page;
+  }
+
+  Sheet sheet() {
+    page.title(model.name() + ": hole " + hole.pin().label(), hole.what());
+    boolean beside = page.model.width() >= page.model.height();
+    Area m = page.model;
+    float gap = Math.round(page.size() * 0.5f);
+    Area first =
+        beside
+            ? new Area(m.x() + gap, m.y(), m.width() / 2 - 1.5f * gap, m.height() - gap)
+            : new Area(m.x() + gap, m.y(), m.width() - 2 * gap, m.height() / 2 - 1.5f * gap);
+    Area second =
+        beside
+            ? new Area(m.x() + m.width() / 2 + gap / 2, m.y(), first.width(), first.height())
+            : new Area(first.x(), m.y() + m.height() / 2 + gap / 2, first.width(), first.height());
+    side(first, true);
+    side(second, false);
+    column();
+    return new Sheet(page.width, page.height, page.theme, panes, page.canvas.marks());
+  }
+
+  private void side(Area area, boolean drill) {
+    Vector3fc here = drill ? hole.a() : hole.b();
+    Vector3fc there = drill ? hole.b() : hole.a();
+    List<TapeMark> tapes = drill ? hole.tapesA() : hole.tapesB();
+    Vector3f look = new Vector3f(there).sub(here);
+    if (look.lengthSquared() < 1e-10f) {
+      look.set(0, 1, 0);
+    }
+    look.normalize();
+    List<Vector3fc> seen = new ArrayList<>(List.of(here));
+    for (TapeMark t : tapes) {
+      seen.add(t.from());
+      seen.add(t.to());
+    }
+    float title = page.size() * 1.9f;
+    Area body = new Area(area.x(), area.y() + title, area.width(), area.height() - title);
+    Eye eye = Eye.on(seen, look, up(look), body, 1.5f, 0.2f);
+    Pane pane = pane(body, eye, here, look, tapes);
+    panes.add(pane);
+    frame(area, body, drill);
+    new TapeLines(page, pane, body).draw(hole, here, tapes, look);
+  }
+
+  /** Up is up; looking up or down, north is up, as on the plan. */
+  private static Vector3f up(Vector3f look) {
+    return Math.abs(look.z) > 0.7f ? new Vector3f(0, 1, 0) : new Vector3f(0, 0, 1);
+  }
+
+  private Pane pane(Area body, Eye eye, Vector3fc here, Vector3f look, List<TapeMark> tapes) {
+    // What stands between the person and the place would hide it; the tapes' landmarks must not go.
+    float before = 0.10f;
+    for (TapeMark t : tapes) {
+      before = Math.max(before, depth(t.from(), here, look) + 0.03f);
+    }
+    float behind = hole.a().distance(hole.b()) + 0.5f;
+    Vector4f near = new Vector4f(look, before - look.dot(here));
+    Vector4f far = new Vector4f(-look.x, -look.y, -look.z, behind + look.dot(here));
+    Bodies bodies =
+        new Painted(model, page.theme)
+            .solid(p -> p.centre().distance(here) < 30)
+            .lit(s -> hole.between().contains(s.id()))
+            .bodies();
+    bodies.tubes.addAll(
+        new Painted(model, page.theme)
+            .cables(c -> hole.pin().runs().contains(c.id()), 1)
+            .bodies()
+            .tubes);
+    return new Pane(
+        (int) body.x(),
+        (int) body.y(),
+        (int) body.width(),
+        (int) body.height(),
+        eye.view(),
+        eye.projection(),
+        List.of(near, far),
+        bodies,
+        5 * page.canvas.scale());
+  }
+
+  /** How far a point is on the person's side of the place. */
+  private static float depth(Vector3fc p, Vector3fc here, Vector3f look) {
+    return -new Vector3f(p).sub(here).dot(look);
+  }
+
+  private void frame(Area area, Area body, boolean drill) {
+    Canvas c = page.canvas;
+    float s = page.size();
+    String text = drill ? "Drill here: " + hole.from() : "The bit comes out: " + hole.out();
+    c.word(
+        area.x(), area.y() + s * 0.3f, c.fitted(text, s, true, area.width()), s, true, page.ink());
+    int line = Rgb.with(page.theme.ink(), 0.22);
+    float w = Math.max(1, c.scale());
+    c.add(new Mark.Line(body.x(), body.y(), body.right(), body.y(), w, line));
+    c.add(new Mark.Line(body.x(), body.bottom(), body.right(), body.bottom(), w, line));
+    c.add(new Mark.Line(body.x(), body.y(), body.x(), body.bottom(), w, line));
+    c.add(new Mark.Line(body.right(), body.y(), body.right(), body.bottom(), w, line));
+  }
+
+  private void column() {
+    for (HoleSheet.Line l : hole.lines()) {
+      page.heading(l.title());
+      l.words().forEach(w -> page.words(w, page.ink()));
+    }
+    page.heading("Runs through it");
+    for (Cable c : model.cables()) {
+      if (hole.pin().runs().contains(c.id()) && page.room(2)) {
+        page.run(c, "");
+      }
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package holloway.view;
+
+import holloway.look.Area;
+import holloway.look.Bodies;
+import holloway.look.Pane;
+import holloway.look.Placer;
+import holloway.look.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+import org.joml.Vector4f;
+
+/** One level from above, its walls cut at the height of the chest: studs, hollows, runs, holes. */
+final class LevelPicture {
+  private static final float CHEST = 1.25f;
+
+  private final Model model;
+  private final Storey storey;
+  private final Page page;
+
+  LevelPicture(Model model, Storey storey, Page page) {
+    this.model = model;
+    this.storey = storey;
+    this.page = page;
+  }
+
+  Sheet sheet() {
+    List<RoomMark> rooms = model.rooms().stream().filter(r -> r.level() == storey.order()).toList();
+    List<Vector3fc> all = new ArrayList<>();
+    rooms.forEach(r -> all.addAll(r.outline()));
+    model.pieces().stream().filter(this::isWall).forEach(p -> corners(p, all));
+    Area free = page.model.inset(page.size() * 2.6f);
+    Eye eye =
+        Eye.on(
+            all,
+            new Vector3f(0, 0, -1),
+            new Vector3f(0, 1, 0),
+            page.model,
+            1,
+            (page.model.width() - free.width()) / 2 / page.model.width());
+    Pane pane = pane(eye);
+    marks(pane, eye, rooms, all);
+    column();
+    return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
+  }
+
+  private static void corners(Piece p, List<Vector3fc> to) {
+    to.add(new Vector3f(p.centre()).add(p.reach()));
+    to.add(new Vector3f(p.centre()).sub(p.reach()));
+  }
+
+  private boolean isWall(Piece p) {
+    return p.level() == storey.order() && !p.flat();
+  }
+
+  private boolean here(float z) {
+    return z >= storey.low() && z < storey.high();
+  }
+
+  private Pane pane(Eye eye) {
+    float cut = storey.floor() + CHEST;
+    Bodies bodies =
+        new Painted(model, page.theme)
+            .solid(p -> isWall(p) || standsHere(p, cut))
+            .lit(s -> here(s.centre().z()) && s.centre().z() - reach(s) < cut)
+            .cables(c -> true, 1)
+            .bodies();
+    Floors.add(bodies, model, storey.order(), page.theme);
+    return new Pane(
+        (int) page.model.x(),
+        (int) page.model.y(),
+        (int) page.model.width(),
+        (int) page.model.height(),
+        eye.view(),
+        eye.projection(),
+        List.of(new Vector4f(0, 0, -1, cut)),
+        List.of(new Vector4f(0, 0, 1, -storey.low()), new Vector4f(0, 0, -1, storey.high())),
+        bodies,
+        4.2f * page.canvas.scale());
+  }
+
+  private static float reach(Space s) {
+    return Math.abs(s.u().z()) + Math.abs(s.v().z()) + Math.abs(s.w().z());
+  }
+
+  /** Obstacles, stairs and masonry that stand on this floor. */
+  private boolean standsHere(Piece p, float cut) {
+    float low = p.centre().z() - p.reach().z;
+    boolean stands =
+        switch (p.kind()) {
+          case OBSTACLE, STAIR, MASONRY, POST, NOT_OURS -> true;
+          default -> false;
+        };
+    return stands && p.level() == storey.order() && low < cut;
+  }
+
+  private void marks(Pane pane, Eye eye, List<RoomMark> rooms, List<Vector3fc> all) {
+    Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
+    placer.keepFree(page.scaleBar(eye));
+    Marks marks = new Marks(page.canvas, pane, placer);
+    dimensions(pane, all);
+    rooms.forEach(r -> marks.name(r.middle(), r.name()));
+    model.pins().stream().filter(p -> here(p.middle().z)).forEach(p -> marks.pin(p, false));
+    model.ends().stream().filter(e -> here(e.at().z())).forEach(marks::end);
+    marks.finish();
+  }
+
+  /** The whole width and depth, outside to outside. */
+  private void dimensions(Pane pane, List<Vector3fc> all) {
+    Vector3f low = new Vector3f(Float.MAX_VALUE);
+    Vector3f high = new Vector3f(-Float.MAX_VALUE);
+    for (Vector3fc p : all) {
+      low.min(p);
+      high.max(p);
+    }
+    Vector3f a = pane.pixel(new Vector3f(low.x, high.y, 0));
+    Vector3f b = pane.pixel(new Vector3f(high.x, high.y, 0));
+    Vector3f c = pane.pixel(new Vector3f(low.x, low.y, 0));
+    float off = page.size() * 1.1f;
+    dimension(a.x, a.y - off, b.x, b.y - off, high.x - low.x);
+    dimension(a.x - off, a.y, c.x - off, c.y, high.y - low.y);
+  }
+
+  private void dimension(float x0, float y0, float x1, float y1, float metres) {
+    page.canvas.dimension(x0, y0, x1, y1, page.theme.quiet());
+    String text = page.length(metres);
+    Area box = page.canvas.label(text, page.size(), false);
+    float mx = (x0 + x1) / 2;
+    float my = (y0 + y1) / 2;
+    boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
+    float x = upright ? Math.max(2, mx - box.width() / 2) : mx - box.width() / 2;
+    page.canvas.plated(
+        new Area(x, my - box.height() / 2, box.width(), box.height()),
+        text,
+        page.size(),
+        false,
+        page.quiet());
+  }
+
+  private void column() {
+    page.title(
+        model.name() + ": " + storey.name() + " level",
+        "from above, walls cut " + page.length(CHEST) + " over the floor; north is up");
+    TreeSet<String> here = new TreeSet<>();
+    for (Cable c : model.cables()) {
+      if (c.points().stream().anyMatch(p -> here(p.z()))) {
+        here.add(c.id());
+      }
+    }
+    page.heading("Runs that pass here");
+    for (Cable c : model.cables()) {
+      if (here.contains(c.id()) && page.room(7)) {
+        page.run(c, page.length(c.length()));
+      }
+    }
+    page.heading("Signs");
+    Signs.holes(page);
+    Signs.ends(page);
+    Signs.lit(page);
+  }
+}

@@ -1,0 +1,107 @@
+package holloway.view;
+
+import holloway.look.Area;
+import holloway.look.Canvas;
+import holloway.look.Mark;
+import holloway.look.Pane;
+import holloway.look.Placer;
+import holloway.look.Rgb;
+import holloway.look.Theme;
+import java.util.ArrayList;
+import java.util.List;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+
+/** Pins, ends and names over a pane: marks first, then labels where there is room for them. */
+final class Marks {
+  private final Canvas canvas;
+  private final Pane pane;
+  private final Placer placer;
+  private final List<Runnable> labels = new ArrayList<>();
+
+  Marks(Canvas canvas, Pane pane, Placer placer) {
+    this.canvas = canvas;
+    this.pane = pane;
+    this.placer = placer;
+  }
+
+  /** A hole and its label; strong when it is the one that the picture is about. */
+  void pin(Pin p, boolean strong) {
+    Vector3f at = pane.pixel(p.middle());
+    if (!pane.holds(at.x, at.y)) {
+      return;
+    }
+    Theme t = canvas.theme();
+    int colour = p.breaksLaw() ? t.warn() : t.pin();
+    free(at, canvas.pinRadius() + 2);
+    labels.add(() -> ring(at, p, colour, strong));
+  }
+
+  private void ring(Vector3f at, Pin p, int colour, boolean strong) {
+    // Not by colour alone: a hole that breaks the law says so.
+    String text = p.label() + (p.breaksLaw() ? " !" : "");
+    float size = canvas.size() * (strong ? 1.15f : 1);
+    Area box = canvas.label(text, size, true);
+    Area to = placer.beside(at.x, at.y, box.width(), box.height(), canvas.pinRadius() + 1);
+    canvas.leader(at.x, at.y, to, canvas.theme().ink());
+    canvas.pin(at.x, at.y, colour);
+    canvas.plated(to, text, size, true, Rgb.opaque(colour));
+  }
+
+  /** The cabinet as a square, an outlet as a diamond, with its name. */
+  void end(EndMark e) {
+    Vector3f at = pane.pixel(e.at());
+    if (!pane.holds(at.x, at.y)) {
+      return;
+    }
+    free(at, 8 * canvas.scale());
+    labels.add(
+        () -> {
+          Area box = canvas.label(e.name(), canvas.size(), false);
+          Area to = placer.beside(at.x, at.y, box.width(), box.height(), 9 * canvas.scale());
+          canvas.leader(at.x, at.y, to, canvas.theme().ink());
+          sign(canvas, at.x, at.y, e.cabinet());
+          canvas.plated(to, e.name(), canvas.size(), false, Rgb.opaque(canvas.theme().ink()));
+        });
+  }
+
+  static void sign(Canvas canvas, float x, float y, boolean cabinet) {
+    float r = (cabinet ? 7.5f : 8) * canvas.scale();
+    int ink = Rgb.opaque(canvas.theme().ink());
+    int rim = Rgb.opaque(canvas.theme().plate());
+    if (cabinet) {
+      canvas.add(new Mark.Slab(x - r - 1.5f, y - r - 1.5f, 2 * r + 3, 2 * r + 3, 0, rim));
+      canvas.add(new Mark.Slab(x - r, y - r, 2 * r, 2 * r, 0, ink));
+      return;
+    }
+    diamond(canvas, x, y, r + 2, rim);
+    diamond(canvas, x, y, r, ink);
+  }
+
+  private static void diamond(Canvas canvas, float x, float y, float r, int colour) {
+    canvas.add(new Mark.Wedge(x, y - r, x + r, y, x - r, y, colour));
+    canvas.add(new Mark.Wedge(x, y + r, x + r, y, x - r, y, colour));
+  }
+
+  /** A quiet name on its place, like that of a room; nothing is put over it later. */
+  void name(Vector3fc at, String text) {
+    Vector3f p = pane.pixel(at);
+    float size = canvas.size();
+    float w = canvas.width(text, size, false);
+    Area box = new Area(p.x - w / 2, p.y - size / 2, w, size);
+    if (!pane.holds(box.x(), box.y()) || !pane.holds(box.right(), box.bottom())) {
+      return;
+    }
+    placer.keepFree(box);
+    canvas.centred(p.x, p.y, text, size, false, Rgb.opaque(canvas.theme().quiet()));
+  }
+
+  private void free(Vector3f at, float r) {
+    placer.keepFree(new Area(at.x - r, at.y - r, 2 * r, 2 * r));
+  }
+
+  /** Draws the labels, once all marks are known. */
+  void finish() {
+    labels.forEach(Runnable::run);
+  }
+}

@@ -1,0 +1,130 @@
+package holloway.view;
+
+import holloway.look.Measure;
+import holloway.look.Sheet;
+import holloway.look.Theme;
+import holloway.pipeline.LiveHouse;
+import holloway.plan.Plan;
+import holloway.report.SeenWords;
+import holloway.schedule.HoleCard;
+import holloway.schedule.Tapes;
+import holloway.units.Length;
+import holloway.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Still pictures of a planned house, each a whole sheet of a size that is asked for. */
+public final class Pictures {
+  private final LiveHouse house;
+  private final LiveHouse.Judged judged;
+  private final Model model;
+  private final SeenWords words;
+  private final UnitSystem units;
+
+  public Pictures(LiveHouse house, LiveHouse.Judged judged, UnitSystem units) {
+    this.house = house;
+    this.judged = judged;
+    this.units = units;
+    this.model = Models.of(house.hollows(), judged.plan());
+    this.words = new SeenWords(house.placed(), house.request(), units);
+  }
+
+  public Model model() {
+    return model;
+  }
+
+  /** How large, in which colours, in which type. */
+  public record Paper(int width, int height, Theme theme, Measure measure) {}
+
+  private Page page(Paper p) {
+    return new Page(p.width(), p.height(), p.theme(), p.measure(), units);
+  }
+
+  /** A level from above; empty when there is none of that name. */
+  public Optional<Sheet> level(String name, Paper paper) {
+    return model.findStorey(name).map(s -> new LevelPicture(model, s, page(paper)).sheet());
+  }
+
+  public Sheet slice(Slice slice, Paper paper) {
+    return new SlicePicture(model, slice, page(paper)).sheet();
+  }
+
+  /** A run with its steps; empty when there is none of that id with a route. */
+  public Optional<Sheet> run(String id, Paper paper) {
+    return model
+        .findCable(id)
+        .map(c -> new RunPicture(model, c, words.steps(planned(id)), page(paper)).sheet());
+  }
+
+  private Plan.PlannedRun planned(String id) {
+    return judged.plan().runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** A hole by its label or id from both sides; empty when there is none. */
+  public Optional<Sheet> hole(String name, Paper paper) {
+    return judged.plan().holes().stream()
+        .filter(h -> h.label().equalsIgnoreCase(name) || h.id().equals(name))
+        .findFirst()
+        .map(h -> new HolePicture(model, sheet(h), page(paper)).sheet());
+  }
+
+  /** What is drawn and told of one hole. */
+  HoleSheet sheet(Plan.PlannedHole h) {
+    Pin pin = model.findPin(h.id()).orElseThrow();
+    Optional<Tapes> tapes = Optional.ofNullable(judged.tapes().get(h.id()));
+    HoleCard card = judged.cards().get(h.id());
+    return new HoleSheet(
+        pin,
+        words.what(h),
+        tapes.map(t -> Models.metres(t.a())).orElseGet(() -> Models.metres(h.axis().get(0))),
+        tapes.map(t -> Models.metres(t.b())).orElseGet(() -> Models.metres(h.axis().get(1))),
+        marks(tapes.map(Tapes::sideA).orElse(List.of())),
+        marks(tapes.map(Tapes::sideB).orElse(List.of())),
+        words.stand(h),
+        out(h, tapes),
+        h.between(),
+        lines(h, Optional.ofNullable(card)));
+  }
+
+  private List<TapeMark> marks(List<Tapes.Line> lines) {
+    return lines.stream()
+        .map(
+            l ->
+                new TapeMark(
+                    Models.metres(l.from()),
+                    Models.metres(l.to()),
+                    units.format(new Length(l.nm())),
+                    l.landmark()))
+        .toList();
+  }
+
+  /** The hollow on the far side, by what runs say of it. */
+  private String out(Plan.PlannedHole h, Optional<Tapes> tapes) {
+    boolean turned =
+        tapes
+            .flatMap(t -> house.hollows().findSite(h.id()).map(s -> !s.a().equals(t.a())))
+            .orElse(false);
+    return words.hollow(judged.plan(), h.between().get(turned ? 0 : 1));
+  }
+
+  private List<HoleSheet.Line> lines(Plan.PlannedHole h, Optional<HoleCard> card) {
+    List<HoleSheet.Line> out = new ArrayList<>();
+    card.flatMap(c -> words.caution(h, c))
+        .ifPresent(c -> out.add(new HoleSheet.Line("Check first", List.of(c))));
+    out.add(new HoleSheet.Line("Where", List.of(words.where(h))));
+    List<String> make = new ArrayList<>(List.of(words.method(h)));
+    card.ifPresent(c -> make.add(words.bit(c)));
+    card.filter(c -> !c.angle().isEmpty()).ifPresent(c -> make.add(c.angle()));
+    out.add(new HoleSheet.Line("Make it", make));
+    card.filter(c -> !c.breakthrough().isEmpty())
+        .ifPresent(c -> out.add(new HoleSheet.Line("Comes out", List.of(c.breakthrough()))));
+    card.filter(c -> c.toleranceMm() > 0)
+        .ifPresent(
+            c ->
+                out.add(
+                    new HoleSheet.Line(
+                        "May be off by", List.of(units.format(Length.mm(c.toleranceMm()))))));
+    return out;
+  }
+}

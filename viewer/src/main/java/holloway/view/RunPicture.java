@@ -1,0 +1,212 @@
+package holloway.view;
+
+import holloway.look.Area;
+import holloway.look.Bodies;
+import holloway.look.Mark;
+import holloway.look.Pane;
+import holloway.look.Placer;
+import holloway.look.Rgb;
+import holloway.look.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+
+/** One run from end to end in the timber that it passes, its steps numbered and told beside it. */
+final class RunPicture {
+  /** Timber farther from the run than this is left out. */
+  private static final float NEAR = 0.45f;
+
+  private final Model model;
+  private final Cable cable;
+  private final List<String> steps;
+  private final Page page;
+
+  /**
+   * @param steps what is done, in words, one for each step of the run
+   */
+  RunPicture(Model model, Cable cable, List<String> steps, Page page) {
+    this.model = model;
+    this.cable = cable;
+    this.steps = steps;
+    this.page = page;
+  }
+
+  Sheet sheet() {
+    Vector3f look = new Vector3f(-0.50f, 0.70f, -0.52f);
+    Eye eye = Eye.on(cable.points(), look, new Vector3f(0, 0, 1), page.model, 3, 0.13f);
+    Bodies bodies =
+        new Painted(model, page.theme)
+            .solid(p -> !p.isSkin() && !isSheet(p) && near(p))
+            .lit(s -> s.runs().contains(cable.id()))
+            .cable(cable, 0, Integer.MAX_VALUE, 1, 1)
+            .bodies();
+    Pane pane =
+        new Pane(
+            (int) page.model.x(),
+            (int) page.model.y(),
+            (int) page.model.width(),
+            (int) page.model.height(),
+            eye.view(),
+            eye.projection(),
+            List.of(),
+            bodies,
+            7 * page.canvas.scale());
+    outlines(pane);
+    marks(pane, eye);
+    column();
+    return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
+  }
+
+  /** Boards and slabs would hide the run from above. */
+  private static boolean isSheet(Piece p) {
+    return switch (p.kind()) {
+      case SUBFLOOR, SLAB, LINING, CLADDING, NOT_OURS -> true;
+      default -> false;
+    };
+  }
+
+  private boolean near(Piece p) {
+    for (int i = 0; i + 1 < cable.points().size(); i++) {
+      if (gap(p, cable.points().get(i), cable.points().get(i + 1)) < NEAR) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** About how far a piece is from a stretch: looked at every twenty centimetres. */
+  private static float gap(Piece p, Vector3fc a, Vector3fc b) {
+    int parts = Math.max(1, (int) Math.ceil(a.distance(b) / 0.2f));
+    Vector3f reach = p.reach();
+    float least = Float.MAX_VALUE;
+    for (int i = 0; i <= parts; i++) {
+      Vector3f at = new Vector3f(a).lerp(b, (float) i / parts).sub(p.centre()).absolute();
+      Vector3f out = at.sub(reach).max(new Vector3f());
+      least = Math.min(least, out.length());
+    }
+    return least;
+  }
+
+  /** The rooms' floors as lines, for where one is. */
+  private void outlines(Pane pane) {
+    for (RoomMark r : model.rooms()) {
+      int colour = Rgb.with(page.theme.ink(), 0.20);
+      for (int i = 0; i < r.outline().size(); i++) {
+        Vector3f a = pane.pixel(r.outline().get(i));
+        Vector3f b = pane.pixel(r.outline().get((i + 1) % r.outline().size()));
+        if (inside(a) || inside(b)) {
+          page.canvas.add(new Mark.Line(a.x, a.y, b.x, b.y, 1.2f * page.canvas.scale(), colour));
+        }
+      }
+    }
+  }
+
+  private boolean inside(Vector3f p) {
+    Area a = page.model;
+    return p.x >= a.x() && p.x <= a.right() && p.y >= a.y() && p.y <= a.bottom();
+  }
+
+  private void marks(Pane pane, Eye eye) {
+    Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
+    placer.keepFree(page.scaleBar(eye));
+    Marks marks = new Marks(page.canvas, pane, placer);
+    model.pins().stream()
+        .filter(p -> p.runs().contains(cable.id()))
+        .forEach(p -> marks.pin(p, true));
+    for (EndMark e : model.ends()) {
+      boolean own =
+          e.at().distance(cable.points().get(0)) < 0.01f
+              || e.at().distance(cable.points().get(cable.points().size() - 1)) < 0.01f;
+      if (own) {
+        marks.end(e);
+      }
+    }
+    numbers(pane, placer);
+    marks.finish();
+    for (RoomMark r : model.rooms()) {
+      marks.name(r.middle(), r.name());
+    }
+  }
+
+  /** The number of each leg at its middle. */
+  private void numbers(Pane pane, Placer placer) {
+    List<Runnable> draw = new ArrayList<>();
+    for (int s = 0; s < steps.size(); s++) {
+      if (steps.get(s).isEmpty()) {
+        continue;
+      }
+      Vector3f at = pane.pixel(middle(s));
+      String text = String.valueOf(number(s));
+      float size = page.size();
+      float r = size * 0.72f;
+      placer.keepFree(new Area(at.x - 2, at.y - 2, 4, 4));
+      draw.add(
+          () -> {
+            Area to = placer.beside(at.x, at.y, 2 * r, 2 * r, 3 * page.canvas.scale());
+            page.canvas.leader(at.x, at.y, to, page.theme.run(cable.number()));
+            ball(to.midX(), to.midY(), r, text);
+          });
+    }
+    draw.forEach(Runnable::run);
+  }
+
+  private void ball(float x, float y, float r, String text) {
+    page.canvas.add(new Mark.Disc(x, y, r, Rgb.opaque(page.theme.plate())));
+    page.canvas.add(
+        new Mark.Ring(
+            x, y, r, 1.6f * page.canvas.scale(), Rgb.opaque(page.theme.run(cable.number()))));
+    page.canvas.centred(x, y, text, page.size() * 0.95f, true, page.ink());
+  }
+
+  private int number(int step) {
+    int n = 0;
+    for (int i = 0; i <= step; i++) {
+      n += steps.get(i).isEmpty() ? 0 : 1;
+    }
+    return n;
+  }
+
+  /** Half-way along a step. */
+  private Vector3f middle(int step) {
+    List<Vector3fc> own = new ArrayList<>();
+    for (int i = 0; i < cable.points().size(); i++) {
+      boolean begins = i + 1 < cable.points().size() && cable.steps().get(i + 1) == step;
+      if (cable.steps().get(i) == step || begins) {
+        own.add(cable.points().get(i));
+      }
+    }
+    if (own.isEmpty()) {
+      return new Vector3f(cable.points().get(0));
+    }
+    float half = 0;
+    for (int i = 0; i + 1 < own.size(); i++) {
+      half += own.get(i).distance(own.get(i + 1)) / 2;
+    }
+    for (int i = 0; i + 1 < own.size(); i++) {
+      float d = own.get(i).distance(own.get(i + 1));
+      if (d >= half && d > 0) {
+        return new Vector3f(own.get(i)).lerp(own.get(i + 1), half / d);
+      }
+      half -= d;
+    }
+    return new Vector3f(own.get(own.size() - 1));
+  }
+
+  private void column() {
+    page.title(
+        model.name() + ": " + cable.id(),
+        page.length(cable.length()) + " of cable; seen from the south-east and above");
+    page.run(cable, page.length(cable.length()));
+    page.heading("The way");
+    for (int s = 0; s < steps.size(); s++) {
+      if (!steps.get(s).isEmpty()) {
+        page.paragraph(number(s) + ".  " + steps.get(s), page.ink(), 0);
+      }
+    }
+    page.heading("Signs");
+    Signs.holes(page);
+    Signs.lit(page);
+    Signs.faint(page);
+  }
+}
