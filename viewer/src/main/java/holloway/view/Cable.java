@@ -11,6 +11,7 @@ import org.joml.Vector3fc;
  * @param points metres, from its first end to its last
  * @param steps for each point, the step of the plan's run that it ends, from 0
  * @param radius metres
+ * @param length of cable on the way, in words
  */
 public record Cable(
     String id,
@@ -19,7 +20,7 @@ public record Cable(
     List<Vector3fc> points,
     List<Integer> steps,
     float radius,
-    double length) {
+    String length) {
   public Cable {
     points = List.copyOf(points);
     steps = List.copyOf(steps);

@@ -59,12 +59,12 @@ final class HolePicture {
       seen.add(t.from());
       seen.add(t.to());
     }
-    float title = page.size() * 1.9f;
+    float title = page.size() * 3.1f;
     Area body = new Area(area.x(), area.y() + title, area.width(), area.height() - title);
     Eye eye = Eye.on(seen, look, up(look), body, 1.5f, 0.2f);
     Pane pane = pane(body, eye, here, look, tapes);
     panes.add(pane);
-    frame(area, body, drill);
+    frame(area, body, drill, look);
     new TapeLines(page, pane, body).draw(hole, here, tapes, look);
   }
 
@@ -86,12 +86,8 @@ final class HolePicture {
         new Painted(model, page.theme)
             .solid(p -> p.centre().distance(here) < 30)
             .lit(s -> hole.between().contains(s.id()))
+            .only(c -> hole.pin().runs().contains(c.id()), 1)
             .bodies();
-    bodies.tubes.addAll(
-        new Painted(model, page.theme)
-            .cables(c -> hole.pin().runs().contains(c.id()), 1)
-            .bodies()
-            .tubes);
     return new Pane(
         (int) body.x(),
         (int) body.y(),
@@ -109,12 +105,39 @@ final class HolePicture {
     return -new Vector3f(p).sub(here).dot(look);
   }
 
-  private void frame(Area area, Area body, boolean drill) {
+  /** In which direction a pane looks, and so what is up in it. */
+  private static String looking(Vector3f look) {
+    if (Math.abs(look.z) > 0.7f) {
+      return look.z < 0
+          ? "seen from above, north is up"
+          : "seen from below: north is up, west is right";
+    }
+    boolean eastWest = Math.abs(look.x) > Math.abs(look.y);
+    String way = eastWest ? look.x > 0 ? "east" : "west" : look.y > 0 ? "north" : "south";
+    return "looking " + way;
+  }
+
+  private void frame(Area area, Area body, boolean drill, Vector3f look) {
     Canvas c = page.canvas;
     float s = page.size();
     String text = drill ? "Drill here: " + hole.from() : "The bit comes out: " + hole.out();
-    c.word(
-        area.x(), area.y() + s * 0.3f, c.fitted(text, s, true, area.width()), s, true, page.ink());
+    float y = area.y() + s * 0.3f;
+    for (String line : c.lines(text, s, true, area.width()).stream().limit(2).toList()) {
+      c.word(area.x(), y, line, s, true, page.ink());
+      y += s * 1.3f;
+    }
+    String how = looking(look);
+    Area plate = c.label(how, s * 0.9f, false);
+    c.plated(
+        new Area(
+            body.x() + s * 0.4f,
+            body.bottom() - plate.height() - s * 0.4f,
+            plate.width(),
+            plate.height()),
+        how,
+        s * 0.9f,
+        false,
+        page.quiet());
     int line = Rgb.with(page.theme.ink(), 0.22);
     float w = Math.max(1, c.scale());
     c.add(new Mark.Line(body.x(), body.y(), body.right(), body.y(), w, line));

@@ -5,6 +5,7 @@ import holloway.look.Bodies;
 import holloway.look.Pane;
 import holloway.look.Placer;
 import holloway.look.Sheet;
+import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -14,7 +15,8 @@ import org.joml.Vector4f;
 
 /** One level from above, its walls cut at the height of the chest: studs, hollows, runs, holes. */
 final class LevelPicture {
-  private static final float CHEST = 1.25f;
+  private static final float CHEST_FEET = 1.2192f;
+  private static final float CHEST_METRIC = 1.2f;
 
   private final Model model;
   private final Storey storey;
@@ -60,7 +62,7 @@ final class LevelPicture {
   }
 
   private Pane pane(Eye eye) {
-    float cut = storey.floor() + CHEST;
+    float cut = storey.floor() + chest();
     Bodies bodies =
         new Painted(model, page.theme)
             .solid(p -> isWall(p) || standsHere(p, cut))
@@ -79,6 +81,10 @@ final class LevelPicture {
         List.of(new Vector4f(0, 0, 1, -storey.low()), new Vector4f(0, 0, -1, storey.high())),
         bodies,
         4.2f * page.canvas.scale());
+  }
+
+  private float chest() {
+    return page.units == UnitSystem.METRIC ? CHEST_METRIC : CHEST_FEET;
   }
 
   private static float reach(Space s) {
@@ -102,8 +108,8 @@ final class LevelPicture {
     Marks marks = new Marks(page.canvas, pane, placer);
     dimensions(pane, all);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
-    model.pins().stream().filter(p -> here(p.middle().z)).forEach(p -> marks.pin(p, false));
     model.ends().stream().filter(e -> here(e.at().z())).forEach(marks::end);
+    model.pins().stream().filter(p -> here(p.middle().z)).forEach(p -> marks.pin(p, false));
     marks.finish();
   }
 
@@ -142,7 +148,7 @@ final class LevelPicture {
   private void column() {
     page.title(
         model.name() + ": " + storey.name() + " level",
-        "from above, walls cut " + page.length(CHEST) + " over the floor; north is up");
+        "from above, walls cut " + page.length(chest()) + " over the floor; north is up");
     TreeSet<String> here = new TreeSet<>();
     for (Cable c : model.cables()) {
       if (c.points().stream().anyMatch(p -> here(p.z()))) {
@@ -152,7 +158,7 @@ final class LevelPicture {
     page.heading("Runs that pass here");
     for (Cable c : model.cables()) {
       if (here.contains(c.id()) && page.room(7)) {
-        page.run(c, page.length(c.length()));
+        page.run(c, c.length());
       }
     }
     page.heading("Signs");

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 import org.locationtech.jts.geom.Point;
@@ -30,12 +31,14 @@ public final class Models {
   private static final float NM = 1e-9f;
 
   private final HollowHouse house;
+  private final DoubleFunction<String> length;
   private final Plan plan;
   private final Placed placed;
   private final List<Storey> storeys;
   private final Map<String, Integer> levels = new HashMap<>();
 
-  private Models(HollowHouse house, Plan plan) {
+  private Models(HollowHouse house, Plan plan, DoubleFunction<String> length) {
+    this.length = length;
     this.house = house;
     this.plan = plan;
     this.placed = house.framed().placed();
@@ -43,8 +46,11 @@ public final class Models {
     this.storeys = storeys();
   }
 
-  public static Model of(HollowHouse house, Plan plan) {
-    return new Models(house, plan).model();
+  /**
+   * @param length puts metres of cable into words
+   */
+  public static Model of(HollowHouse house, Plan plan, DoubleFunction<String> length) {
+    return new Models(house, plan, length).model();
   }
 
   private Model model() {
@@ -227,7 +233,8 @@ public final class Models {
       }
       if (points.size() > 1) {
         float radius = holloway.catalog.Cable.get(r.cable()).outside().nm() * NM / 2;
-        out.add(new Cable(r.id(), n, Theme.dash(n), points, steps, radius, r.routeM()));
+        out.add(
+            new Cable(r.id(), n, Theme.dash(n), points, steps, radius, length.apply(r.routeM())));
       }
     }
     return out;

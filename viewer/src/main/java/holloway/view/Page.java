@@ -106,9 +106,9 @@ final class Page {
 
   /** A line with a piece of a run before it. */
   void run(Cable c, String more) {
-    float sample = size() * 2.6f;
+    float sample = size() * 3.6f;
     canvas.sample(
-        side.x(), at + size() * 0.55f, sample, size() * 0.36f, theme.run(c.number()), c.dash());
+        side.x(), at + size() * 0.55f, sample, size() * 0.28f, theme.run(c.number()), c.dash());
     float x = side.x() + sample + size() * 0.6f;
     float end = canvas.width(more, size(), false);
     float most = side.right() - x - end - size() * 0.5f;

@@ -2,6 +2,7 @@ package holloway.view;
 
 import holloway.framing.MemberKind;
 import holloway.look.Bodies;
+import holloway.look.Rgb;
 import holloway.look.Solids;
 import holloway.look.Theme;
 import holloway.look.Tube;
@@ -16,6 +17,9 @@ public final class Painted {
   private static final float VEIL = 0.10f;
   private static final float GLOW = 0.26f;
   private static final float STAND_BACK = 0.28f;
+  private static final double FLOOR = 0.6;
+  private static final double CUT = 0.5;
+  private static final double SKIN = 0.45;
 
   private final Model model;
   private final Theme theme;
@@ -43,7 +47,32 @@ public final class Painted {
   private Painted pieces(Predicate<Piece> which, Solids to, float strength) {
     for (Piece p : model.pieces()) {
       if (which.test(p)) {
-        to.add(p.centre(), p.u(), p.v(), p.w(), colour(p), strength);
+        int colour = to == bodies.veils ? theme.veil() : colour(p);
+        to.add(p.centre(), p.u(), p.v(), p.w(), colour, strength);
+      }
+    }
+    return this;
+  }
+
+  /** As {@link #solid}, cut to a slice; what is cut shows it. */
+  public Painted solidIn(Slice slice, Predicate<Piece> which) {
+    for (Piece p : model.pieces()) {
+      if (which.test(p) && slice.touches(p.centre(), p.reach())) {
+        Trimmed t = Trimmed.to(p, slice);
+        int own = colour(p);
+        int shown = t.centre() == p.centre() ? own : Rgb.mix(own, theme.cut(), CUT);
+        bodies.solids.add(t.centre(), t.u(), t.v(), t.w(), shown, 1);
+      }
+    }
+    return this;
+  }
+
+  /** As {@link #solid}, of each piece only what lies near a cable, so that little hides it. */
+  public Painted solidNear(Predicate<Piece> which, Cable cable, float near) {
+    for (Piece p : model.pieces()) {
+      if (which.test(p)) {
+        Trimmed.of(p, cable, near)
+            .ifPresent(t -> bodies.solids.add(t.centre(), t.u(), t.v(), t.w(), colour(p), 1));
       }
     }
     return this;
@@ -65,10 +94,22 @@ public final class Painted {
    * @param fat how many times thicker than they are
    */
   public Painted cables(Predicate<Cable> wanted, float fat) {
+    return cables(wanted, fat, true);
+  }
+
+  /** Some cables and no other. */
+  public Painted only(Predicate<Cable> wanted, float fat) {
+    return cables(wanted, fat, false);
+  }
+
+  private Painted cables(Predicate<Cable> wanted, float fat, boolean standBack) {
     List<Bundles.Laid> laid = Bundles.of(model.cables());
     for (int i = 0; i < laid.size(); i++) {
       Cable c = model.cables().get(i);
       Bundles.Laid l = laid.get(i);
+      if (!standBack && !wanted.test(c)) {
+        continue;
+      }
       bodies.tubes.add(
           new Tube(
               l.points(),
@@ -102,12 +143,17 @@ public final class Painted {
   private int colour(Piece p) {
     MemberKind k = p.kind();
     if (p.isSkin()) {
-      return theme.veil();
+      return Rgb.mix(theme.veil(), theme.ground(), SKIN);
     }
     if (k == MemberKind.GLASS) {
       return theme.veil();
     }
-    if (k == MemberKind.MASONRY || k == MemberKind.SLAB || k == MemberKind.NOT_OURS) {
+    if (k == MemberKind.SLAB || k == MemberKind.SUBFLOOR) {
+      // Floors are the ground that everything stands out from.
+      int own = k == MemberKind.SLAB ? theme.slate() : theme.clayFlat();
+      return Rgb.mix(own, theme.ground(), FLOOR);
+    }
+    if (k == MemberKind.MASONRY || k == MemberKind.NOT_OURS) {
       return theme.slate();
     }
     if (k == MemberKind.OBSTACLE || k == MemberKind.BEAM) {

@@ -26,8 +26,8 @@ public final class Pictures {
     this.house = house;
     this.judged = judged;
     this.units = units;
-    this.model = Models.of(house.hollows(), judged.plan());
     this.words = new SeenWords(house.placed(), house.request(), units);
+    this.model = Models.of(house.hollows(), judged.plan(), words::cable);
   }
 
   public Model model() {

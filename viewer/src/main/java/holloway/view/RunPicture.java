@@ -15,7 +15,7 @@ import org.joml.Vector3fc;
 /** One run from end to end in the timber that it passes, its steps numbered and told beside it. */
 final class RunPicture {
   /** Timber farther from the run than this is left out. */
-  private static final float NEAR = 0.45f;
+  private static final float NEAR = 0.16f;
 
   private final Model model;
   private final Cable cable;
@@ -37,7 +37,7 @@ final class RunPicture {
     Eye eye = Eye.on(cable.points(), look, new Vector3f(0, 0, 1), page.model, 3, 0.13f);
     Bodies bodies =
         new Painted(model, page.theme)
-            .solid(p -> !p.isSkin() && !isSheet(p) && near(p))
+            .solidNear(p -> !isSheet(p), cable, NEAR)
             .lit(s -> s.runs().contains(cable.id()))
             .cable(cable, 0, Integer.MAX_VALUE, 1, 1)
             .bodies();
@@ -64,28 +64,6 @@ final class RunPicture {
       case SUBFLOOR, SLAB, LINING, CLADDING, NOT_OURS -> true;
       default -> false;
     };
-  }
-
-  private boolean near(Piece p) {
-    for (int i = 0; i + 1 < cable.points().size(); i++) {
-      if (gap(p, cable.points().get(i), cable.points().get(i + 1)) < NEAR) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** About how far a piece is from a stretch: looked at every twenty centimetres. */
-  private static float gap(Piece p, Vector3fc a, Vector3fc b) {
-    int parts = Math.max(1, (int) Math.ceil(a.distance(b) / 0.2f));
-    Vector3f reach = p.reach();
-    float least = Float.MAX_VALUE;
-    for (int i = 0; i <= parts; i++) {
-      Vector3f at = new Vector3f(a).lerp(b, (float) i / parts).sub(p.centre()).absolute();
-      Vector3f out = at.sub(reach).max(new Vector3f());
-      least = Math.min(least, out.length());
-    }
-    return least;
   }
 
   /** The rooms' floors as lines, for where one is. */
@@ -177,7 +155,12 @@ final class RunPicture {
       }
     }
     if (own.isEmpty()) {
-      return new Vector3f(cable.points().get(0));
+      // A step without length is where the one before it ends.
+      int last = 0;
+      for (int i = 0; i < cable.points().size(); i++) {
+        last = cable.steps().get(i) < step ? i : last;
+      }
+      return new Vector3f(cable.points().get(last));
     }
     float half = 0;
     for (int i = 0; i + 1 < own.size(); i++) {
@@ -196,8 +179,8 @@ final class RunPicture {
   private void column() {
     page.title(
         model.name() + ": " + cable.id(),
-        page.length(cable.length()) + " of cable; seen from the south-east and above");
-    page.run(cable, page.length(cable.length()));
+        cable.length() + " of cable; seen from the south-east and above");
+    page.run(cable, "");
     page.heading("The way");
     for (int s = 0; s < steps.size(); s++) {
       if (!steps.get(s).isEmpty()) {

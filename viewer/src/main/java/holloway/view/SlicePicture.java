@@ -40,7 +40,8 @@ final class SlicePicture {
     List<Vector4f> planes = slice.planes();
     Bodies bodies =
         new Painted(model, page.theme)
-            .solid(p -> slice.touches(p.centre(), p.reach()))
+            .solidIn(slice, p -> !lies(p))
+            .veiled(p -> slice.touches(p.centre(), p.reach()) && lies(p))
             .lit(s -> true)
             .cables(c -> true, 1)
             .bodies();
@@ -60,6 +61,12 @@ final class SlicePicture {
     return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
   }
 
+  /** Board that lies flat in the slice would hide all that is behind it. */
+  private boolean lies(Piece p) {
+    Vector3f r = p.reach();
+    return p.isSkin() && r.get(slice.axis()) <= Math.min(r.x, Math.min(r.y, r.z)) + 1e-4f;
+  }
+
   private void marks(Pane pane, Eye eye, List<Vector3fc> all) {
     Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
     placer.keepFree(page.scaleBar(eye));
@@ -70,8 +77,8 @@ final class SlicePicture {
     for (RoomMark r : model.rooms()) {
       inside(r).ifPresent(p -> marks.name(p, r.name()));
     }
-    model.pins().stream().filter(p -> slice.holds(p.middle())).forEach(p -> marks.pin(p, false));
     model.ends().stream().filter(e -> slice.holds(e.at())).forEach(marks::end);
+    model.pins().stream().filter(p -> slice.holds(p.middle())).forEach(p -> marks.pin(p, false));
     marks.finish();
   }
 
@@ -137,7 +144,7 @@ final class SlicePicture {
     for (Cable c : model.cables()) {
       boolean in = c.points().stream().anyMatch(slice::holds) || crosses(c);
       if (in && page.room(8)) {
-        page.run(c, page.length(c.length()));
+        page.run(c, c.length());
         any = true;
       }
     }

@@ -42,7 +42,7 @@ final class TapeLines {
     }
     if (tapes.isEmpty()) {
       String none = "nothing here to measure from: a pilot wire shows the place";
-      float y = body.bottom() - page.size() * 2;
+      float y = body.bottom() - page.size() * 4;
       Area plate = c.label(none, page.size(), false);
       c.plated(
           new Area(body.midX() - plate.width() / 2, y, plate.width(), plate.height()),
