@@ -18,7 +18,9 @@ public final class Main {
     PrintStream err =
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     Progress progress = System.console() == null ? Progress.SILENT : w -> err.println("  " + w);
-    int code = Holloway.run(args, out, err, new PictureVerb(err, progress));
+    int code =
+        Holloway.run(
+            args, out, err, new ViewVerb(out, err, progress), new PictureVerb(err, progress));
     out.flush();
     System.exit(code);
   }

@@ -26,8 +26,8 @@ public final class Window implements AutoCloseable {
   private final long window;
   private final Session session;
   private final Painter painter;
-  private final NkDraw draws = new NkDraw();
-  private final NkContext context = NkContext.calloc();
+  private final NkDraw draws;
+  private final NkContext context;
   private final Deque<Runnable> events = new ArrayDeque<>();
   private NkFonts fonts;
   private List<Area> panels = List.of();
@@ -50,6 +50,8 @@ public final class Window implements AutoCloseable {
     this.session = session;
     window = Start.window(width, height, session.title());
     painter = new Painter();
+    draws = new NkDraw();
+    context = NkContext.calloc();
     fonts = new NkFonts(painter.letters(), Canvas.TYPE);
     nk_init(context, draws.memory(), fonts.plain);
     listen();

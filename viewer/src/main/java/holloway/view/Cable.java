@@ -1,7 +1,9 @@
 package holloway.view;
 
 import holloway.look.Dash;
+import java.util.ArrayList;
 import java.util.List;
+import org.joml.Vector3f;
 import org.joml.Vector3fc;
 
 /**
@@ -24,5 +26,45 @@ public record Cable(
   public Cable {
     points = List.copyOf(points);
     steps = List.copyOf(steps);
+  }
+
+  /** Half-way along a step. */
+  public Vector3f middle(int step) {
+    List<Vector3fc> own = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      boolean begins = i + 1 < points.size() && steps.get(i + 1) == step;
+      if (steps.get(i) == step || begins) {
+        own.add(points.get(i));
+      }
+    }
+    if (own.isEmpty()) {
+      // A step without length is where the one before it ends.
+      int last = 0;
+      for (int i = 0; i < points.size(); i++) {
+        last = steps.get(i) < step ? i : last;
+      }
+      return new Vector3f(points.get(last));
+    }
+    return middle(own);
+  }
+
+  /** Half-way along all of it. */
+  public Vector3f middle() {
+    return middle(points);
+  }
+
+  private static Vector3f middle(List<Vector3fc> own) {
+    float half = 0;
+    for (int i = 0; i + 1 < own.size(); i++) {
+      half += own.get(i).distance(own.get(i + 1)) / 2;
+    }
+    for (int i = 0; i + 1 < own.size(); i++) {
+      float d = own.get(i).distance(own.get(i + 1));
+      if (d >= half && d > 0) {
+        return new Vector3f(own.get(i)).lerp(own.get(i + 1), half / d);
+      }
+      half -= d;
+    }
+    return new Vector3f(own.get(own.size() - 1));
   }
 }

@@ -74,6 +74,11 @@ public final class Models {
         high);
   }
 
+  /** A point of the plan in metres. */
+  public static Vector3f place(Point3 p) {
+    return metres(p);
+  }
+
   static Vector3f metres(Point3 p) {
     return new Vector3f((float) (p.x() / 1e9), (float) (p.y() / 1e9), (float) (p.z() / 1e9));
   }

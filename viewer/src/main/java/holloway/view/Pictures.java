@@ -69,6 +69,18 @@ public final class Pictures {
         .map(h -> new HolePicture(model, sheet(h), page(paper)).sheet());
   }
 
+  /** What is told of a hole and where its tapes lie; empty when there is none of that id. */
+  public Optional<HoleSheet> findHole(String id) {
+    return judged.plan().holes().stream()
+        .filter(h -> h.id().equals(id))
+        .findFirst()
+        .map(this::sheet);
+  }
+
+  public SeenWords words() {
+    return words;
+  }
+
   /** What is drawn and told of one hole. */
   HoleSheet sheet(Plan.PlannedHole h) {
     Pin pin = model.findPin(h.id()).orElseThrow();

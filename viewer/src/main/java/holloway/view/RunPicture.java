@@ -10,7 +10,6 @@ import holloway.look.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.joml.Vector3f;
-import org.joml.Vector3fc;
 
 /** One run from end to end in the timber that it passes, its steps numbered and told beside it. */
 final class RunPicture {
@@ -114,7 +113,7 @@ final class RunPicture {
       if (steps.get(s).isEmpty()) {
         continue;
       }
-      Vector3f at = pane.pixel(middle(s));
+      Vector3f at = pane.pixel(cable.middle(s));
       String text = String.valueOf(number(s));
       float size = page.size();
       float r = size * 0.72f;
@@ -143,37 +142,6 @@ final class RunPicture {
       n += steps.get(i).isEmpty() ? 0 : 1;
     }
     return n;
-  }
-
-  /** Half-way along a step. */
-  private Vector3f middle(int step) {
-    List<Vector3fc> own = new ArrayList<>();
-    for (int i = 0; i < cable.points().size(); i++) {
-      boolean begins = i + 1 < cable.points().size() && cable.steps().get(i + 1) == step;
-      if (cable.steps().get(i) == step || begins) {
-        own.add(cable.points().get(i));
-      }
-    }
-    if (own.isEmpty()) {
-      // A step without length is where the one before it ends.
-      int last = 0;
-      for (int i = 0; i < cable.points().size(); i++) {
-        last = cable.steps().get(i) < step ? i : last;
-      }
-      return new Vector3f(cable.points().get(last));
-    }
-    float half = 0;
-    for (int i = 0; i + 1 < own.size(); i++) {
-      half += own.get(i).distance(own.get(i + 1)) / 2;
-    }
-    for (int i = 0; i + 1 < own.size(); i++) {
-      float d = own.get(i).distance(own.get(i + 1));
-      if (d >= half && d > 0) {
-        return new Vector3f(own.get(i)).lerp(own.get(i + 1), half / d);
-      }
-      half -= d;
-    }
-    return new Vector3f(own.get(own.size() - 1));
   }
 
   private void column() {

@@ -13,6 +13,11 @@ import org.joml.Vector4f;
  */
 public record Slice(int axis, float at, float thick) {
   boolean holds(Vector3fc p) {
+    return contains(p);
+  }
+
+  /** Whether a point lies in the slice. */
+  public boolean contains(Vector3fc p) {
     return Math.abs(p.get(axis) - at) <= thick / 2;
   }
 
@@ -39,7 +44,7 @@ public record Slice(int axis, float at, float thick) {
     return axis == 2 ? new Vector3f(0, 1, 0) : new Vector3f(0, 0, 1);
   }
 
-  List<Vector4f> planes() {
+  public List<Vector4f> planes() {
     Vector4f from = new Vector4f(0, 0, 0, -(at - thick / 2));
     Vector4f to = new Vector4f(0, 0, 0, at + thick / 2);
     from.setComponent(axis, 1);

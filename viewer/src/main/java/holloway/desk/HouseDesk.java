@@ -1,0 +1,273 @@
+package holloway.desk;
+
+import holloway.look.Area;
+import holloway.look.Bodies;
+import holloway.look.Canvas;
+import holloway.look.Key;
+import holloway.look.Measure;
+import holloway.look.Pane;
+import holloway.look.Panels;
+import holloway.look.Session;
+import holloway.look.Sheet;
+import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Progress;
+import holloway.session.Choice;
+import holloway.session.Shown;
+import holloway.session.WishesFile;
+import holloway.session.Work;
+import holloway.view.Model;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/** The viewer of one house file: keys, pointer, panels, plans made anew, files looked after. */
+public final class HouseDesk implements Session {
+  private static final long LOOK_EVERY = 300_000_000L;
+
+  private final Path file;
+  private final Table table;
+  private final Acts acts;
+  private final Board board;
+  private final Watch watch;
+  private final LongSupplier clock;
+  private final Consumer<String> told;
+  private final Consumer<byte[]> shots;
+  private String lastTold = "";
+  private long looked;
+  private int width = 1280;
+  private int height = 800;
+  private float scale = 1;
+  private int drawnVersion = -1;
+  private Sheet sheet;
+  private Model bodiesOf;
+  private Shown bodiesShown;
+  private Bodies bodies;
+  private Pane pane;
+  private boolean wasPlanning;
+  private boolean shotWanted;
+
+  /**
+   * @param told is given the state as a line of JSON after every frame that changed it
+   * @param shots is given a picture of the window whenever the state changed
+   * @param clock nanoseconds that only grow
+   */
+  public record Around(
+      Executor executor, LongSupplier clock, Consumer<String> told, Consumer<byte[]> shots) {}
+
+  public HouseDesk(Path file, LiveHouse house, LiveHouse.Judged judged, Around around) {
+    this.file = file;
+    this.table = new Table(new Work(house, judged, around.executor()));
+    this.acts = new Acts(table, this::save);
+    this.board = new Board(table, acts);
+    this.watch = new Watch(file);
+    this.clock = around.clock();
+    this.told = around.told();
+    this.shots = around.shots();
+    look();
+  }
+
+  /** The table, for tests. */
+  Table table() {
+    return table;
+  }
+
+  /** The pane as it is now. */
+  Pane pane() {
+    look();
+    return pane;
+  }
+
+  @Override
+  public void resized(int w, int h, float s) {
+    width = w;
+    height = h;
+    scale = s;
+    table.version++;
+  }
+
+  @Override
+  public void key(Key key, boolean shift, boolean control) {
+    acts.key(key, shift, control);
+    table.version++;
+  }
+
+  @Override
+  public void click(float x, float y) {
+    look();
+    Choice c = Pointed.at(table, new Seen(table.model(), table.shown), pane, x, y, scale * type());
+    table.show(table.shown.choosing(c));
+  }
+
+  private float type() {
+    return table.shown.typeScale();
+  }
+
+  @Override
+  public void drag(float dx, float dy, boolean second) {
+    table.see(
+        second
+            ? table.orbit.shifted(-dx / height, dy / height)
+            : table.orbit.turned(-dx / height * 2.5f, dy / height * 2.5f));
+  }
+
+  @Override
+  public void wheel(float steps, float x, float y) {
+    table.see(table.orbit.nearer((float) Math.pow(1.12, steps)));
+  }
+
+  @Override
+  public void tick() {
+    if (table.work.poll()) {
+      table.refresh();
+      if (table.work.trouble().isEmpty() && table.message.isEmpty()) {
+        table.say("planned");
+      }
+    }
+    if (wasPlanning != table.work.isPlanning()) {
+      wasPlanning = table.work.isPlanning();
+      table.version++;
+    }
+    long now = clock.getAsLong();
+    if (now - looked > LOOK_EVERY) {
+      looked = now;
+      if (watch.isNew()) {
+        reopen();
+      }
+    }
+  }
+
+  private void reopen() {
+    boolean saved = isSaved();
+    table.work.reopen(() -> LiveHouse.open(file, Progress.SILENT), saved);
+    table.say("the file was changed: read again");
+  }
+
+  /** Whether what was changed stands in the wishes file already. */
+  private boolean isSaved() {
+    try {
+      Path to = WishesFile.beside(file);
+      return Files.exists(to) && Files.readString(to).equals(lastSaved);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private String lastSaved = "";
+
+  private void save() {
+    Path to = WishesFile.beside(file);
+    try {
+      String existing = Files.exists(to) ? Files.readString(to) : "";
+      String text = WishesFile.text(existing, table.work.asInFiles(), table.work.wanted());
+      if (text.equals(existing)) {
+        table.say("nothing to save");
+        return;
+      }
+      WishesFile.write(to, text);
+      lastSaved = text;
+      // Our own writing is no reason to read the house again.
+      watch.isNew();
+      table.say("saved in " + to.getFileName());
+    } catch (IOException | IllegalArgumentException e) {
+      table.say("not saved: " + e.getMessage());
+    }
+  }
+
+  @Override
+  public boolean isStale() {
+    return drawnVersion != table.version;
+  }
+
+  private void look() {
+    Seen seen = new Seen(table.model(), table.shown);
+    if (bodiesOf != table.model() || !sameBodies(table.shown)) {
+      bodies = seen.bodies();
+      bodiesOf = table.model();
+      bodiesShown = table.shown;
+    }
+    pane = seen.pane(bodies, table.orbit, free(), scale);
+  }
+
+  /** What is drawn of the house does not change with a page turned or a help shown. */
+  private boolean sameBodies(Shown s) {
+    Shown b = bodiesShown;
+    return b != null
+        && b.peel() == s.peel()
+        && b.hiddenLevels().equals(s.hiddenLevels())
+        && b.choice().equals(s.choice())
+        && b.fat() == s.fat()
+        && b.light() == s.light();
+  }
+
+  /** The part of the window that no list covers. */
+  private Area free() {
+    Area list = Board.list(width, height, typeSize());
+    return new Area(0, 0, Math.max(64, list.x()), height);
+  }
+
+  @Override
+  public Sheet sheet(Measure measure) {
+    if (isStale() || sheet == null) {
+      look();
+      Seen seen = new Seen(table.model(), table.shown);
+      sheet =
+          seen.sheet(
+              pane,
+              free(),
+              width,
+              height,
+              scale * type() * 0.85f,
+              measure,
+              table.plan().findings(),
+              table.chosenHole().flatMap(h -> table.pictures.findHole(h.id())),
+              table.place());
+      drawnVersion = table.version;
+      shotWanted = true;
+    }
+    return sheet;
+  }
+
+  @Override
+  public void panels(Panels panels) {
+    board.say(panels, width, height, typeSize());
+  }
+
+  @Override
+  public float typeSize() {
+    return Math.round(Canvas.TYPE * 0.9f * scale * type());
+  }
+
+  @Override
+  public void shown(long number) {
+    String state = Tell.of(table, pane, 0);
+    if (!state.equals(lastTold)) {
+      lastTold = state;
+      told.accept(Tell.of(table, pane, number));
+    }
+  }
+
+  @Override
+  public boolean wantsPicture() {
+    boolean wanted = shotWanted && shots != null;
+    shotWanted = false;
+    return wanted;
+  }
+
+  @Override
+  public void taken(byte[] png) {
+    shots.accept(png);
+  }
+
+  @Override
+  public boolean isOver() {
+    return table.over;
+  }
+
+  @Override
+  public String title() {
+    return "Holloway: " + table.model().name();
+  }
+}

@@ -1,0 +1,144 @@
+package holloway.desk;
+
+import holloway.pipeline.LiveHouse;
+import holloway.plan.Plan;
+import holloway.session.Choice;
+import holloway.session.Shown;
+import holloway.session.Work;
+import holloway.view.Cable;
+import holloway.view.Model;
+import holloway.view.Orbit;
+import holloway.view.Pictures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
+
+/** What lies on the desk: the house and its plan, what is shown of it, and from where. */
+final class Table {
+  final Work work;
+  Shown shown = Shown.FIRST;
+  Orbit orbit;
+  Pictures pictures;
+  String message = "";
+  boolean over;
+
+  /** Grows with everything that changes what is seen. */
+  int version;
+
+  Table(Work work) {
+    this.work = work;
+    refresh();
+    orbit = Orbit.whole(model());
+  }
+
+  /** Makes the model of the plan as it is now; what is no longer there is no longer chosen. */
+  void refresh() {
+    LiveHouse h = work.house();
+    pictures = new Pictures(h, work.judged(), h.units());
+    boolean gone =
+        shown.choice() instanceof Choice.Hole x && hole(x.id()).isEmpty()
+            || shown.choice() instanceof Choice.Run r && run(r.id()).isEmpty()
+            || shown.choice() instanceof Choice.Finding f && f.number() >= plan().findings().size();
+    if (gone) {
+      shown = shown.choosing(Choice.NONE);
+    }
+    if (shown.step().isPresent()) {
+      int last = chosenRun().map(r -> r.steps().size() - 1).orElse(-1);
+      shown = shown.walking(shown.step().filter(s -> s <= last));
+    }
+    version++;
+  }
+
+  Plan plan() {
+    return work.judged().plan();
+  }
+
+  Model model() {
+    return pictures.model();
+  }
+
+  void show(Shown next) {
+    if (!next.equals(shown)) {
+      shown = next;
+      version++;
+    }
+  }
+
+  void see(Orbit next) {
+    orbit = next;
+    version++;
+  }
+
+  void say(String words) {
+    message = words;
+    version++;
+  }
+
+  Optional<Plan.PlannedHole> hole(String id) {
+    return plan().holes().stream().filter(h -> h.id().equals(id)).findFirst();
+  }
+
+  Optional<Plan.PlannedRun> run(String id) {
+    return plan().runs().stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+
+  Optional<Plan.PlannedRun> chosenRun() {
+    return shown.choice() instanceof Choice.Run r ? run(r.id()) : Optional.empty();
+  }
+
+  Optional<Plan.PlannedHole> chosenHole() {
+    return shown.choice() instanceof Choice.Hole h ? hole(h.id()) : Optional.empty();
+  }
+
+  /** The step of the chosen run that the person is at. */
+  Optional<Plan.PlanStep> step() {
+    return chosenRun().flatMap(r -> shown.step().map(s -> r.steps().get(s)));
+  }
+
+  /** Half-way along the step, where the person is; empty when they are not walking. */
+  Optional<Vector3f> place() {
+    Optional<Cable> cable = chosenRun().flatMap(r -> model().findCable(r.id()));
+    if (cable.isEmpty() || shown.step().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(cable.get().middle(shown.step().get()));
+  }
+
+  /** What the list beside the model holds, as choices. */
+  List<Choice> list() {
+    List<Choice> out = new ArrayList<>();
+    switch (shown.page()) {
+      case RUNS -> plan().runs().forEach(r -> out.add(new Choice.Run(r.id())));
+      case HOLES -> plan().holes().forEach(h -> out.add(new Choice.Hole(h.id())));
+      case FINDINGS -> {
+        for (int i = 0; i < plan().findings().size(); i++) {
+          out.add(new Choice.Finding(i));
+        }
+      }
+      case CHANGES -> {}
+    }
+    return out;
+  }
+
+  /** Where a choice is in the house; empty for what has no place. */
+  Optional<Vector3fc> placeOf(Choice c) {
+    if (c instanceof Choice.Hole h) {
+      return model().findPin(h.id()).map(p -> p.middle());
+    }
+    if (c instanceof Choice.Run r) {
+      return model().findCable(r.id()).map(x -> x.middle());
+    }
+    if (c instanceof Choice.Outlet o) {
+      return model().ends().stream()
+          .filter(e -> e.name().equals(o.name()))
+          .findFirst()
+          .map(e -> e.at());
+    }
+    if (c instanceof Choice.Finding f) {
+      return plan().findings().get(f.number()).at().map(holloway.view.Models::place);
+    }
+    return Optional.empty();
+  }
+}
