@@ -83,7 +83,7 @@ public final class Pipeline {
    * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
    */
   public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = read(houseFile, settings);
     Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
     Placed placed = stages.survey(reading.house()).value();
@@ -105,7 +105,7 @@ public final class Pipeline {
    * @throws UnknownName when the house has no such run
    */
   public Answers.Routed routes(Path houseFile, String run, int most, PlanSettings settings) {
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = read(houseFile, settings);
     List<String> names = reading.request().runs().stream().map(r -> r.id()).toList();
     if (!names.contains(run)) {
       throw new UnknownName("run", run, names);
@@ -121,7 +121,12 @@ public final class Pipeline {
 
   /** What was understood of a house file, before any planning. */
   public Answers.Understood understand(Path houseFile) {
-    Stages.Reading reading = stages.read(houseFile);
+    return understand(houseFile, PlanSettings.USUAL);
+  }
+
+  /** The same by a rule file of the settings. */
+  public Answers.Understood understand(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = read(houseFile, settings);
     Outcome<Placed> placed = stages.survey(reading.house());
     stages.checkEnds(placed.value(), reading.request());
     List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
@@ -131,6 +136,11 @@ public final class Pipeline {
 
   /** Verifies a plan file, and its certificate if it holds one, without the solver. */
   public Answers.Refereed referee(Path houseFile, Path planFile) {
+    return referee(houseFile, planFile, PlanSettings.USUAL);
+  }
+
+  /** The same by a rule file of the settings. */
+  public Answers.Refereed referee(Path houseFile, Path planFile, PlanSettings settings) {
     Plan plan;
     Optional<Certificate> certificate;
     try {
@@ -139,7 +149,7 @@ public final class Pipeline {
     } catch (PlanJsonException e) {
       throw new InputTrouble(e.getMessage());
     }
-    Opened o = open(houseFile, PlanSettings.USUAL);
+    Opened o = open(houseFile, settings);
     progress.now("asking the referee");
     List<String> refusals = new ArrayList<>(o.site.refusals(plan, o.request));
     refusals.addAll(unproven(o, plan, certificate));
@@ -149,7 +159,7 @@ public final class Pipeline {
         plan, List.copyOf(refusals), SurveyWords.lines(findings), certificate.isPresent());
   }
 
-  /** The JSON Schema of a kind of file: house, found, wishes or plan. */
+  /** The JSON Schema of a kind of file: house, found, wishes, rules or plan. */
   public String schema(String of) {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
@@ -183,9 +193,19 @@ public final class Pipeline {
     }
   }
 
+  private Stages.Reading read(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    return settings
+        .rules()
+        .map(stages::rules)
+        .map(
+            r -> new Stages.Reading(reading.house().with(r.rules(), r.inputs()), reading.request()))
+        .orElse(reading);
+  }
+
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = read(houseFile, settings);
     Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
     Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
