@@ -54,6 +54,12 @@ final class CheckVerb implements Callable<Integer> {
   Optional<Path> folder = Optional.empty();
 
   @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
+  @Option(
       names = "--rules",
       paramLabel = "FILE",
       description = "a rule file of yours: figures of a local code over those of us, uk or none")
@@ -76,7 +82,7 @@ final class CheckVerb implements Callable<Integer> {
     if (folder.isPresent()) {
       throw new CommandTrouble("--out is for the drawings of a house, not for a plan");
     }
-    Answers.Refereed a = around.pipeline().referee(house, planFile, PlanSettings.by(rules));
+    Answers.Refereed a = around.pipeline().referee(house, planFile, PlanSettings.by(prices, rules));
     around.print(
         json
             ? Documents.referee(a.plan(), a.refusals(), a.findings(), a.certified())
@@ -89,7 +95,7 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   private int understood() {
-    Answers.Understood a = around.pipeline().understand(house, PlanSettings.by(rules));
+    Answers.Understood a = around.pipeline().understand(house, PlanSettings.by(prices, rules));
     UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
     String shown =
         json

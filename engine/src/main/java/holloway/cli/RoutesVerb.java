@@ -43,6 +43,12 @@ final class RoutesVerb implements Callable<Integer> {
   Optional<UnitSystem> units = Optional.empty();
 
   @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
+  @Option(
       names = "--rules",
       paramLabel = "FILE",
       description = "a rule file of yours: figures of a local code over those of us, uk or none")
@@ -61,7 +67,8 @@ final class RoutesVerb implements Callable<Integer> {
     if (most < 1 || most > 100) {
       throw new CommandTrouble("--most: " + most + " is not from 1 to 100");
     }
-    Answers.Routed answer = around.pipeline().routes(house, run, most, PlanSettings.by(rules));
+    Answers.Routed answer =
+        around.pipeline().routes(house, run, most, PlanSettings.by(prices, rules));
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
     around.print(
         json

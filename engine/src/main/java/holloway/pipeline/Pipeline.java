@@ -2,6 +2,7 @@ package holloway.pipeline;
 
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
+import holloway.house.House;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
@@ -153,10 +154,26 @@ public final class Pipeline {
     progress.now("asking the referee");
     List<String> refusals = new ArrayList<>(o.site.refusals(plan, o.request));
     refusals.addAll(unproven(o, plan, certificate));
+    if (!refusals.isEmpty()) {
+      refusals.addAll(missing(plan, o));
+    }
     // The rules look things up in the house; they are for plans that are true of it.
     List<Finding> findings = refusals.isEmpty() ? o.site.rules(plan, o.request) : List.of();
     return new Answers.Refereed(
         plan, List.copyOf(refusals), SurveyWords.lines(findings), certificate.isPresent());
+  }
+
+  /** A price or rule file that the plan was made with and nobody named here. */
+  private static List<String> missing(Plan plan, Opened o) {
+    List<String> here = o.inputs().stream().map(Plan.Input::file).toList();
+    return plan.inputs().stream()
+        .map(Plan.Input::file)
+        .filter(f -> !here.contains(f))
+        .map(
+            f ->
+                "the plan was made with %s too, which is not given here (--prices FILE, --rules FILE)"
+                    .formatted(f))
+        .toList();
   }
 
   /** The JSON Schema of a kind of file: house, found, wishes, rules or plan. */
@@ -179,41 +196,39 @@ public final class Pipeline {
     return stages.importFile(model, wishes, name);
   }
 
-  private record Opened(
-      Placed placed,
-      Request request,
-      List<Finding> findings,
-      Stages.Site site,
-      Optional<Stages.Priced> priced) {
-    /** The house file and those beside it, then a price file given by the command. */
+  private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {
+    /** The house file and those beside it, then files given by the command. */
     List<Plan.Input> inputs() {
-      List<Plan.Input> all = new ArrayList<>(SurveyWords.inputs(placed));
-      priced.ifPresent(p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
-      return all.stream().distinct().toList();
+      return SurveyWords.inputs(placed).stream().distinct().toList();
     }
   }
 
+  /** With the rule file and the price file of a command in place of the house file's own. */
   private Stages.Reading read(Path houseFile, PlanSettings settings) {
     Stages.Reading reading = stages.read(houseFile);
-    return settings
-        .rules()
-        .map(stages::rules)
-        .map(
-            r -> new Stages.Reading(reading.house().with(r.rules(), r.inputs()), reading.request()))
-        .orElse(reading);
+    House house = reading.house();
+    Request request = reading.request();
+    Optional<Stages.Ruled> ruled = settings.rules().map(stages::rules);
+    if (ruled.isPresent()) {
+      house = house.with(ruled.get().rules(), ruled.get().inputs());
+    }
+    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
+    if (priced.isPresent()) {
+      house = house.with(house.ownRules(), priced.get().inputs());
+      request = request.with(priced.get().list());
+    }
+    return new Stages.Reading(house, request);
   }
 
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
     Stages.Reading reading = read(houseFile, settings);
-    Request asked =
+    Request request =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
-    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
-    Request request = priced.map(p -> asked.with(p.list())).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");
     Stages.Site site = stages.derive(placed.value(), request);
-    return new Opened(placed.value(), request, placed.findings(), site, priced);
+    return new Opened(placed.value(), request, placed.findings(), site);
   }
 }

@@ -29,10 +29,10 @@ public record PlanSettings(
     this(profile, search, units, certify, prices, Optional.empty());
   }
 
-  /** The usual settings by a rule file. */
-  public static PlanSettings by(Optional<Path> rules) {
+  /** The usual settings with a price file and by a rule file. */
+  public static PlanSettings by(Optional<Path> prices, Optional<Path> rules) {
     PlanSettings u = USUAL;
-    return new PlanSettings(u.profile, u.search, u.units, u.certify, u.prices, rules);
+    return new PlanSettings(u.profile, u.search, u.units, u.certify, prices, rules);
   }
 
   /** Without the certificate, with the prices of the house file if it names any. */

@@ -46,7 +46,8 @@ class OwnRulesPlanTest {
 
   private PlanSettings by(String figure) throws Exception {
     String text = "rules: Brookfield\nbased-on: us\n" + figure + "\n";
-    return PlanSettings.by(Optional.of(Files.writeString(folder.resolve("rules.yaml"), text)));
+    return PlanSettings.by(
+        Optional.empty(), Optional.of(Files.writeString(folder.resolve("rules.yaml"), text)));
   }
 
   private Answers.Planned plan(PlanSettings settings) {
