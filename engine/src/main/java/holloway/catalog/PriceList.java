@@ -3,6 +3,7 @@ package holloway.catalog;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -68,6 +69,28 @@ public record PriceList(
         .findFirst()
         .map(Piece::cents)
         .orElse(OptionalLong.empty());
+  }
+
+  /**
+   * Hundredths for one more metre of a cable kind: in bulk the kindest box, of ready-made leads
+   * what a longer one costs more; empty without prices.
+   */
+  public OptionalDouble metreOf(String kind) {
+    if (boxes.containsKey(kind)) {
+      return boxes.get(kind).stream()
+          .filter(p -> p.cents().isPresent())
+          .mapToDouble(p -> (double) p.cents().getAsLong() / p.metres())
+          .min();
+    }
+    List<Piece> ladder =
+        leads.getOrDefault(kind, List.of()).stream().filter(p -> p.cents().isPresent()).toList();
+    if (ladder.size() < 2) {
+      return OptionalDouble.empty();
+    }
+    Piece first = ladder.get(0);
+    Piece last = ladder.get(ladder.size() - 1);
+    double more = last.cents().getAsLong() - first.cents().getAsLong();
+    return OptionalDouble.of(Math.max(0, more / (last.metres() - first.metres())));
   }
 
   /** Lengths in order with their prices. */

@@ -13,7 +13,7 @@ final class TotalsRule implements Rule {
   public void judge(Evidence evidence, Charge charge) {
     Plan plan = evidence.plan();
     judgeWorks(plan, charge);
-    judgeObjective(plan, charge);
+    judgeObjective(plan, new MoneyPrice(evidence), charge);
     judgeBound(plan.totals(), charge);
     judgeCounts(plan, charge);
     judgeMetres(plan, charge);
@@ -46,7 +46,7 @@ final class TotalsRule implements Rule {
     return sum;
   }
 
-  private void judgeObjective(Plan plan, Charge charge) {
+  private void judgeObjective(Plan plan, MoneyPrice money, Charge charge) {
     long work = leastWork(plan);
     Plan.Totals t = plan.totals();
     if (Math.abs(t.minutes() * plan.perMinute() - work) > 0.05 * plan.perMinute() + 1) {
@@ -56,12 +56,30 @@ final class TotalsRule implements Rule {
           t.minutes(),
           work / (double) plan.perMinute());
     }
-    if (t.money().isPresent()) {
+    if (money.counts()) {
+      judgeWithMoney(plan, work, money, charge);
       return;
     }
     long expected = plan.profile().equals("fewest-holes") ? t.holes() * HOLE_WEIGHT + work : work;
     if (!plan.profile().equals("shortest") && t.objective() != expected) {
       charge.plan("objective", "says %d, works and legs make %d", t.objective(), expected);
+    }
+  }
+
+  /** Lengths are written to the millimetre, so that money has a little play. */
+  private void judgeWithMoney(Plan plan, long work, MoneyPrice money, Charge charge) {
+    Plan.Totals t = plan.totals();
+    long holes = plan.profile().equals("fewest-holes") ? t.holes() * HOLE_WEIGHT : 0;
+    double told = (t.objective() - holes - work) / (double) plan.perMinute();
+    double[] range = money.range();
+    boolean off = told < range[0] || told > range[1];
+    if (off && !plan.profile().equals("shortest")) {
+      charge.plan(
+          "objective",
+          "holds %.4f min of money beside works and legs; cable, sealant and steel make %.4f to %.4f",
+          told,
+          range[0],
+          range[1]);
     }
   }
 

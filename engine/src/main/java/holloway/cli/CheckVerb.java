@@ -2,6 +2,7 @@ package holloway.cli;
 
 import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
+import holloway.pipeline.PlanSettings;
 import holloway.plan.Plan;
 import holloway.report.Documents;
 import holloway.report.HouseDocument;
@@ -52,6 +53,18 @@ final class CheckVerb implements Callable<Integer> {
       description = "write a floor plan of each level there, plan-LEVEL.svg, all or none")
   Optional<Path> folder = Optional.empty();
 
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "a rule file of yours: figures of a local code over those of us, uk or none")
+  Optional<Path> rules = Optional.empty();
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -69,7 +82,7 @@ final class CheckVerb implements Callable<Integer> {
     if (folder.isPresent()) {
       throw new CommandTrouble("--out is for the drawings of a house, not for a plan");
     }
-    Answers.Refereed a = around.pipeline().referee(house, planFile);
+    Answers.Refereed a = around.pipeline().referee(house, planFile, PlanSettings.by(prices, rules));
     around.print(
         json
             ? Documents.referee(a.plan(), a.refusals(), a.findings(), a.certified())
@@ -82,7 +95,7 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   private int understood() {
-    Answers.Understood a = around.pipeline().understand(house);
+    Answers.Understood a = around.pipeline().understand(house, PlanSettings.by(prices, rules));
     UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
     String shown =
         json

@@ -57,7 +57,7 @@ final class Choices {
   static final class SchemaOf implements ITypeConverter<String> {
     @Override
     public String convert(String word) {
-      return same(word, "house", "found", "wishes", "plan");
+      return same(word, "house", "found", "wishes", "rules", "plan");
     }
   }
 

@@ -74,6 +74,18 @@ final class CompareVerb implements Callable<Integer> {
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
 
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "a rule file of yours: figures of a local code over those of us, uk or none")
+  Optional<Path> rules = Optional.empty();
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -97,7 +109,7 @@ final class CompareVerb implements Callable<Integer> {
 
   private PlanSettings settings() {
     Search search = new Search(effort, until, atMost, System::nanoTime);
-    return new PlanSettings(profile, search, units, false, Optional.empty());
+    return new PlanSettings(profile, search, units, false, prices, rules);
   }
 
   private int places() {

@@ -93,6 +93,12 @@ final class PlanVerb implements Callable<Integer> {
       description = "put the proof of the bound into the JSON, for check to recompute")
   boolean certificate;
 
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "a rule file of yours: figures of a local code over those of us, uk or none")
+  Optional<Path> rules = Optional.empty();
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -117,7 +123,8 @@ final class PlanVerb implements Callable<Integer> {
                     new Search(effort, until, atMost, System::nanoTime),
                     units,
                     certificate,
-                    prices));
+                    prices,
+                    rules));
     if (!answer.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so it is not shown:");
       answer.refusals().forEach(r -> around.complain("refused: " + r));

@@ -42,6 +42,18 @@ final class RoutesVerb implements Callable<Integer> {
       description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
   Optional<UnitSystem> units = Optional.empty();
 
+  @Option(
+      names = "--prices",
+      paramLabel = "FILE",
+      description = "a price file of yours: lengths sold, prices, a currency")
+  Optional<Path> prices = Optional.empty();
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "a rule file of yours: figures of a local code over those of us, uk or none")
+  Optional<Path> rules = Optional.empty();
+
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -55,7 +67,8 @@ final class RoutesVerb implements Callable<Integer> {
     if (most < 1 || most > 100) {
       throw new CommandTrouble("--most: " + most + " is not from 1 to 100");
     }
-    Answers.Routed answer = around.pipeline().routes(house, run, most, PlanSettings.USUAL);
+    Answers.Routed answer =
+        around.pipeline().routes(house, run, most, PlanSettings.by(prices, rules));
     UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
     around.print(
         json

@@ -15,7 +15,7 @@ final class SchemaVerb implements Callable<Integer> {
       names = "--of",
       paramLabel = "FILE",
       converter = Choices.SchemaOf.class,
-      description = "house (usual), found, wishes or plan")
+      description = "house (usual), found, wishes, rules or plan")
   String of = "house";
 
   @Mixin HelpOption help;

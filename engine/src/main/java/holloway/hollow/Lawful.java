@@ -13,7 +13,6 @@ import holloway.limits.RulePack;
 import holloway.limits.SteelPractice;
 import holloway.survey.Wall;
 import holloway.units.Length;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -30,7 +29,7 @@ final class Lawful {
   private final Map<String, Deck> decks = new TreeMap<>();
 
   Lawful(Framed framed) {
-    pack = RulePack.of(framed.placed().house().place().name().toLowerCase(Locale.ROOT));
+    pack = framed.placed().house().rulePack();
     framed.placed().walls().forEach(w -> walls.put(w.id(), w));
     framed.decks().forEach(d -> decks.put(d.id(), d));
   }

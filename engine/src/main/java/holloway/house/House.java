@@ -1,6 +1,10 @@
 package holloway.house;
 
+import holloway.limits.LocalRules;
+import holloway.limits.RulePack;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The whole house as stated. Rooms, levels, roofs and chases are sorted by name, so that the order
@@ -30,154 +34,8 @@ public record House(
     List<Stair> stairs,
     List<Assumption> assumed,
     List<Beam> beams,
-    LayoutCorner layout) {
-  /** Laid out from the south and west, as a house is taken to be. */
-  public House(
-      String name,
-      RulePlace place,
-      Fact<Integer> built,
-      boolean balloon,
-      WallSpec outerWalls,
-      WallSpec innerWalls,
-      List<Level> levels,
-      List<Room> rooms,
-      List<WallSpec> walls,
-      List<Opening> openings,
-      List<Roof> roofs,
-      List<Chase> chases,
-      List<Obstacle> obstacles,
-      List<Conduit> conduits,
-      List<Soffit> soffits,
-      List<Skirting> skirtings,
-      List<Thing> things,
-      List<Tape> tapes,
-      List<Found> found,
-      List<InputFile> inputs,
-      List<Stair> stairs,
-      List<Assumption> assumed,
-      List<Beam> beams) {
-    this(
-        name,
-        place,
-        built,
-        balloon,
-        outerWalls,
-        innerWalls,
-        levels,
-        rooms,
-        walls,
-        openings,
-        roofs,
-        chases,
-        obstacles,
-        conduits,
-        soffits,
-        skirtings,
-        things,
-        tapes,
-        found,
-        inputs,
-        stairs,
-        assumed,
-        beams,
-        LayoutCorner.SOUTH_WEST);
-  }
-
-  /** Of a house without beams in which nothing is listed as assumed. */
-  public House(
-      String name,
-      RulePlace place,
-      Fact<Integer> built,
-      boolean balloon,
-      WallSpec outerWalls,
-      WallSpec innerWalls,
-      List<Level> levels,
-      List<Room> rooms,
-      List<WallSpec> walls,
-      List<Opening> openings,
-      List<Roof> roofs,
-      List<Chase> chases,
-      List<Obstacle> obstacles,
-      List<Conduit> conduits,
-      List<Soffit> soffits,
-      List<Skirting> skirtings,
-      List<Thing> things,
-      List<Tape> tapes,
-      List<Found> found,
-      List<InputFile> inputs,
-      List<Stair> stairs) {
-    this(
-        name,
-        place,
-        built,
-        balloon,
-        outerWalls,
-        innerWalls,
-        levels,
-        rooms,
-        walls,
-        openings,
-        roofs,
-        chases,
-        obstacles,
-        conduits,
-        soffits,
-        skirtings,
-        things,
-        tapes,
-        found,
-        inputs,
-        stairs,
-        List.of(),
-        List.of());
-  }
-
-  /** Of a house without stairs. */
-  public House(
-      String name,
-      RulePlace place,
-      Fact<Integer> built,
-      boolean balloon,
-      WallSpec outerWalls,
-      WallSpec innerWalls,
-      List<Level> levels,
-      List<Room> rooms,
-      List<WallSpec> walls,
-      List<Opening> openings,
-      List<Roof> roofs,
-      List<Chase> chases,
-      List<Obstacle> obstacles,
-      List<Conduit> conduits,
-      List<Soffit> soffits,
-      List<Skirting> skirtings,
-      List<Thing> things,
-      List<Tape> tapes,
-      List<Found> found,
-      List<InputFile> inputs) {
-    this(
-        name,
-        place,
-        built,
-        balloon,
-        outerWalls,
-        innerWalls,
-        levels,
-        rooms,
-        walls,
-        openings,
-        roofs,
-        chases,
-        obstacles,
-        conduits,
-        soffits,
-        skirtings,
-        things,
-        tapes,
-        found,
-        inputs,
-        List.of());
-  }
-
+    LayoutCorner layout,
+    LocalRules ownRules) {
   /** A file that was read, with the SHA-256 of its bytes in hex. */
   public record InputFile(String file, String sha256) {}
 
@@ -201,7 +59,7 @@ public record House(
     beams = List.copyOf(beams);
   }
 
-  /** A house of which no lowered ceiling and no loose skirting is stated. */
+  /** A house of which nothing else is stated, by the rules of its place. */
   public House(
       String name,
       RulePlace place,
@@ -241,11 +99,27 @@ public record House(
         things,
         tapes,
         found,
-        inputs);
+        inputs,
+        List.of(),
+        List.of(),
+        List.of(),
+        LayoutCorner.SOUTH_WEST,
+        LocalRules.NONE);
   }
 
   /** The same house with other chases stated. */
   public House withChases(List<Chase> other) {
+    return with(other, inputs, ownRules);
+  }
+
+  /** The same house by a rule file, which counts among the inputs. */
+  public House with(LocalRules rules, List<InputFile> files) {
+    List<InputFile> all = new ArrayList<>(inputs);
+    all.addAll(files);
+    return with(chases, all, rules);
+  }
+
+  private House with(List<Chase> otherChases, List<InputFile> otherInputs, LocalRules rules) {
     return new House(
         name,
         place,
@@ -258,7 +132,7 @@ public record House(
         walls,
         openings,
         roofs,
-        other,
+        otherChases,
         obstacles,
         conduits,
         soffits,
@@ -266,11 +140,24 @@ public record House(
         things,
         tapes,
         found,
-        inputs,
+        otherInputs,
         stairs,
         assumed,
         beams,
-        layout);
+        layout,
+        rules);
+  }
+
+  /** Whose rules are looked up: its place's, or the ones that a rule file is based on. */
+  public RulePlace rulePlace() {
+    return ownRules.present()
+        ? RulePlace.valueOf(ownRules.basedOn().toUpperCase(Locale.ROOT))
+        : place;
+  }
+
+  /** The rules in force, with the figures of a rule file over them. */
+  public RulePack rulePack() {
+    return RulePack.of(rulePlace().name().toLowerCase(Locale.ROOT), ownRules);
   }
 
   public Level getLevel(String name) {

@@ -30,6 +30,7 @@ enum Form {
   INSULATION(
       "none|" + Form.LEN + "( (loose|faced-batt|unfaced-batt|dense-packed|foam|unknown))?",
       "a depth and a kind: 12 in loose, 200 mm unfaced-batt, or none"),
+  SHARE("\\d{1,3}(\\.\\d{1,2})? ?%|[1-9]/[1-9]\\d?", "a share: 25 %, or 1/3"),
   MONEY("\\d+(\\.\\d{1,2})? [A-Z]{3}", "an amount and a currency: 40 USD"),
   MINUTES("\\d+(\\.\\d+)? (min|h)", "a time: 30 min"),
   FILE("[^/\\\\]+", "the name of a file beside the house file");

@@ -202,6 +202,22 @@ final class Forms {
     return new Insulation(length(m.group(1), where), Optional.of(Fill.values()[at]));
   }
 
+  /** A part of a whole, more than nothing. */
+  static double share(String text) {
+    Matcher percent = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?) ?%").matcher(text);
+    Matcher ratio = Pattern.compile("([1-9])/([1-9]\\d?)").matcher(text);
+    double share =
+        percent.matches()
+            ? Double.parseDouble(percent.group(1)) / 100
+            : ratio.matches()
+                ? Double.parseDouble(ratio.group(1)) / Integer.parseInt(ratio.group(2))
+                : 0;
+    if (share <= 0 || share > 1) {
+      throw new Refused("this is no share of a whole", Form.SHARE.expected());
+    }
+    return share;
+  }
+
   static Wishes.Money money(String text) {
     if (!text.matches("\\d{1,9}(\\.\\d{1,2})? [A-Z]{3}")) {
       throw new Refused("this is not an amount of money", Form.MONEY.expected());

@@ -7,6 +7,7 @@ import holloway.house.House;
 import holloway.house.House.InputFile;
 import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
+import holloway.limits.LocalRules;
 import holloway.request.Effort;
 import holloway.request.Request;
 import java.nio.file.Files;
@@ -73,7 +74,7 @@ public final class HouseFile {
     WishesReader wishes = new WishesReader(house, wishesFile);
     RequestReader wanted = new RequestReader(house, defaults, wishes.through());
     Optional<Request> request = wanted.read(wishes.read(), effort, prices(house));
-    House built = house(house, defaults, found);
+    House built = house(house, defaults, found, rules(house));
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
     request.ifPresent(r -> SizeCheck.check(house, built, r));
@@ -92,6 +93,13 @@ public final class HouseFile {
         .orElse(PriceList.NONE);
   }
 
+  private LocalRules rules(Entry house) {
+    return house
+        .parsed("rules", s -> Forms.name(s.text()))
+        .flatMap(f -> RulesFile.read(path.resolveSibling(f), problems, inputs))
+        .orElse(LocalRules.NONE);
+  }
+
   private Effort effort(Entry house) {
     Effort defaults = EffortFile.defaults();
     return house
@@ -100,7 +108,7 @@ public final class HouseFile {
         .orElse(defaults);
   }
 
-  private House house(Entry e, Defaults defaults, List<Found> found) {
+  private House house(Entry e, Defaults defaults, List<Found> found, LocalRules rules) {
     WallReader walls = new WallReader(defaults);
     HollowReader hollows = new HollowReader(e);
     CheapWayReader cheap = new CheapWayReader(e);
@@ -130,6 +138,7 @@ public final class HouseFile {
         StairReader.read(e),
         defaults.assumed(),
         BeamReader.read(e),
-        e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST));
+        e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST),
+        rules);
   }
 }

@@ -38,6 +38,11 @@ public final class HouseSchema {
     return new HouseSchema().write(WantedTables.WISHES_FILE, "Wishes kept beside a house file");
   }
 
+  /** The schema of a rule file of one's own. */
+  public static String rulesText() {
+    return new HouseSchema().write(RulesFile.TABLE, "Rules of one's own for Holloway");
+  }
+
   private String write(Table root, String title) {
     ObjectNode schema = NODES.objectNode();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");

@@ -71,6 +71,9 @@ public final class HouseWriter {
 
   private void head(Words file) {
     file.put("house", house.name()).word("place", house.place());
+    if (house.ownRules().present()) {
+      file.put("rules", house.ownRules().file());
+    }
     file.fact("built", Optional.of(house.built()), String::valueOf);
     if (!taken.has("framing", "all outer walls")) {
       file.put("framing", house.balloon() ? "balloon" : "platform");

@@ -57,6 +57,7 @@ final class ScalarCheck {
       case ALIGN -> Forms.align(text);
       case PITCH -> Forms.pitch(text);
       case INSULATION -> Forms.insulation(text, where);
+      case SHARE -> Forms.share(text);
       case MONEY -> Forms.money(text);
       case MINUTES -> Forms.minutes(text);
       case ID -> {}

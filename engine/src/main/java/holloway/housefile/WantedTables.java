@@ -190,6 +190,7 @@ final class WantedTables {
           may("wishes", new Shape.MapOf(WISHES), "what you prefer"),
           CREW,
           may("pin-out", wordsOf(PinOut.class), "which scheme the jacks are wired to"),
+          may("rules", new Shape.Text(Form.FILE), "your own rule file beside this one"),
           may("prices", new Shape.Text(Form.FILE), "a price file beside this one"),
           may("effort", new Shape.Text(Form.FILE), "your own effort file beside this one"));
 }

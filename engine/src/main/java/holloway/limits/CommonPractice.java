@@ -10,16 +10,27 @@ final class CommonPractice {
   private CommonPractice() {}
 
   /** A partition's stud or plate: at most half its width, 16 mm left at the edge. */
-  static Verdict partition(Length width, Length diameter, Length edge) {
-    if (2 * diameter.nm() > width.nm()) {
+  static Verdict partition(
+      Length width, Length diameter, Length edge, RuleKey key, LocalRules local) {
+    Figure share = local.of(key, TimberFigures.PARTITION_SHARE);
+    if (!share.holds(diameter, width)) {
       return Verdict.no(
-          Severity.PRACTICE,
-          SOURCE,
-          "A hole of " + diameter + " is over half the width of " + width + ".");
+          local.severity(key, Severity.PRACTICE),
+          source(share),
+          "A hole of %s is over %s%s the width of %s."
+              .formatted(diameter, share.said(), share.said().equals("half") ? "" : " of", width));
     }
-    return edge.compareTo(Length.mm(16)) < 0
-        ? Verdict.no(Severity.PRACTICE, SOURCE, "Less than 16 mm of wood is left at the edge.")
-        : Verdict.yes(SOURCE);
+    Figure least = local.of(RuleKey.STUD_EDGE, TimberFigures.PARTITION_EDGE);
+    return edge.compareTo(least.length()) < 0
+        ? Verdict.no(
+            local.severity(RuleKey.STUD_EDGE, Severity.PRACTICE),
+            source(least),
+            "Less than " + least.said() + " of wood is left at the edge.")
+        : Verdict.yes(source(share));
+  }
+
+  private static String source(Figure figure) {
+    return LocalRules.isLocal(figure.source()) ? figure.source() : SOURCE;
   }
 
   static Verdict returnAir(boolean across, boolean plenumRated) {

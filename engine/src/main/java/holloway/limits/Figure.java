@@ -1,6 +1,9 @@
 package holloway.limits;
 
 import holloway.units.Length;
+import holloway.units.LengthText;
+import java.math.BigDecimal;
+import java.util.List;
 
 /**
  * One number of a rule with its pedigree.
@@ -24,8 +27,13 @@ public record Figure(
     /** Arithmetic from grade A or B values. */
     D,
     /** From memory, not confirmed: a default, never a test's oracle. */
-    M
+    M,
+    /** A person's own rule file: nobody here has seen its source. */
+    L
   }
+
+  /** Parts of one that have a word of their own, from a half on. */
+  private static final List<String> PARTS = List.of("half", "a third", "a quarter", "", "a sixth");
 
   /** The value as an exact length. Throws if the unit is not one of length. */
   public Length length() {
@@ -38,6 +46,37 @@ public record Figure(
           default -> throw new IllegalStateException(id + " is no length but in " + unit);
         };
     return new Length(Math.round(nm));
+  }
+
+  /** The figure for a sentence: {@code a third}, {@code 40 %}, {@code 51 mm (2 in)}. */
+  public String said() {
+    return switch (unit) {
+      case "fraction" -> share();
+      case "in", "ft" -> length() + " (" + LengthText.feetInches(length()) + ")";
+      case "mm", "m" -> length().toString();
+      default -> plain(value);
+    };
+  }
+
+  private String share() {
+    for (int i = 0; i < PARTS.size(); i++) {
+      if (Math.abs(value * (i + 2) - 1) < 1e-9 && !PARTS.get(i).isEmpty()) {
+        return PARTS.get(i);
+      }
+    }
+    return plain(Math.round(value * 1000) / 10.0) + " %";
+  }
+
+  private static String plain(double v) {
+    return new BigDecimal(String.valueOf(v)).stripTrailingZeros().toPlainString();
+  }
+
+  /** For comparing two figures of one sort: millimetres, or the plain number. */
+  double size() {
+    return switch (unit) {
+      case "in", "ft", "mm", "m" -> length().toMm();
+      default -> value;
+    };
   }
 
   /**
@@ -53,7 +92,7 @@ public record Figure(
   /** The source for a person, with the grade spelled out where it is weak. */
   public String cited() {
     return switch (grade) {
-      case A, B, D -> source;
+      case A, B, D, L -> source;
       case C -> source + " (common practice, no published source)";
       case M -> source + " (from memory)";
     };

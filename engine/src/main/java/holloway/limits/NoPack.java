@@ -8,8 +8,20 @@ import holloway.units.Length;
  * the US and UK figures is taken for joists, so that a hole offered here would pass in both.
  */
 final class NoPack implements RulePack {
-  private final RulePack us = new UsPack();
-  private final RulePack uk = new UkPack();
+  private final LocalRules local;
+  private final RulePack us;
+  private final RulePack uk;
+
+  NoPack(LocalRules local) {
+    this.local = local;
+    us = new UsPack(local);
+    uk = new UkPack(local);
+  }
+
+  @Override
+  public LocalRules local() {
+    return local;
+  }
 
   @Override
   public String name() {
@@ -64,9 +76,9 @@ final class NoPack implements RulePack {
     return advice(uk.fromPower(gap, power, wanted));
   }
 
-  /** What is law or standard elsewhere is advice here. */
+  /** What is law or standard elsewhere is advice here; what the person's own rules say stays. */
   private static Verdict advice(Verdict verdict) {
-    return verdict.severity() == Severity.NOTE
+    return verdict.severity() == Severity.NOTE || LocalRules.isLocal(verdict.source())
         ? verdict
         : new Verdict(verdict.allowed(), verdict.source(), verdict.text(), Severity.PRACTICE);
   }

@@ -7,12 +7,12 @@ import holloway.units.Length;
 final class PowerPractice {
   private PowerPractice() {}
 
-  static Verdict judge(Length gap, Length wanted, String law) {
-    String source = WiringFigures.BESIDE_POWER.cited();
+  static Verdict judge(Length gap, Length wanted, String law, LocalRules local) {
+    String source = local.of(RuleKey.BESIDE_POWER, WiringFigures.BESIDE_POWER).cited();
     return gap.compareTo(wanted) >= 0
         ? Verdict.yes(law)
         : Verdict.no(
-            Severity.PRACTICE,
+            local.severity(RuleKey.BESIDE_POWER, Severity.PRACTICE),
             source,
             "Runs "
                 + gap

@@ -14,6 +14,9 @@ public interface RulePack {
   /** The word of the house file. */
   String name();
 
+  /** The figures of a rule file of one's own that are in force here. */
+  LocalRules local();
+
   /**
    * May a hole be bored through a member that spans?
    *
@@ -67,13 +70,28 @@ public interface RulePack {
    * other word throws.
    */
   static RulePack of(String place) {
+    return of(place, LocalRules.NONE);
+  }
+
+  /** The same with figures of one's own over its own. */
+  static RulePack of(String place, LocalRules local) {
     return switch (place) {
-      case "us" -> new UsPack();
-      case "uk" -> new UkPack();
-      case "none", "eu" -> new NoPack();
+      case "us" -> new UsPack(local);
+      case "uk" -> new UkPack(local);
+      case "none", "eu" -> new NoPack(local);
       default ->
           throw new IllegalArgumentException("no rule pack '" + place + "': us, uk, eu or none");
     };
+  }
+
+  /** The figure in force here. */
+  default Figure figure(RuleKey key, Figure usual) {
+    return local().of(key, usual);
+  }
+
+  /** How binding a figure is here. */
+  default Severity severity(RuleKey key, Severity usual) {
+    return local().severity(key, usual);
   }
 
   /**
@@ -86,7 +104,7 @@ public interface RulePack {
   default boolean needsNailPlate(Length width, Length diameter, Length edge) {
     Length far = width.minus(diameter).minus(edge);
     Length near = edge.compareTo(far) < 0 ? edge : far;
-    return near.compareTo(TimberFigures.PLATE_EDGE.length()) < 0;
+    return near.compareTo(figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE).length()) < 0;
   }
 
   /** The same for a centred hole. */

@@ -15,6 +15,7 @@ public final class TimberFigures {
   private static final String JOIST_UK = "BS 5268-2, BM TRADA guidance";
   private static final String MAKER = "I-joist makers' guides";
   private static final String CHANNEL_UK = "Approved Document A, 2C30";
+  private static final String NOBODY = "usual care with partitions";
   private static final String OURS = "BS 5268-2 for joists, borrowed";
 
   public static final Figure US_JOIST_SHARE =
@@ -70,6 +71,11 @@ public final class TimberFigures {
   public static final Figure UK_CENTRELINE =
       new Figure("C4-1", "hole off the joist's centreline", 1, "mm", "rounding only", C);
 
+  public static final Figure PARTITION_SHARE =
+      new Figure("UK-4", "hole in a partition's stud or plate", 0.5, "fraction", NOBODY, C);
+  public static final Figure PARTITION_EDGE =
+      new Figure("UK-4", "its hole to the edge of the wood", 16, "mm", NOBODY, C);
+
   public static final Figure UK_CHANNEL_UPRIGHT =
       new Figure("UK-1", "upright channel, of the leaf", 1.0 / 3, "fraction", CHANNEL_UK, M);
   public static final Figure UK_CHANNEL_LEVEL =
@@ -113,6 +119,8 @@ public final class TimberFigures {
         UK_HOLE_TO_NOTCH,
         UK_STUD_SHARE,
         UK_CENTRELINE,
+        PARTITION_SHARE,
+        PARTITION_EDGE,
         UK_CHANNEL_UPRIGHT,
         UK_CHANNEL_LEVEL,
         PLATE_EDGE,

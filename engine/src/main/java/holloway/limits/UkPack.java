@@ -2,6 +2,7 @@ package holloway.limits;
 
 import holloway.finding.Severity;
 import holloway.units.Length;
+import java.math.BigDecimal;
 
 /**
  * UK guidance for solid timber and masonry. The Building Regulations themselves only ask that the
@@ -9,6 +10,17 @@ import holloway.units.Length;
  */
 final class UkPack implements RulePack {
   private static final String DESIGNED = "LABC guidance on notching and drilling";
+
+  private final LocalRules local;
+
+  UkPack(LocalRules local) {
+    this.local = local;
+  }
+
+  @Override
+  public LocalRules local() {
+    return local;
+  }
 
   @Override
   public String name() {
@@ -32,26 +44,50 @@ final class UkPack implements RulePack {
     if (make != MemberMake.SOLID) {
       return no(DESIGNED, "No hole in " + make.words() + " without a designer; only in joists.");
     }
-    if (!TimberFigures.UK_JOIST_SHARE.holds(diameter, depth)) {
-      return no("A hole of " + diameter + " is over a quarter of the joist's depth of " + depth);
+    Figure share = local.of(RuleKey.JOIST_HOLE, TimberFigures.UK_JOIST_SHARE);
+    if (!share.holds(diameter, depth)) {
+      return no(
+          RuleKey.JOIST_HOLE,
+          share,
+          "A hole of %s is over %s of the joist's depth of %s"
+              .formatted(diameter, share.said(), depth));
     }
-    if (diameter.compareTo(TimberFigures.UK_JOIST_MOST.length()) > 0) {
-      return no("A hole of " + diameter + " is over the 65 mm that any joist allows");
+    Figure most = local.of(RuleKey.JOIST_HOLE_SIZE, TimberFigures.UK_JOIST_MOST);
+    if (diameter.compareTo(most.length()) > 0) {
+      return no(
+          RuleKey.JOIST_HOLE_SIZE,
+          most,
+          "A hole of %s is over the %s that any joist allows".formatted(diameter, most.said()));
     }
     long off = Math.abs(top.nm() - bottom.nm());
     if (off > 2 * TimberFigures.UK_CENTRELINE.length().nm()) {
       return no("The hole is off the joist's centreline by " + new Length(off / 2));
     }
-    return inZone(along, span)
-        ? Verdict.yes(TimberFigures.UK_JOIST_SHARE.source())
-        : no("The hole is not between 0.25 and 0.4 of the span from a support");
+    return inZone(along, span);
   }
 
   /** Either end is a support, so the zone lies twice in the span. */
-  private static boolean inZone(Length along, Length span) {
+  private Verdict inZone(Length along, Length span) {
     Length near = along.nm() * 2 <= span.nm() ? along : span.minus(along);
-    boolean farEnough = near.nm() >= Math.ceil(TimberFigures.UK_SPAN_FROM.value() * span.nm());
-    return farEnough && TimberFigures.UK_SPAN_TO.holds(near, span);
+    Figure from = local.of(RuleKey.JOIST_HOLE_FROM, TimberFigures.UK_SPAN_FROM);
+    Figure to = local.of(RuleKey.JOIST_HOLE_TO, TimberFigures.UK_SPAN_TO);
+    boolean farEnough = near.nm() >= Math.ceil(from.value() * span.nm());
+    if (farEnough && to.holds(near, span)) {
+      return Verdict.yes(local.of(RuleKey.JOIST_HOLE, TimberFigures.UK_JOIST_SHARE).source());
+    }
+    return no(
+        farEnough ? RuleKey.JOIST_HOLE_TO : RuleKey.JOIST_HOLE_FROM,
+        farEnough ? to : from,
+        "The hole is not between %s and %s of the span from a support"
+            .formatted(plain(from.value()), plain(to.value())));
+  }
+
+  private static String plain(double share) {
+    return new BigDecimal(String.valueOf(share)).stripTrailingZeros().toPlainString();
+  }
+
+  private Verdict no(RuleKey key, Figure figure, String text) {
+    return Verdict.no(local.severity(key, Severity.STANDARD), figure.source(), text + ".");
   }
 
   private static Verdict no(String text) {
@@ -66,57 +102,67 @@ final class UkPack implements RulePack {
   @Override
   public Verdict studBore(
       Length width, Length diameter, Length edge, boolean bearing, boolean doubled) {
-    return bearing ? quarter(width, diameter) : CommonPractice.partition(width, diameter, edge);
+    return bearing
+        ? quarter(width, diameter, RuleKey.BEARING_STUD_HOLE)
+        : CommonPractice.partition(width, diameter, edge, RuleKey.PARTITION_STUD_HOLE, local);
   }
 
   @Override
   public Verdict plateBore(Length width, Length diameter, boolean bearing) {
     Length edge = RulePack.centredEdge(width, diameter);
-    return bearing ? quarter(width, diameter) : CommonPractice.partition(width, diameter, edge);
+    return bearing
+        ? quarter(width, diameter, RuleKey.BEARING_PLATE_HOLE)
+        : CommonPractice.partition(width, diameter, edge, RuleKey.PARTITION_PLATE_HOLE, local);
   }
 
-  private static Verdict quarter(Length width, Length diameter) {
-    Figure share = TimberFigures.UK_STUD_SHARE;
+  private Verdict quarter(Length width, Length diameter, RuleKey key) {
+    Figure share = local.of(key, TimberFigures.UK_STUD_SHARE);
     return share.holds(diameter, width)
         ? Verdict.yes(share.cited())
         : Verdict.no(
-            Severity.PRACTICE,
+            local.severity(key, Severity.PRACTICE),
             share.cited(),
-            "A hole of " + diameter + " is over a quarter of the width of " + width + ".");
+            "A hole of %s is over %s of the width of %s.".formatted(diameter, share.said(), width));
   }
 
   /** C4-1: three diameters of the wider hole, centre to centre. */
   @Override
   public Verdict joistSpacing(Length centres, Length diameter, Length other) {
     Length wide = diameter.compareTo(other) < 0 ? other : diameter;
-    return centres.nm() >= TimberFigures.UK_SPACING.value() * wide.nm()
-        ? Verdict.yes(TimberFigures.UK_SPACING.source())
-        : no("Two holes are " + centres + " apart; three diameters of " + wide + " are needed");
+    Figure least = local.of(RuleKey.JOIST_HOLES_APART, TimberFigures.UK_SPACING);
+    String many = least.value() == 3 ? "three" : least.said();
+    return centres.nm() >= least.value() * wide.nm()
+        ? Verdict.yes(least.source())
+        : no(
+            RuleKey.JOIST_HOLES_APART,
+            least,
+            "Two holes are %s apart; %s diameters of %s are needed".formatted(centres, many, wide));
   }
 
   @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {
     return channel(
-        leaf, depth, upright, Severity.STANDARD, TimberFigures.UK_CHANNEL_UPRIGHT.cited());
+        leaf, depth, upright, Severity.STANDARD, TimberFigures.UK_CHANNEL_UPRIGHT.cited(), local);
   }
 
   /** A third of the leaf upright, a sixth level. */
   static Verdict channel(
-      Length leaf, Length depth, boolean upright, Severity severity, String source) {
-    Figure share = upright ? TimberFigures.UK_CHANNEL_UPRIGHT : TimberFigures.UK_CHANNEL_LEVEL;
+      Length leaf,
+      Length depth,
+      boolean upright,
+      Severity severity,
+      String source,
+      LocalRules local) {
+    RuleKey key = upright ? RuleKey.UPRIGHT_CHANNEL : RuleKey.LEVEL_CHANNEL;
+    Figure share = local.of(key, key.usual("uk").get(0));
+    String whose = LocalRules.isLocal(share.source()) ? share.source() : source;
     return share.holds(depth, leaf)
-        ? Verdict.yes(source)
+        ? Verdict.yes(whose)
         : Verdict.no(
-            severity,
-            source,
-            (upright ? "An upright" : "A level")
-                + " channel may be at most "
-                + (upright ? "a third" : "a sixth")
-                + " of the leaf of "
-                + leaf
-                + " deep; this is "
-                + depth
-                + ".");
+            local.severity(key, severity),
+            whose,
+            "%s channel may be at most %s of the leaf of %s deep; this is %s."
+                .formatted(upright ? "An upright" : "A level", share.said(), leaf, depth));
   }
 
   /** No UK clause was confirmed; cable along a return-air space is advised against. */
@@ -127,12 +173,13 @@ final class UkPack implements RulePack {
 
   @Override
   public Verdict fromPower(Length gap, PowerWiring power, Length wanted) {
-    Figure least = WiringFigures.UK_FROM_POWER;
+    Figure least = local.of(RuleKey.BESIDE_POWER, WiringFigures.UK_FROM_POWER);
     return gap.compareTo(least.length()) < 0
         ? Verdict.no(
-            Severity.STANDARD,
+            local.severity(RuleKey.BESIDE_POWER, Severity.STANDARD),
             least.cited(),
-            "Keep 50 mm from mains cable, or a divider between; this is " + gap + ".")
-        : PowerPractice.judge(gap, wanted, least.cited());
+            "Keep %s from mains cable, or a divider between; this is %s."
+                .formatted(least.said(), gap))
+        : PowerPractice.judge(gap, wanted, least.cited(), local);
   }
 }

@@ -5,6 +5,17 @@ import holloway.units.Length;
 
 /** The IRC's bore limits and the NEC's wiring rules, as models; the local code decides. */
 final class UsPack implements RulePack {
+  private final LocalRules local;
+
+  UsPack(LocalRules local) {
+    this.local = local;
+  }
+
+  @Override
+  public LocalRules local() {
+    return local;
+  }
+
   @Override
   public String name() {
     return "us";
@@ -31,58 +42,57 @@ final class UsPack implements RulePack {
           "common practice, no published source",
           "Do not bore a beam, girder or header for a cable.");
     }
-    String source = TimberFigures.US_JOIST_SHARE.source();
-    if (!TimberFigures.US_JOIST_SHARE.holds(diameter, depth)) {
+    Figure share = local.of(RuleKey.JOIST_HOLE, TimberFigures.US_JOIST_SHARE);
+    if (!share.holds(diameter, depth)) {
       return Verdict.no(
-          Severity.LAW,
-          source,
-          "A hole of " + diameter + " is over a third of the joist's depth of " + depth + ".");
+          local.severity(RuleKey.JOIST_HOLE, Severity.LAW),
+          share.source(),
+          "A hole of %s is over %s of the joist's depth of %s."
+              .formatted(diameter, share.said(), depth));
     }
-    Length least = TimberFigures.US_JOIST_EDGE.length();
-    if (top.compareTo(least) < 0 || bottom.compareTo(least) < 0) {
+    Figure least = local.of(RuleKey.JOIST_EDGE, TimberFigures.US_JOIST_EDGE);
+    if (top.compareTo(least.length()) < 0 || bottom.compareTo(least.length()) < 0) {
       return Verdict.no(
-          Severity.LAW,
-          source,
-          "The hole leaves less than 51 mm (2 in) to the top or bottom of the joist.");
+          local.severity(RuleKey.JOIST_EDGE, Severity.LAW),
+          least.source(),
+          "The hole leaves less than %s to the top or bottom of the joist."
+              .formatted(least.said()));
     }
-    return Verdict.yes(source);
+    return Verdict.yes(share.source());
   }
 
   /** IRC R602.6(2): 40 % bearing or outer, 60 % doubled or partition; 5/8 in to the edge. */
   @Override
   public Verdict studBore(
       Length width, Length diameter, Length edge, boolean bearing, boolean doubled) {
-    Figure share = studShare(bearing, doubled);
+    RuleKey key = studKey(bearing, doubled);
+    Figure share = local.of(key, key.usual("us").get(0));
     if (!share.holds(diameter, width)) {
-      String percent = Math.round(share.value() * 100) + " %";
       return Verdict.no(
-          Severity.LAW,
+          local.severity(key, Severity.LAW),
           share.source(),
-          "A hole of "
-              + diameter
-              + " is over "
-              + percent
-              + " of the stud's width of "
-              + width
-              + ".");
+          "A hole of %s is over %s of the stud's width of %s."
+              .formatted(diameter, share.said(), width));
     }
-    if (edge.compareTo(TimberFigures.US_STUD_EDGE.length()) < 0) {
+    Figure least = local.of(RuleKey.STUD_EDGE, TimberFigures.US_STUD_EDGE);
+    if (edge.compareTo(least.length()) < 0) {
       return Verdict.no(
-          Severity.LAW,
-          TimberFigures.US_STUD_EDGE.source(),
-          "The hole leaves less than 16 mm (5/8 in) to the edge of the stud.");
+          local.severity(RuleKey.STUD_EDGE, Severity.LAW),
+          least.source(),
+          "The hole leaves less than " + least.said() + " to the edge of the stud.");
     }
-    boolean onlyDoubled = !TimberFigures.US_STUD_BEARING.holds(diameter, width) && bearing;
+    Figure single = local.of(RuleKey.BEARING_STUD_HOLE, TimberFigures.US_STUD_BEARING);
+    boolean onlyDoubled = !single.holds(diameter, width) && bearing;
     return onlyDoubled
         ? Verdict.yesBut(Severity.LAW, share.source(), "At most two such doubled studs in a row.")
         : Verdict.yes(share.source());
   }
 
-  private static Figure studShare(boolean bearing, boolean doubled) {
+  private static RuleKey studKey(boolean bearing, boolean doubled) {
     if (!bearing) {
-      return TimberFigures.US_STUD_PARTITION;
+      return RuleKey.PARTITION_STUD_HOLE;
     }
-    return doubled ? TimberFigures.US_STUD_DOUBLED : TimberFigures.US_STUD_BEARING;
+    return doubled ? RuleKey.DOUBLED_STUD_HOLE : RuleKey.BEARING_STUD_HOLE;
   }
 
   /**
@@ -92,12 +102,14 @@ final class UsPack implements RulePack {
    */
   @Override
   public Verdict plateBore(Length width, Length diameter, boolean bearing) {
-    Figure share = bearing ? TimberFigures.US_PLATE_SHARE : TimberFigures.US_STUD_PARTITION;
-    String source = share.source() + (bearing ? " (worded for pipes and ducts)" : " (for studs)");
+    RuleKey key = bearing ? RuleKey.BEARING_PLATE_HOLE : RuleKey.PARTITION_PLATE_HOLE;
+    Figure share = local.of(key, key.usual("us").get(0));
+    String worded = bearing ? " (worded for pipes and ducts)" : " (for studs)";
+    String source = share.source() + (LocalRules.isLocal(share.source()) ? "" : worded);
     return share.holds(diameter, width)
         ? Verdict.yes(source)
         : Verdict.no(
-            Severity.PRACTICE,
+            local.severity(key, Severity.PRACTICE),
             source,
             "A hole of " + diameter + " weakens the plate, which is " + width + " wide.");
   }
@@ -106,18 +118,20 @@ final class UsPack implements RulePack {
   @Override
   public Verdict joistSpacing(Length centres, Length diameter, Length other) {
     long clear = 2 * centres.nm() - diameter.nm() - other.nm();
-    String source = TimberFigures.US_JOIST_EDGE.source();
-    return clear >= 2 * TimberFigures.US_JOIST_EDGE.length().nm()
-        ? Verdict.yes(source)
+    Figure least = local.of(RuleKey.JOIST_EDGE, TimberFigures.US_JOIST_EDGE);
+    return clear >= 2 * least.length().nm()
+        ? Verdict.yes(least.source())
         : Verdict.no(
-            Severity.LAW, source, "Less than 51 mm (2 in) of joist is left between two holes.");
+            local.severity(RuleKey.JOIST_EDGE, Severity.LAW),
+            least.source(),
+            "Less than " + least.said() + " of joist is left between two holes.");
   }
 
   /** No US figure was confirmed; the UK's is used as practice. */
   @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {
     return UkPack.channel(
-        leaf, depth, upright, Severity.PRACTICE, "no US source confirmed; as in the UK");
+        leaf, depth, upright, Severity.PRACTICE, "no US source confirmed; as in the UK", local);
   }
 
   /** NEC 300.22(C) and its exception for dwellings. */
@@ -145,6 +159,6 @@ final class UsPack implements RulePack {
           WiringFigures.FROM_POWER.source(),
           "Keep 51 mm (2 in) from open power conductors; this is " + gap + ".");
     }
-    return PowerPractice.judge(gap, wanted, "NEC 800.133 exception 1 lets it");
+    return PowerPractice.judge(gap, wanted, "NEC 800.133 exception 1 lets it", local);
   }
 }

@@ -59,7 +59,7 @@ public final class UsualBuild {
       String where = place.equals(ANY) ? "any place" : place;
       String weak =
           switch (grade) {
-            case A, B, D -> "";
+            case A, B, D, L -> "";
             case C -> ", common practice";
             case M -> ", from memory";
           };

@@ -14,6 +14,11 @@ public record Verdict(boolean allowed, String source, String text, Severity seve
     return new Verdict(true, source, "", Severity.NOTE);
   }
 
+  /** Does a figure of a person's own rule file decide it? */
+  public boolean own() {
+    return LocalRules.isLocal(source);
+  }
+
   static Verdict yesBut(Severity severity, String source, String advice) {
     return new Verdict(true, source, advice, severity);
   }

@@ -2,6 +2,7 @@ package holloway.pipeline;
 
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
+import holloway.house.House;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
@@ -83,7 +84,7 @@ public final class Pipeline {
    * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
    */
   public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = read(houseFile, settings);
     Request asked =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
     Placed placed = stages.survey(reading.house()).value();
@@ -105,7 +106,7 @@ public final class Pipeline {
    * @throws UnknownName when the house has no such run
    */
   public Answers.Routed routes(Path houseFile, String run, int most, PlanSettings settings) {
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = read(houseFile, settings);
     List<String> names = reading.request().runs().stream().map(r -> r.id()).toList();
     if (!names.contains(run)) {
       throw new UnknownName("run", run, names);
@@ -121,7 +122,12 @@ public final class Pipeline {
 
   /** What was understood of a house file, before any planning. */
   public Answers.Understood understand(Path houseFile) {
-    Stages.Reading reading = stages.read(houseFile);
+    return understand(houseFile, PlanSettings.USUAL);
+  }
+
+  /** The same by a rule file of the settings. */
+  public Answers.Understood understand(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = read(houseFile, settings);
     Outcome<Placed> placed = stages.survey(reading.house());
     stages.checkEnds(placed.value(), reading.request());
     List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
@@ -131,6 +137,11 @@ public final class Pipeline {
 
   /** Verifies a plan file, and its certificate if it holds one, without the solver. */
   public Answers.Refereed referee(Path houseFile, Path planFile) {
+    return referee(houseFile, planFile, PlanSettings.USUAL);
+  }
+
+  /** The same by a rule file of the settings. */
+  public Answers.Refereed referee(Path houseFile, Path planFile, PlanSettings settings) {
     Plan plan;
     Optional<Certificate> certificate;
     try {
@@ -139,17 +150,33 @@ public final class Pipeline {
     } catch (PlanJsonException e) {
       throw new InputTrouble(e.getMessage());
     }
-    Opened o = open(houseFile, PlanSettings.USUAL);
+    Opened o = open(houseFile, settings);
     progress.now("asking the referee");
     List<String> refusals = new ArrayList<>(o.site.refusals(plan, o.request));
     refusals.addAll(unproven(o, plan, certificate));
+    if (!refusals.isEmpty()) {
+      refusals.addAll(missing(plan, o));
+    }
     // The rules look things up in the house; they are for plans that are true of it.
     List<Finding> findings = refusals.isEmpty() ? o.site.rules(plan, o.request) : List.of();
     return new Answers.Refereed(
         plan, List.copyOf(refusals), SurveyWords.lines(findings), certificate.isPresent());
   }
 
-  /** The JSON Schema of a kind of file: house, found, wishes or plan. */
+  /** A price or rule file that the plan was made with and nobody named here. */
+  private static List<String> missing(Plan plan, Opened o) {
+    List<String> here = o.inputs().stream().map(Plan.Input::file).toList();
+    return plan.inputs().stream()
+        .map(Plan.Input::file)
+        .filter(f -> !here.contains(f))
+        .map(
+            f ->
+                "the plan was made with %s too, which is not given here (--prices FILE, --rules FILE)"
+                    .formatted(f))
+        .toList();
+  }
+
+  /** The JSON Schema of a kind of file: house, found, wishes, rules or plan. */
   public String schema(String of) {
     return of.equals("plan") ? PlanJson.schema() : stages.inputSchema(of);
   }
@@ -169,31 +196,39 @@ public final class Pipeline {
     return stages.importFile(model, wishes, name);
   }
 
-  private record Opened(
-      Placed placed,
-      Request request,
-      List<Finding> findings,
-      Stages.Site site,
-      Optional<Stages.Priced> priced) {
-    /** The house file and those beside it, then a price file given by the command. */
+  private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {
+    /** The house file and those beside it, then files given by the command. */
     List<Plan.Input> inputs() {
-      List<Plan.Input> all = new ArrayList<>(SurveyWords.inputs(placed));
-      priced.ifPresent(p -> p.inputs().forEach(i -> all.add(new Plan.Input(i.file(), i.sha256()))));
-      return all.stream().distinct().toList();
+      return SurveyWords.inputs(placed).stream().distinct().toList();
     }
+  }
+
+  /** With the rule file and the price file of a command in place of the house file's own. */
+  private Stages.Reading read(Path houseFile, PlanSettings settings) {
+    Stages.Reading reading = stages.read(houseFile);
+    House house = reading.house();
+    Request request = reading.request();
+    Optional<Stages.Ruled> ruled = settings.rules().map(stages::rules);
+    if (ruled.isPresent()) {
+      house = house.with(ruled.get().rules(), ruled.get().inputs());
+    }
+    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
+    if (priced.isPresent()) {
+      house = house.with(house.ownRules(), priced.get().inputs());
+      request = request.with(priced.get().list());
+    }
+    return new Stages.Reading(house, request);
   }
 
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
-    Stages.Reading reading = stages.read(houseFile);
-    Request asked =
+    Stages.Reading reading = read(houseFile, settings);
+    Request request =
         settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
-    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
-    Request request = priced.map(p -> asked.with(p.list())).orElse(asked);
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");
     Stages.Site site = stages.derive(placed.value(), request);
-    return new Opened(placed.value(), request, placed.findings(), site, priced);
+    return new Opened(placed.value(), request, placed.findings(), site);
   }
 }

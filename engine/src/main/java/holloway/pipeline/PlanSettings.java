@@ -10,13 +10,31 @@ import java.util.Optional;
  *
  * @param certify hand on the certificate, once the checker has accepted it
  * @param prices a price file, before one that the house file names
+ * @param rules a rule file, likewise
  */
 public record PlanSettings(
     Optional<Profile> profile,
     Search search,
     Optional<UnitSystem> units,
     boolean certify,
-    Optional<Path> prices) {
+    Optional<Path> prices,
+    Optional<Path> rules) {
+  /** By the rules of the house file. */
+  public PlanSettings(
+      Optional<Profile> profile,
+      Search search,
+      Optional<UnitSystem> units,
+      boolean certify,
+      Optional<Path> prices) {
+    this(profile, search, units, certify, prices, Optional.empty());
+  }
+
+  /** The usual settings with a price file and by a rule file. */
+  public static PlanSettings by(Optional<Path> prices, Optional<Path> rules) {
+    PlanSettings u = USUAL;
+    return new PlanSettings(u.profile, u.search, u.units, u.certify, prices, rules);
+  }
+
   /** Without the certificate, with the prices of the house file if it names any. */
   public PlanSettings(
       Optional<Profile> profile, Thoroughness thoroughness, Optional<UnitSystem> units) {

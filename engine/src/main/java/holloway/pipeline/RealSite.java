@@ -74,7 +74,8 @@ final class RealSite implements Stages.Site {
     Solved first = solve(routed, request, search, parts);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
-      Plan plan = named(first.plan(), request).withUnrouted(unrouted(first, routed, request));
+      Plan plan =
+          named(first.plan(), request, routed).withUnrouted(unrouted(first, routed, request));
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
     Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
@@ -82,7 +83,7 @@ final class RealSite implements Stages.Site {
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());
     return new Stages.Proven(
-        named(plan, request).withUnrouted(unrouted(second, settled, request)),
+        named(plan, request, settled).withUnrouted(unrouted(second, settled, request)),
         same ? Optional.of(first.bound()) : Optional.empty());
   }
 
@@ -134,7 +135,7 @@ final class RealSite implements Stages.Site {
   @Override
   public List<Plan> routes(Request request, String runId, int most) {
     return Routes.of(routed.graph(), order(request), runId, most).stream()
-        .map(r -> named(r.plan(), request))
+        .map(r -> named(r.plan(), request, routed))
         .toList();
   }
 
@@ -187,7 +188,8 @@ final class RealSite implements Stages.Site {
         pins);
   }
 
-  private Plan named(Plan p, Request request) {
+  private Plan named(Plan written, Request request, Routing.Routed on) {
+    Plan p = on.money().labour(written, on.graph());
     Plan.Totals t = p.totals();
     Plan.Totals totals =
         new Plan.Totals(

@@ -10,6 +10,7 @@ import holloway.housefile.HouseFile;
 import holloway.housefile.HouseSchema;
 import holloway.housefile.PriceFile;
 import holloway.housefile.Problem;
+import holloway.housefile.RulesFile;
 import holloway.housefile.Starter;
 import holloway.request.Request;
 import holloway.routing.Ends;
@@ -48,6 +49,16 @@ final class RealStages implements Stages {
     return answer
         .list()
         .map(list -> new Priced(list, answer.inputs()))
+        .orElseThrow(
+            () -> new InputTrouble(answer.problems().stream().map(Problem::toString).toList()));
+  }
+
+  @Override
+  public Ruled rules(Path file) {
+    RulesFile.Answer answer = RulesFile.read(file);
+    return answer
+        .rules()
+        .map(rules -> new Ruled(rules, answer.inputs()))
         .orElseThrow(
             () -> new InputTrouble(answer.problems().stream().map(Problem::toString).toList()));
   }
@@ -96,6 +107,7 @@ final class RealStages implements Stages {
     return switch (of) {
       case "found" -> HouseSchema.foundText();
       case "wishes" -> HouseSchema.wishesText();
+      case "rules" -> HouseSchema.rulesText();
       default -> HouseSchema.text();
     };
   }

@@ -4,6 +4,7 @@ import holloway.catalog.PriceList;
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
 import holloway.house.House;
+import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
@@ -28,6 +29,14 @@ interface Stages {
     throw new InputTrouble("no price file can be read here");
   }
 
+  /** Rules of one's own, and the fingerprint of their file. */
+  record Ruled(LocalRules rules, List<House.InputFile> inputs) {}
+
+  /** A rule file. */
+  default Ruled rules(Path file) {
+    throw new InputTrouble("no rule file can be read here");
+  }
+
   Outcome<Placed> survey(House house);
 
   /** Refuses a cabinet or outlet that stands in a window, off its wall or above its ceiling. */
@@ -35,7 +44,7 @@ interface Stages {
 
   Site derive(Placed placed, Request request);
 
-  /** The published JSON Schema of an input file: house, found or wishes. */
+  /** The published JSON Schema of an input file: house, found, wishes or rules. */
   String inputSchema(String of);
 
   /** A house file to begin with; {@code schema} is what its editor line names. */

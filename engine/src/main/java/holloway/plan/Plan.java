@@ -108,12 +108,37 @@ public record Plan(
       List<String> otherMethods,
       int bores,
       List<Point3> axis,
-      List<String> through) {}
+      List<String> through) {
+    public PlannedHole withMinutes(double other) {
+      return new PlannedHole(
+          id,
+          label,
+          kind,
+          diameterMm,
+          depthMm,
+          at,
+          between,
+          method,
+          stand,
+          works,
+          other,
+          runs,
+          assumed,
+          otherMethods,
+          bores,
+          axis,
+          through);
+    }
+  }
 
   public record Unrouted(String id, List<String> whyNot) {}
 
   public record PlannedWork(
-      String id, String kind, double minutes, int holes, int patches, String zone) {}
+      String id, String kind, double minutes, int holes, int patches, String zone) {
+    public PlannedWork withMinutes(double other) {
+      return new PlannedWork(id, kind, other, holes, patches, zone);
+    }
+  }
 
   /**
    * {@code broken}: the plan itself goes against the rule; false for a duty that carrying it out
@@ -207,6 +232,29 @@ public record Plan(
     return new Plan(
         format, house, profile, perMinute, inputs, newTotals, newRuns, holes, unrouted, works,
         findings, materials, survey);
+  }
+
+  /** With other minutes of holes and works, and of the whole. */
+  public Plan withWork(List<PlannedHole> made, List<PlannedWork> paid, double minutes) {
+    Totals t = totals;
+    Totals other =
+        new Totals(
+            t.objective,
+            t.bound,
+            t.gap,
+            minutes,
+            t.holes,
+            t.patches,
+            t.routeM,
+            t.cableM,
+            t.visibleM,
+            t.money,
+            t.currency,
+            t.zones,
+            t.cutByTime);
+    return new Plan(
+        format, house, profile, perMinute, inputs, other, runs, made, unrouted, paid, findings,
+        materials, survey);
   }
 
   public Plan withInputs(List<Input> newInputs, SurveyNotes notes) {

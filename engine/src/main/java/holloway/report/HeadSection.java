@@ -99,11 +99,14 @@ final class HeadSection {
     return "within " + percent(t.gap()) + " of the least possible";
   }
 
+  /** Dislike is within the minutes already; what the objective holds beside them is money. */
   private String priced(Plan.Totals t) {
-    boolean plain =
-        Math.abs(t.objective() / (double) plan.perMinute() - t.minutes()) < 0.5
-            || !plan.profile().equals("least-work");
-    return plain ? "" : " (dislike of visible cable and money counted in)";
+    double money = t.objective() / (double) plan.perMinute() - t.minutes();
+    boolean plain = money < 0.5 || !plan.profile().equals("least-work");
+    return plain
+        ? ""
+        : ", of it %s that cable and sealing cost at the hour's worth"
+            .formatted(UnitWords.minutes(money));
   }
 
   static String percent(double gap) {

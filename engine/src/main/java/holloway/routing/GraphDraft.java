@@ -15,8 +15,13 @@ final class GraphDraft {
   final List<RouteGraph.Hole> holes = new ArrayList<>();
   final List<RouteGraph.Work> works = new ArrayList<>();
   final Map<String, List<Integer>> terminals = new TreeMap<>();
+  private final Spending money;
   private final Map<String, Integer> nodeIds = new HashMap<>();
   private final Map<String, Integer> workIds = new HashMap<>();
+
+  GraphDraft(Spending money) {
+    this.money = money;
+  }
 
   /** A node by name; a second call with the same name gives the first node. */
   int node(String name, Point3 at, int... needs) {
@@ -37,7 +42,10 @@ final class GraphDraft {
         });
   }
 
-  /** An edge whose length and price come from its pieces; one that leads nowhere is dropped. */
+  /**
+   * An edge whose length and price come from its pieces, with the money for its cable; one that
+   * leads nowhere is dropped.
+   */
   void edge(
       int a,
       int b,
@@ -60,6 +68,7 @@ final class GraphDraft {
         seen += visible ? m : 0;
       }
     }
+    price += money.cable(length);
     edges.add(
         new RouteGraph.Edge(
             edges.size(), a, b, price, length, seen, holeIds, needs, ways, List.copyOf(pieces)));

@@ -167,7 +167,9 @@ final class HoleBook {
     List<RouteGraph.Step> out = new ArrayList<>();
     for (int bit : Fit.BITS_MM) {
       if (bit <= s.platedBit()) {
-        out.add(new RouteGraph.Step(bit, out.size() * prices.bitStep()));
+        out.add(
+            new RouteGraph.Step(
+                bit, out.size() * prices.bitStep() + prices.money().plates(s, bit)));
       }
     }
     return out;

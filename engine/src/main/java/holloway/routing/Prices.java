@@ -14,10 +14,17 @@ import holloway.request.Wishes;
 final class Prices {
   private final Effort effort;
   private final Wishes wishes;
+  private final Spending money;
 
-  Prices(Effort effort, Wishes wishes) {
+  Prices(Effort effort, Wishes wishes, Spending money) {
     this.effort = effort;
     this.wishes = wishes;
+    this.money = money;
+  }
+
+  /** What money adds to all this. */
+  Spending money() {
+    return money;
   }
 
   /**
@@ -29,7 +36,8 @@ final class Prices {
     for (Site.Layer l : site.layers()) {
       minutes += layer(l, boards);
     }
-    return units(minutes * effort.get("stand." + stand) + effort.get("seal.hole"));
+    return units(minutes * effort.get("stand." + stand) + effort.get("seal.hole"))
+        + money.seal(site);
   }
 
   private double layer(Site.Layer l, boolean boards) {

@@ -22,7 +22,7 @@ public final class Routing {
   private final HollowHouse house;
   private final Request request;
   private final Wishes wishes;
-  private final GraphDraft draft = new GraphDraft();
+  private final GraphDraft draft;
   private final Prices prices;
   private final Accesses accesses = new Accesses();
   private final Solids solids;
@@ -34,13 +34,15 @@ public final class Routing {
   private final String ground;
 
   /** The graph, and what could not be had, for "why not". */
-  public record Routed(RouteGraph graph, List<Refused> refused) {}
+  public record Routed(RouteGraph graph, List<Refused> refused, Spending money) {}
 
   private Routing(HollowHouse house, Request request) {
     this.house = house;
     this.request = request;
     this.wishes = request.wishes();
-    this.prices = new Prices(request.effort(), wishes);
+    Spending money = new Spending(request, house.framed().placed().walls());
+    this.draft = new GraphDraft(money);
+    this.prices = new Prices(request.effort(), wishes, money);
     this.solids = new Solids(house.framed().members());
     this.ground = groundLevel(house.framed().placed());
     long groundZ = house.framed().placed().getLevel(ground).floorZ();
@@ -56,7 +58,7 @@ public final class Routing {
     List<Refused> refused = new ArrayList<>(house.refused());
     refused.addAll(r.book.refused());
     refused.addAll(r.binder.refused);
-    return new Routed(r.draft.finish(), refused);
+    return new Routed(r.draft.finish(), refused, r.prices.money());
   }
 
   /** The lowest level with a door in an outer wall, else the lowest: what "outside" starts from. */

@@ -37,7 +37,7 @@ public final class TakeOff {
     return cents / 100;
   }
 
-  /** Money is reported and does not join the objective: routes are chosen by work alone. */
+  /** The money of all materials; what of it hangs on the routes is in the objective already. */
   private static Plan.Totals totals(
       Plan.Totals t, double cable, Optional<Double> money, String currency) {
     return new Plan.Totals(

@@ -54,7 +54,8 @@ final class TurnedHouse {
         h.stairs().stream().map(this::of).toList(),
         h.assumed(),
         h.beams().stream().map(this::of).toList(),
-        mirror.way().of(h.layout()));
+        mirror.way().of(h.layout()),
+        h.ownRules());
   }
 
   private WallSpec of(WallSpec s) {

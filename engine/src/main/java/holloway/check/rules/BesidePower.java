@@ -7,7 +7,9 @@ import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.house.Obstacle;
 import holloway.house.Side;
+import holloway.limits.Figure;
 import holloway.limits.PowerWiring;
+import holloway.limits.RuleKey;
 import holloway.limits.Verdict;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
@@ -61,15 +63,19 @@ final class BesidePower implements PlanRule {
     for (Legs r : Legs.of(finished.plan())) {
       for (Plan.PlanStep step : r.run().steps()) {
         Optional<Length> gap = inThisWall(step, spot, finished) ? gap(step, spot, s, z) : none();
-        Length wanted = WiringFigures.BESIDE_POWER.length();
+        Length wanted = wanted(finished).length();
         Optional<Verdict> v =
             gap.map(g -> finished.pack().fromPower(g, PowerWiring.SHEATHED, wanted));
         if (v.isPresent() && !v.get().allowed()) {
-          return Optional.of(finding(r, step, v.get(), gap.get()));
+          return Optional.of(finding(r, step, v.get(), gap.get(), wanted(finished)));
         }
       }
     }
     return Optional.empty();
+  }
+
+  private static Figure wanted(Finished finished) {
+    return finished.figure(RuleKey.BESIDE_POWER, WiringFigures.BESIDE_POWER);
   }
 
   private static Optional<Length> none() {
@@ -100,7 +106,7 @@ final class BesidePower implements PlanRule {
     return least == Long.MAX_VALUE ? Optional.empty() : Optional.of(new Length(least));
   }
 
-  private Finding finding(Legs r, Plan.PlanStep step, Verdict v, Length gap) {
+  private Finding finding(Legs r, Plan.PlanStep step, Verdict v, Length gap, Figure wanted) {
     return say(
         v.severity(),
         Place.of(step.id(), Legs.start(step)),
@@ -109,8 +115,10 @@ final class BesidePower implements PlanRule {
         new Said(
             r.run().id() + " runs beside power cable in " + step.id() + ".",
             Legs.number("%.0f mm", gap.toMm()),
-            Legs.number("%.0f mm", WiringFigures.BESIDE_POWER.length().toMm()),
-            "Keep it 50 mm (2 in) or more away on the far side of the bay and cross at a right"
+            Legs.number("%.0f mm", wanted.length().toMm()),
+            "Keep it "
+                + (wanted.grade() == Figure.Grade.L ? wanted.said() : "50 mm (2 in)")
+                + " or more away on the far side of the bay and cross at a right"
                 + " angle; power off while you fish."));
   }
 }

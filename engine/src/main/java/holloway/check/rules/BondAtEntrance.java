@@ -8,6 +8,8 @@ import holloway.hollow.HollowKind;
 import holloway.house.RulePlace;
 import holloway.house.Thing;
 import holloway.limits.EntryFigures;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.survey.OnWall;
@@ -76,19 +78,24 @@ final class BondAtEntrance implements PlanRule {
   }
 
   private Finding finding(Legs r, Finished finished) {
-    double most = EntryFigures.BOND_LONG.length().nm() / 1e9;
+    Figure figure = finished.figure(RuleKey.BONDING_WIRE, EntryFigures.BOND_LONG);
+    double most = figure.length().toMetres();
+    boolean own = figure.grade() == Figure.Grade.L;
     Place at = entrance(r);
     OptionalDouble panel = toPanel(at, finished);
     boolean far = panel.isPresent() && panel.getAsDouble() > most;
     String remedy =
-        "Have a protector fitted there and bonded to the house's ground with at most 20 ft (6 m) of"
-            + " 14 AWG copper or thicker"
+        "Have a protector fitted there and bonded to the house's ground with at most "
+            + (own ? figure.said() : "20 ft (6 m)")
+            + " of 14 AWG copper or thicker"
             + (far ? "; the panel is further, so a ground rod of its own is likely." : ".")
             + " That is the provider's or a licensed electrician's work; the local code decides.";
     return say(
-        finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE,
+        finished.severity(
+            RuleKey.BONDING_WIRE,
+            finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE),
         at,
-        SOURCE,
+        own ? figure.source() : SOURCE,
         false,
         new Said(
             r.run().id() + " brings copper in from outside.",

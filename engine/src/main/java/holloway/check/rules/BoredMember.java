@@ -66,7 +66,12 @@ final class BoredMember implements PlanRule {
         Place.of(made.hole().id(), made.hole().at()),
         v.source(),
         !v.allowed(),
-        new Said(what, measured, entry().limit(), then + "The local code decides."));
+        new Said(what, measured, limit(v), then + "The local code decides."));
+  }
+
+  /** The packs' limits; of a person's own rules the text names the figure. */
+  private String limit(Verdict v) {
+    return v.own() ? "as said by the " + v.source() : entry().limit();
   }
 
   /** Of these a hole takes part of the wall's depth, of all others part of the member's height. */

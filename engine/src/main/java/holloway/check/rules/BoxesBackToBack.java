@@ -5,7 +5,9 @@ import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
+import holloway.limits.Figure;
 import holloway.limits.FireFigures;
+import holloway.limits.RuleKey;
 import holloway.request.Outlet;
 import holloway.request.Spot;
 import holloway.survey.OnWall;
@@ -75,21 +77,23 @@ final class BoxesBackToBack implements PlanRule {
     long apart = Math.abs(a.at().s() - b.at().s());
     boolean opposite =
         a.at().wall().id().equals(b.at().wall().id()) && a.at().side() != b.at().side();
-    if (!opposite || apart >= FireFigures.RATED_BOXES.length().nm()) {
+    Figure least = finished.figure(RuleKey.BOXES_APART, FireFigures.RATED_BOXES);
+    boolean own = least.grade() == Figure.Grade.L;
+    if (!opposite || apart >= least.length().nm()) {
       return Optional.empty();
     }
     OnWall at = a.at();
     return Optional.of(
         say(
-            Severity.STANDARD,
+            finished.severity(RuleKey.BOXES_APART, Severity.STANDARD),
             Place.of(a.name(), at.wall().world(at.s(), at.wall().core().mid(), at.z())),
-            FireFigures.RATED_BOXES.cited() + " (a note, not a duty)",
+            own ? least.source() : least.cited() + " (a note, not a duty)",
             false,
             new Said(
                 "%s and %s lie back to back in the garage separation."
                     .formatted(a.name(), b.name()),
                 Legs.number("%.0f mm apart", apart / 1e6),
-                "600 mm (24 in) apart",
+                (own ? least.said() : "600 mm (24 in)") + " apart",
                 "Move the outlet, or put fire-stop pads round both boxes.")));
   }
 }

@@ -1,10 +1,13 @@
 package holloway.check.rules;
 
+import holloway.finding.Severity;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
 import holloway.house.RulePlace;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.limits.RulePack;
 import holloway.plan.Plan;
 import holloway.request.Request;
@@ -12,7 +15,6 @@ import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -61,11 +63,21 @@ final class Finished {
   }
 
   RulePlace place() {
-    return placed().house().place();
+    return placed().house().rulePlace();
   }
 
   RulePack pack() {
-    return RulePack.of(place().name().toLowerCase(Locale.ROOT));
+    return placed().house().rulePack();
+  }
+
+  /** The figure in force: the person's own, else the usual one. */
+  Figure figure(RuleKey key, Figure usual) {
+    return placed().house().ownRules().of(key, usual);
+  }
+
+  /** How binding it is here. */
+  Severity severity(RuleKey key, Severity usual) {
+    return placed().house().ownRules().severity(key, usual);
   }
 
   Optional<Wall> wall(String id) {

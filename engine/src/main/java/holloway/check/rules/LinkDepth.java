@@ -7,6 +7,8 @@ import holloway.house.Conduit;
 import holloway.house.Fact;
 import holloway.house.RulePlace;
 import holloway.limits.EntryFigures;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,26 +46,31 @@ final class LinkDepth implements PlanRule {
     TreeSet<String> told = new TreeSet<>();
     for (LinkUse use : LinkUse.of(finished)) {
       if (use.inEarth() && told.add(use.link().name())) {
-        says(use.link(), finished.place()).ifPresent(s -> out.add(finding(use, s)));
+        says(use.link(), finished).ifPresent(s -> out.add(finding(use, s, finished)));
       }
     }
     return out;
   }
 
-  private Finding finding(LinkUse use, Said said) {
+  private Finding finding(LinkUse use, Said said, Finished finished) {
+    boolean own = finished.figure(key(use.link()), usual(use.link())).grade() == Figure.Grade.L;
     return say(
-        Severity.PRACTICE,
+        finished.severity(key(use.link()), Severity.PRACTICE),
         Place.of("conduit/" + use.link().name(), use.step().path().get(0)),
-        "NEC 830.47(C), which is for network-powered broadband; 800, 820 and 770 give no depth",
+        own
+            ? finished.figure(key(use.link()), usual(use.link())).source()
+            : "NEC 830.47(C), which is for network-powered broadband; 800, 820 and 770 give no depth",
         false,
         said);
   }
 
   /** Words when something is to do: dig, or a depth that is too little or not known. */
-  private static Optional<Said> says(Conduit link, RulePlace place) {
-    Length least = least(link);
+  private static Optional<Said> says(Conduit link, Finished finished) {
+    Figure figure = finished.figure(key(link), usual(link));
+    Length least = figure.length();
+    boolean asked = finished.place() == RulePlace.US || figure.grade() == Figure.Grade.L;
     Optional<Length> depth = link.outdoor().flatMap(Conduit.Outdoor::depth).map(Fact::value);
-    boolean shallow = place == RulePlace.US && depth.map(d -> d.compareTo(least) < 0).orElse(true);
+    boolean shallow = asked && depth.map(d -> d.compareTo(least) < 0).orElse(true);
     if (!shallow && !link.dug()) {
       return Optional.empty();
     }
@@ -86,9 +93,11 @@ final class LinkDepth implements PlanRule {
             (deep + " " + dig).strip()));
   }
 
-  private static Length least(Conduit link) {
-    return link.kind() == Conduit.Kind.BURIED
-        ? EntryFigures.BURIED.length()
-        : EntryFigures.BURIED_TUBE.length();
+  private static RuleKey key(Conduit link) {
+    return link.kind() == Conduit.Kind.BURIED ? RuleKey.BURIED_CABLE : RuleKey.BURIED_TUBE;
+  }
+
+  private static Figure usual(Conduit link) {
+    return link.kind() == Conduit.Kind.BURIED ? EntryFigures.BURIED : EntryFigures.BURIED_TUBE;
   }
 }

@@ -3,6 +3,8 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Severity;
 import holloway.limits.CablingFigures;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import java.util.List;
 
 /** A1-1 to A1-3: a copper run, cut length, against the permanent link of the cabling standard. */
@@ -26,14 +28,14 @@ final class LinkTooLong implements PlanRule {
 
   @Override
   public List<Finding> find(Finished finished) {
-    double most = CablingFigures.LINK_MOST.value();
+    Figure most = finished.figure(RuleKey.LINK, CablingFigures.LINK_MOST);
     return Legs.of(finished.plan()).stream()
-        .filter(r -> r.copperPairs() && r.run().cableM() > most)
-        .map(r -> finding(r, most))
+        .filter(r -> r.copperPairs() && r.run().cableM() > most.length().toMetres())
+        .map(r -> finding(r, most, finished.severity(RuleKey.LINK, Severity.STANDARD)))
         .toList();
   }
 
-  private Finding finding(Legs r, double most) {
+  private Finding finding(Legs r, Figure most, Severity severity) {
     double m = r.run().cableM();
     String what =
         "%s is cut to %s; with %s of cords the channel is %s."
@@ -43,13 +45,14 @@ final class LinkTooLong implements PlanRule {
                 Legs.metres(CablingFigures.CORDS_MOST.value()),
                 Legs.metres(m + CablingFigures.CORDS_MOST.value()));
     String remedy =
-        "Pull fibre instead, or put a switch between; a link of more than 90 m may not carry its"
-            + " speed.";
+        "Pull fibre instead, or put a switch between; a link of more than "
+            + Legs.number("%.0f m", most.length().toMetres())
+            + " may not carry its speed.";
     return say(
-        Severity.STANDARD,
+        severity,
         r.place(),
-        CablingFigures.LINK_MOST.cited(),
+        most.cited(),
         true,
-        new Said(what, Legs.metres(m), Legs.metres(most), remedy));
+        new Said(what, Legs.metres(m), Legs.metres(most.length().toMetres()), remedy));
   }
 }

@@ -6,6 +6,8 @@ import holloway.finding.Severity;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.hollow.Site;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.limits.RulePack;
 import holloway.limits.TimberFigures;
 import holloway.units.Length;
@@ -52,18 +54,24 @@ final class NailPlate implements PlanRule {
         .map(
             m ->
                 say(
-                    Severity.PRACTICE,
+                    finished.severity(RuleKey.NAIL_PLATE_EDGE, Severity.PRACTICE),
                     Place.of(m.hole().id(), m.hole().at()),
-                    TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+                    source(finished),
                     false,
                     new Said(
                         m.hole().label() + " lies near the face of the wood.",
                         left(m, finished),
-                        "32 mm (1-1/4 in)",
+                        finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE).said(),
                         "Put a steel plate, 1.6 mm (1/16 in) or thicker, on each face of the wood"
                             + " that is nearer than that to the hole, so that no screw finds the"
                             + " cables.")))
         .toList();
+  }
+
+  private static String source(Finished finished) {
+    Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
+    boolean own = figure.grade() == Figure.Grade.L;
+    return figure.source() + (own ? "" : " (asked for power wiring)");
   }
 
   /** The least wood that the hole leaves in what it pierces. */

@@ -5,6 +5,8 @@ import holloway.finding.Finding;
 import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
 import holloway.house.RulePlace;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
 import java.util.List;
@@ -32,11 +34,19 @@ final class OutdoorCableIndoors implements PlanRule {
 
   @Override
   public List<Finding> find(Finished finished) {
-    double most = WiringFigures.OUTSIDE_CABLE_INDOORS.length().nm() / 1e9;
+    Figure most =
+        finished.figure(RuleKey.OUTDOOR_CABLE_INDOORS, WiringFigures.OUTSIDE_CABLE_INDOORS);
     boolean us = finished.place() == RulePlace.US;
     return Legs.of(finished.plan()).stream()
-        .filter(r -> r.cable().map(Cable::outdoor).orElse(false) && indoors(r) > most)
-        .map(r -> finding(r, most, us))
+        .filter(r -> r.cable().map(Cable::outdoor).orElse(false))
+        .filter(r -> indoors(r) > most.length().toMetres())
+        .map(
+            r ->
+                finding(
+                    r,
+                    most,
+                    finished.severity(
+                        RuleKey.OUTDOOR_CABLE_INDOORS, us ? Severity.LAW : Severity.PRACTICE)))
         .toList();
   }
 
@@ -47,20 +57,21 @@ final class OutdoorCableIndoors implements PlanRule {
         .sum();
   }
 
-  private Finding finding(Legs r, double most, boolean us) {
+  private Finding finding(Legs r, Figure most, Severity severity) {
     String remedy =
-        "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within 15 m"
-            + " (50 ft) of the entrance and go on with indoor cable. The local code decides.";
+        "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within "
+            + (most.grade() == Figure.Grade.L ? most.said() : "15 m (50 ft)")
+            + " of the entrance and go on with indoor cable. The local code decides.";
     return say(
-        us ? Severity.LAW : Severity.PRACTICE,
+        severity,
         r.place(),
-        WiringFigures.OUTSIDE_CABLE_INDOORS.cited(),
+        most.cited(),
         false,
         new Said(
             "%s is outdoor cable and lies %s indoors."
                 .formatted(r.run().id(), Legs.metres(indoors(r))),
             Legs.metres(indoors(r)),
-            Legs.number("%.2f m", most),
+            Legs.number("%.2f m", most.length().toMetres()),
             remedy));
   }
 }

@@ -34,7 +34,6 @@ public final class PlanRules {
           new RiserCable(),
           new OutdoorCableIndoors(),
           new BondAtEntrance(),
-          new BuriedCable(),
           new ColdPull(),
           new SupportSpacing(),
           new TightTurn(),
@@ -51,7 +50,8 @@ public final class PlanRules {
           new Vermiculite(),
           new OldPaint(),
           new OldWiring(),
-          new FindTheStudFirst());
+          new FindTheStudFirst(),
+          new OwnRules());
 
   private PlanRules() {}
 

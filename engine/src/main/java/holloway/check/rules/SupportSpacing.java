@@ -5,6 +5,8 @@ import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
 import holloway.limits.CablingFigures;
+import holloway.limits.Figure;
+import holloway.limits.RuleKey;
 import holloway.plan.Plan;
 import java.util.List;
 import java.util.Map;
@@ -39,16 +41,21 @@ final class SupportSpacing implements PlanRule {
         r.in(kind).forEach(s -> longest.merge(s.id(), s, (a, b) -> a.m() >= b.m() ? a : b));
       }
     }
-    double most = CablingFigures.SUPPORTS.length().nm() / 1e9;
-    return longest.values().stream().filter(s -> s.m() > most).map(s -> finding(s, most)).toList();
+    Figure most = finished.figure(RuleKey.SUPPORTS, CablingFigures.SUPPORTS);
+    Severity how = finished.severity(RuleKey.SUPPORTS, Severity.PRACTICE);
+    return longest.values().stream()
+        .filter(s -> s.m() > most.length().toMetres())
+        .map(s -> finding(s, most, how))
+        .toList();
   }
 
-  private Finding finding(Plan.PlanStep s, double most) {
+  private Finding finding(Plan.PlanStep s, Figure figure, Severity how) {
+    double most = figure.length().toMetres();
     int hooks = (int) Math.ceil(s.m() / most) - 1;
     return say(
-        Severity.PRACTICE,
+        how,
         Place.of(s.id(), Legs.start(s)),
-        CablingFigures.SUPPORTS.cited(),
+        figure.cited(),
         false,
         new Said(
             "Cable hangs %s over up to %s.".formatted(where(s), Legs.metres(s.m())),

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.check.ToyHouse;
 import holloway.check.ToyPlan;
 import holloway.finding.Finding;
+import holloway.finding.Severity;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Box;
@@ -19,12 +20,16 @@ import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
 import holloway.house.Where;
+import holloway.limits.Figure;
+import holloway.limits.LocalRules;
+import holloway.limits.RuleKey;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Request;
 import holloway.request.Spot;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The toy house with things, tubes and an age, and runs made up leg by leg for one rule. */
@@ -45,6 +50,14 @@ final class ToyCase {
 
   ToyCase place(RulePlace p) {
     stated.place = p;
+    return this;
+  }
+
+  /** One figure of a rule file based on the US pack. */
+  ToyCase rules(RuleKey key, double value, String unit) {
+    Figure f = LocalRules.figure("Brookfield", key, value, unit, "by-law 1");
+    LocalRules.Stated one = new LocalRules.Stated(f, Optional.of(Severity.STANDARD));
+    stated.rules = new LocalRules("Brookfield", "rules.yaml", "us", Map.of(key, one));
     return this;
   }
 

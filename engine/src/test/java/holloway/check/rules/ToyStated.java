@@ -19,6 +19,7 @@ import holloway.house.Side;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
 import holloway.house.Where;
+import holloway.limits.LocalRules;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -33,6 +34,7 @@ final class ToyStated {
   RulePlace place = RulePlace.US;
   int built = 1994;
   boolean garage;
+  LocalRules rules = LocalRules.NONE;
   UnaryOperator<Wall> walls = w -> w;
   final List<PlacedRoom> rooms = new ArrayList<>();
   private final List<Thing> things = new ArrayList<>();
@@ -137,7 +139,12 @@ final class ToyStated {
             things,
             h.tapes(),
             h.found(),
-            h.inputs());
+            h.inputs(),
+            h.stairs(),
+            h.assumed(),
+            h.beams(),
+            h.layout(),
+            rules);
     List<PlacedRoom> placedRooms = new ArrayList<>(p.rooms());
     placedRooms.addAll(rooms);
     List<Member> solid = new ArrayList<>(base.framed().members());
