@@ -129,7 +129,7 @@ final class RealSite implements Stages.Site {
 
   /** A plan with its name, and why each run that has no route has none. */
   Plan finished(Solved solved, Request request) {
-    return named(solved.plan(), request).withUnrouted(unrouted(solved, routed, request));
+    return named(solved.plan(), request, routed).withUnrouted(unrouted(solved, routed, request));
   }
 
   @Override
