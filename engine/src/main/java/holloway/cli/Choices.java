@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.pack.Language;
 import holloway.pipeline.Thoroughness;
 import holloway.request.Profile;
 import holloway.units.UnitSystem;
@@ -40,6 +41,17 @@ final class Choices {
     public UnitSystem convert(String word) {
       return choose(
           word, new TreeMap<>(Map.of("ft-in", UnitSystem.FT_IN, "metric", UnitSystem.METRIC)));
+    }
+  }
+
+  static final class PackLanguage implements ITypeConverter<Language> {
+    @Override
+    public Language convert(String word) {
+      Map<String, Language> known = new LinkedHashMap<>();
+      for (Language l : Language.values()) {
+        known.put(l.code(), l);
+      }
+      return choose(word, known);
     }
   }
 

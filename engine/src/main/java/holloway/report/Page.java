@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text of 80 columns: titles, wrapped paragraphs with a hanging indent, columns. */
-final class Page {
+class Page {
   static final int WIDTH = 80;
   private final StringBuilder out = new StringBuilder();
   private final Ink ink;

@@ -57,16 +57,17 @@ class StagesTest {
     SCHEDULE(JUDGED),
     SCENE(JUDGED),
     REPORT(JUDGED + "drawing check takeoff schedule scene"),
+    PACK(JUDGED + "drawing takeoff schedule scene report"),
     CERTIFY(GROUND + "hollow routing plan"),
     NETWORK(INPUT + "hollow routing solve"),
     PIPELINE(
         JUDGED
             + "drawing step housefile importing routing solve check takeoff schedule scene report"
-            + " certify network"),
+            + " pack certify network"),
     CLI(
         JUDGED
-            + "drawing housefile importing routing solve check takeoff schedule scene report certify"
-            + " network pipeline");
+            + "drawing housefile importing routing solve check takeoff schedule scene report pack"
+            + " certify network pipeline");
 
     private final Set<String> mayUse;
 

@@ -1,0 +1,77 @@
+package holloway.pack;
+
+import holloway.plan.Plan;
+import holloway.report.Sheet;
+import holloway.report.SheetWords;
+import holloway.schedule.HoleCard;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A card for each hole. */
+final class HoleFacts {
+  private final Sheet sheet;
+  private final SheetWords words;
+
+  HoleFacts(Sheet sheet, SheetWords words) {
+    this.sheet = sheet;
+    this.words = words;
+  }
+
+  List<Map<String, Object>> cards() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    sheet.plan().holes().forEach(h -> out.add(card(h)));
+    return out;
+  }
+
+  private Map<String, Object> card(Plan.PlannedHole h) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("id", "hole/" + h.id());
+    out.put("hole-id", h.id());
+    out.put("label", h.label());
+    out.put("kind", h.kind());
+    out.put("size", words.bit(h.diameterMm()));
+    out.put("diameter", h.diameterMm());
+    out.put("cables", h.runs().size());
+    out.put("two", h.bores() > 1 ? h.bores() : null);
+    out.put("assumed", h.assumed());
+    out.put("where", words.where(h));
+    out.put("stand", words.stand(h));
+    out.put("method", words.method(h));
+    out.put("minutes", words.time(h.minutes()));
+    out.put("others", words.others(h));
+    out.put("runs", h.runs());
+    out.put("seal", sealing(h));
+    tape(out, sheet.cards().get(h.id()));
+    return out;
+  }
+
+  /** A hole without a card cannot be taped: the template then says how to find it. */
+  private void tape(Map<String, Object> out, HoleCard card) {
+    out.put("taped", card != null);
+    if (card == null) {
+      return;
+    }
+    out.put("side-a", card.sideA());
+    out.put("side-b", card.sideB());
+    out.put("bit", card.extension().isEmpty() ? card.bit() : card.bit() + "; " + card.extension());
+    out.put("angle", orNull(card.angle()));
+    out.put("breakthrough", orNull(card.breakthrough()));
+    out.put("check", orNull(card.checkFirst()));
+    out.put("off-by", card.toleranceMm() > 0 ? words.tape(card.toleranceMm() / 1000) : null);
+  }
+
+  private static String orNull(String text) {
+    return text.isEmpty() ? null : text;
+  }
+
+  /** What rules ask to be closed or done at this hole. */
+  private List<String> sealing(Plan.PlannedHole h) {
+    return sheet.plan().findings().stream()
+        .filter(f -> f.place().equals(h.id()) && !f.remedy().isEmpty())
+        .map(f -> words.sentence(f.remedy()))
+        .distinct()
+        .toList();
+  }
+}

@@ -1,0 +1,35 @@
+package holloway.pack;
+
+import holloway.report.CsvFiles;
+import holloway.report.Sheet;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The doorway: everything that goes into the folder of a work pack. */
+public final class Pack {
+  private Pack() {}
+
+  /**
+   * @param planJson the plan as JSON, to lie beside the page
+   * @param drawings in the order in which they are shown
+   * @return content by file name
+   */
+  public static SortedMap<String, byte[]> files(
+      Sheet sheet, Language language, List<Drawing> drawings, String planJson) {
+    PackFacts facts = PackFacts.of(sheet, language, drawings);
+    SortedMap<String, byte[]> out = new TreeMap<>();
+    put(out, "index.html", PackPage.screen(facts));
+    out.put("pack.pdf", PackPdf.of(PackPage.paper(facts)));
+    put(out, "plan.json", planJson);
+    drawings.forEach(d -> put(out, d.file(), d.svg()));
+    CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
+        .forEach((name, text) -> put(out, name, text));
+    return out;
+  }
+
+  private static void put(SortedMap<String, byte[]> to, String name, String text) {
+    to.put(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+}

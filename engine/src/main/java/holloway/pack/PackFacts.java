@@ -1,0 +1,142 @@
+package holloway.pack;
+
+import holloway.plan.Plan;
+import holloway.report.Sheet;
+import holloway.report.SheetWords;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** All that the template shows, in the order of the job. Numbers are the plan's own. */
+final class PackFacts {
+  private final Sheet sheet;
+  private final Plan plan;
+  private final SheetWords words;
+  private final Map<String, String> texts;
+  private final Map<String, Object> values = new LinkedHashMap<>();
+
+  private PackFacts(Sheet sheet, Language language, List<Drawing> drawings) {
+    this.sheet = sheet;
+    this.plan = sheet.plan();
+    this.words = new SheetWords(sheet);
+    this.texts = language.texts();
+    values.put("t", texts);
+    values.put("lang", language.code());
+    values.put("house", plan.house());
+    values.put("drawings", drawings);
+    totals();
+    values.put("broken", broken());
+    values.put("check-first", words.checkFirst());
+    values.put("cautions", words.cautions());
+    values.put("findings", findings());
+    values.put("shelves", shelves());
+    values.put("outlets", outlets());
+    values.put("ports", new PortFacts(sheet, words).rows());
+    values.put("pins", new PortFacts(sheet, words).pins(texts));
+    values.put("holes", new HoleFacts(sheet, words).cards());
+    values.put("runs", new RunFacts(sheet, words).cards());
+    values.put("left-out", leftOut());
+    values.put("inputs", plan.inputs());
+  }
+
+  static PackFacts of(Sheet sheet, Language language, List<Drawing> drawings) {
+    return new PackFacts(sheet, language, drawings);
+  }
+
+  Map<String, Object> values() {
+    return values;
+  }
+
+  private void totals() {
+    Plan.Totals t = plan.totals();
+    values.put("time", words.time(t.minutes()));
+    values.put("bound", words.time((double) t.bound() / plan.perMinute()));
+    values.put("gap", String.format(Locale.ROOT, "%.1f %%", t.gap() * 100));
+    values.put("proven-by-work", plan.profile().equals("least-work"));
+    values.put("hole-count", t.holes());
+    values.put("patch-count", t.patches());
+    values.put("run-count", plan.runs().size());
+    values.put("route", words.length(t.routeM()));
+    values.put("cable", words.cut(t.cableM()));
+    values.put("zones", String.join(", ", t.zones()));
+    values.put("has-zones", !t.zones().isEmpty());
+    values.put(
+        "money",
+        t.money().map(m -> String.format(Locale.ROOT, "%.2f %s", m, t.currency())).orElse(null));
+  }
+
+  private List<String> broken() {
+    LinkedHashSet<String> out = new LinkedHashSet<>();
+    plan.findings().stream()
+        .filter(Plan.FindingLine::breaksLaw)
+        .forEach(f -> out.add(words.sentence(f.text()) + " [" + f.source() + "]"));
+    return List.copyOf(out);
+  }
+
+  /** The same rule for several holes is one entry; their labels are in its text. */
+  private List<Map<String, Object>> findings() {
+    Map<String, Map<String, Object>> out = new LinkedHashMap<>();
+    for (String severity : List.of("law", "standard", "practice", "note")) {
+      for (Plan.FindingLine f : plan.findings()) {
+        if (f.severity().equals(severity)) {
+          out.computeIfAbsent(severity + f.rule() + f.remedy(), k -> finding(f));
+          Object texts = out.get(severity + f.rule() + f.remedy()).get("texts");
+          add(texts, words.sentence(f.text()));
+        }
+      }
+    }
+    return List.copyOf(out.values());
+  }
+
+  @SuppressWarnings("unchecked")
+  private static void add(Object list, String text) {
+    List<String> all = (List<String>) list;
+    if (!all.contains(text)) {
+      all.add(text);
+    }
+  }
+
+  private Map<String, Object> finding(Plan.FindingLine f) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("severity", texts.get("severity." + f.severity()));
+    out.put("broken", f.broken());
+    out.put("texts", new ArrayList<String>());
+    out.put("remedy", f.remedy().isEmpty() ? null : words.sentence(f.remedy()));
+    out.put("source", f.source());
+    return out;
+  }
+
+  private List<Map<String, Object>> shelves() {
+    Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
+    for (Plan.Material m : plan.materials()) {
+      Map<String, Object> line = new LinkedHashMap<>();
+      line.put("id", "buy/" + m.item());
+      line.put("item", m.item());
+      line.put("quantity", words.quantity(m));
+      line.put("price", m.price().map(p -> String.format(Locale.ROOT, "%.2f", p)).orElse(""));
+      groups.computeIfAbsent(m.group(), k -> new ArrayList<>()).add(line);
+    }
+    List<Map<String, Object>> out = new ArrayList<>();
+    groups.forEach((name, lines) -> out.add(Map.of("shelf", name, "lines", lines)));
+    return out;
+  }
+
+  private List<Map<String, Object>> outlets() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    words
+        .outlets()
+        .forEach(
+            (name, where) ->
+                out.add(Map.of("id", "outlet/" + name, "name", name, "where", where)));
+    return out;
+  }
+
+  private List<Map<String, Object>> leftOut() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    plan.unrouted().forEach(u -> out.add(Map.of("run", u.id(), "why", u.whyNot())));
+    return out;
+  }
+}

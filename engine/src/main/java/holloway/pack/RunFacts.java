@@ -1,0 +1,59 @@
+package holloway.pack;
+
+import holloway.catalog.Cable;
+import holloway.plan.Plan;
+import holloway.report.Sheet;
+import holloway.report.SheetWords;
+import holloway.schedule.Label;
+import holloway.schedule.Labels;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** A card for each run: what to cut, which way it goes, its label, what to test. */
+final class RunFacts {
+  private final Sheet sheet;
+  private final SheetWords words;
+  private final Map<String, Label> labels;
+
+  RunFacts(Sheet sheet, SheetWords words) {
+    this.sheet = sheet;
+    this.words = words;
+    this.labels =
+        Labels.of(sheet.plan(), sheet.request(), sheet.placed()).stream()
+            .collect(Collectors.toMap(Label::run, l -> l, (a, b) -> a));
+  }
+
+  List<Map<String, Object>> cards() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    Map<String, String> ways = new LinkedHashMap<>();
+    for (Plan.PlannedRun r : sheet.plan().runs()) {
+      Map<String, Object> card = card(r);
+      String way = words.way(r);
+      String first = ways.putIfAbsent(way, r.id());
+      card.put("same-as", first);
+      card.put("way", first == null ? List.of(way.split(" > ")) : null);
+      out.add(card);
+    }
+    return out;
+  }
+
+  private Map<String, Object> card(Plan.PlannedRun r) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    boolean fibre = Cable.get(r.cable()).fibre();
+    out.put("id", "run/" + r.id());
+    out.put("run", r.id());
+    out.put("cable", r.cable());
+    out.put("from", r.from());
+    out.put("to", r.to());
+    out.put("route", words.length(r.routeM()));
+    out.put("cut", words.cut(r.cableM()));
+    out.put("fibre", fibre);
+    out.put("copper", !fibre);
+    Label label = labels.get(r.id());
+    out.put("label", label == null ? null : label.id());
+    return out;
+  }
+}

@@ -1,0 +1,107 @@
+package holloway.report;
+
+import holloway.plan.Plan;
+import holloway.schedule.OutletPlace;
+import holloway.schedule.OutletPlaces;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The same words as in the text of a plan, piece by piece: for a work pack that lays them out on a
+ * page of its own. Lengths in the sheet's units.
+ */
+public final class SheetWords {
+  private final Sheet sheet;
+  private final PlaceWords places;
+  private final PlainWords plain;
+  private final RunsSection runs;
+
+  public SheetWords(Sheet sheet) {
+    this.sheet = sheet;
+    this.places = new PlaceWords(sheet.placed(), sheet.units());
+    this.plain = sheet.words();
+    this.runs = new RunsSection(sheet, new Lines());
+  }
+
+  /** What to look at before anything is cut. */
+  public List<String> checkFirst() {
+    Lines lines = new Lines();
+    new CheckFirstSection(sheet, lines).write();
+    return lines.entries();
+  }
+
+  /** What can hurt here, with its source. */
+  public List<String> cautions() {
+    List<String> out = new ArrayList<>();
+    for (Caution c : Cautions.of(sheet.plan(), sheet.placed())) {
+      out.add(c.text() + " [" + c.source() + "]");
+    }
+    return out;
+  }
+
+  /** Where each outlet's cut-out goes, by name. */
+  public Map<String, String> outlets() {
+    OutletWords words = new OutletWords(sheet.placed(), sheet.units());
+    Map<String, String> out = new LinkedHashMap<>();
+    for (OutletPlace p : OutletPlaces.of(sheet.plan(), sheet.request(), sheet.placed())) {
+      out.put(p.name(), words.text(p));
+    }
+    return out;
+  }
+
+  public String where(Plan.PlannedHole hole) {
+    return places.of(hole.at());
+  }
+
+  public String stand(Plan.PlannedHole hole) {
+    return plain.stand(hole);
+  }
+
+  public String method(Plan.PlannedHole hole) {
+    return plain.method(hole.method());
+  }
+
+  public List<String> others(Plan.PlannedHole hole) {
+    return plain.others(hole);
+  }
+
+  /** Hollows with their lengths and holes by label, from end to end. */
+  public String way(Plan.PlannedRun run) {
+    return runs.way(run);
+  }
+
+  /** A finding's text or remedy with the ids of walls put in words. */
+  public String sentence(String text) {
+    return plain.sentence(text);
+  }
+
+  /** Route or leg, metres. */
+  public String length(double metres) {
+    return sheet.units().cable(metres);
+  }
+
+  /** Never shown shorter than it is. */
+  public String cut(double metres) {
+    return sheet.units().cut(metres);
+  }
+
+  public String bit(int diameterMm) {
+    return sheet.units().bit(diameterMm);
+  }
+
+  public String quantity(Plan.Material m) {
+    return sheet.units().quantity(m.quantity(), m.unit());
+  }
+
+  /** Hours and minutes. */
+  public String time(double minutes) {
+    return UnitWords.minutes(minutes);
+  }
+
+  /** A distance, metres, as a tape shows it. */
+  public String tape(double metres) {
+    return sheet.units().tape(Math.round(metres * 1e9));
+  }
+}
