@@ -87,8 +87,7 @@ final class PackVerb implements Callable<Integer> {
     Answers.Planned a =
         around
             .pipeline()
-            .plan(
-                house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
+            .plan(house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
     if (!a.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so no pack is written:");
       a.refusals().forEach(r -> around.complain("refused: " + r));
@@ -108,8 +107,7 @@ final class PackVerb implements Callable<Integer> {
     List<Drawing> out = new ArrayList<>();
     FloorDrawing.of(a.placed(), a.request(), a.plan(), a.system())
         .forEach(
-            (name, svg) ->
-                out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
+            (name, svg) -> out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
     return out;
   }
 }

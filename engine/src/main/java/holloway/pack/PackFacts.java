@@ -53,9 +53,7 @@ final class PackFacts {
   private void totals() {
     Plan.Totals t = plan.totals();
     values.put("time", words.time(t.minutes()));
-    values.put("bound", words.time((double) t.bound() / plan.perMinute()));
-    values.put("gap", String.format(Locale.ROOT, "%.1f %%", t.gap() * 100));
-    values.put("proven-by-work", plan.profile().equals("least-work"));
+    values.put("proof", words.proof());
     values.put("hole-count", t.holes());
     values.put("patch-count", t.patches());
     values.put("run-count", plan.runs().size());
@@ -129,8 +127,7 @@ final class PackFacts {
     words
         .outlets()
         .forEach(
-            (name, where) ->
-                out.add(Map.of("id", "outlet/" + name, "name", name, "where", where)));
+            (name, where) -> out.add(Map.of("id", "outlet/" + name, "name", name, "where", where)));
     return out;
   }
 

@@ -48,8 +48,7 @@ final class RunFacts {
     out.put("cable", r.cable());
     out.put("from", r.from());
     out.put("to", r.to());
-    out.put("route", words.length(r.routeM()));
-    out.put("cut", words.cut(r.cableM()));
+    out.put("lengths", words.lengths(r));
     out.put("fibre", fibre);
     out.put("copper", !fibre);
     Label label = labels.get(r.id());

@@ -55,7 +55,7 @@ final class HeadSection {
     page.put(
         "  set up   ",
         t.zones().isEmpty() ? "nothing but the rooms" : String.join(", ", t.zones()));
-    page.put("  proven   ", proof(t));
+    page.put("  proven   ", proof());
     if (t.cutByTime()) {
       page.put("  cut      ", "time ended the search; another time the plan may be another one");
     }
@@ -79,7 +79,9 @@ final class HeadSection {
         .orElse("");
   }
 
-  private String proof(Plan.Totals t) {
+  /** How near to the least possible the plan is proven to be. */
+  String proof() {
+    Plan.Totals t = plan.totals();
     if (t.objective() <= t.bound()) {
       return "this is the least there is" + priced(t);
     }

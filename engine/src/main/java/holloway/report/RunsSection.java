@@ -64,7 +64,8 @@ final class RunsSection {
     return link ? " 300 mm more for a drip loop at each end of a link between buildings." : "";
   }
 
-  private String lengths(Plan.PlannedRun run) {
+  /** Route and what to cut, or which ready-made lead to take and where its surplus is coiled. */
+  String lengths(Plan.PlannedRun run) {
     CutLength cut = CutLength.of(run, prices);
     String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
     if (cut.lead().isEmpty()) {

@@ -41,6 +41,11 @@ public final class SheetWords {
     return out;
   }
 
+  /** How near to the least possible the plan is proven to be. */
+  public String proof() {
+    return new HeadSection(sheet, new Lines()).proof();
+  }
+
   /** Where each outlet's cut-out goes, by name. */
   public Map<String, String> outlets() {
     OutletWords words = new OutletWords(sheet.placed(), sheet.units());
@@ -70,6 +75,11 @@ public final class SheetWords {
   /** Hollows with their lengths and holes by label, from end to end. */
   public String way(Plan.PlannedRun run) {
     return runs.way(run);
+  }
+
+  /** Route and what to cut, or the ready-made lead. */
+  public String lengths(Plan.PlannedRun run) {
+    return runs.lengths(run);
   }
 
   /** A finding's text or remedy with the ids of walls put in words. */

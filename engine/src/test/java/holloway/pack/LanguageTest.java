@@ -1,0 +1,59 @@
+package holloway.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class LanguageTest {
+  private static final Pattern USED = Pattern.compile("\\{\\{t\\.([a-z-]+)\\}\\}");
+
+  /** Chosen by the plan, not by the template. */
+  private static final Set<String> BY_CODE =
+      Set.of(
+          "pins.use-a",
+          "pins.use-b",
+          "severity.law",
+          "severity.standard",
+          "severity.practice",
+          "severity.note");
+
+  @Test
+  void everyLanguageHasTheSameKeys() {
+    assertEquals(Language.ENGLISH.texts().keySet(), Language.GERMAN.texts().keySet());
+  }
+
+  @Test
+  void theTemplateUsesEveryKeyAndNoOther() throws IOException {
+    Set<String> used = new TreeSet<>(BY_CODE);
+    try (InputStream in = Language.class.getResourceAsStream("pack.html")) {
+      Matcher m = USED.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      while (m.find()) {
+        used.add(m.group(1));
+      }
+    }
+    assertEquals(new TreeSet<>(Language.ENGLISH.texts().keySet()), used);
+  }
+
+  @Test
+  void nothingIsLeftUntranslated() {
+    // A few words are the same in both languages; a whole sentence never is.
+    Language.ENGLISH
+        .texts()
+        .forEach(
+            (key, text) -> {
+              assertTrue(!text.isBlank(), key);
+              if (text.contains(" ")) {
+                assertNotEquals(text, Language.GERMAN.texts().get(key), key);
+              }
+            });
+  }
+}
