@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Where nothing can draw, one sentence says what to do, and nothing is left behind. */
 @EnabledOnOs(OS.LINUX)
 final class NoDisplayTest {
-  private static final String HOUSE = Path.of("..", "samples", "quince-ranch.yaml").toString();
+  private static final String HOUSE = Path.of("src", "test", "resources", "hut.yaml").toString();
 
   @TempDir Path dir;
 
