@@ -60,7 +60,10 @@ final class Board {
     p.heading(t.model().name());
     p.pair("work", t.pictures.words().minutes(now.minutes()));
     p.pair("holes", now.holes() + (now.patches() > 0 ? ", " + now.patches() + " patches" : ""));
-    p.pair("proven within", String.format(Locale.ROOT, "%.1f %%", 100 * now.gap()));
+    // Rounded up: what is not proven is not said.
+    p.pair(
+        "proven within",
+        String.format(Locale.ROOT, "%.1f %%", Math.ceil(now.gap() * 1000 - 1e-9) / 10));
     int missing = t.plan().unrouted().size();
     if (missing > 0) {
       p.words(missing + (missing == 1 ? " run has" : " runs have") + " no route: see findings");

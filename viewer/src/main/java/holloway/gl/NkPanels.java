@@ -94,8 +94,10 @@ final class NkPanels implements Panels {
   @Override
   public void heading(String text) {
     nk_style_push_font(context, fonts.bold);
-    whole(line());
-    nk_label(context, text, NK_TEXT_LEFT);
+    for (String l : new Canvas(theme, fonts(), 1).lines(text, fonts.size, true, inner())) {
+      whole(fonts.size * 1.24f);
+      nk_label(context, l, NK_TEXT_LEFT);
+    }
     nk_style_pop_font(context);
   }
 
