@@ -1,5 +1,6 @@
-package holloway.gl;
+package holloway.view;
 
+import holloway.gl.Offscreen;
 import holloway.look.Bodies;
 import holloway.look.Pane;
 import holloway.look.Sheet;
@@ -7,11 +8,6 @@ import holloway.look.Theme;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import holloway.session.Shown;
-import holloway.view.Model;
-import holloway.view.Orbit;
-import holloway.view.Painted;
-import holloway.view.Pictures;
-import holloway.view.Piece;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
