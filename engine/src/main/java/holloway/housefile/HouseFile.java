@@ -73,7 +73,8 @@ public final class HouseFile {
     List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
     WishesReader wishes = new WishesReader(house, wishesFile);
     RequestReader wanted = new RequestReader(house, defaults, wishes.through());
-    Optional<Request> request = wanted.read(wishes.read(), effort, prices(house));
+    WishedSpots spots = new WishedSpots(wishesFile, desk);
+    Optional<Request> request = wanted.read(wishes.read(), effort, prices(house)).map(spots::over);
     House built = house(house, defaults, found, rules(house));
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));

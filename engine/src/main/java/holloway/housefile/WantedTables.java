@@ -111,7 +111,12 @@ final class WantedTables {
 
   static final Table WISHES_FILE =
       new Table("wishes-file", "wishes kept beside a house file", WISHES.keys(), List.of())
-          .plus(CREW);
+          .plus(CREW)
+          .plus(
+              may(
+                  "spots",
+                  new Shape.Named(ALONG),
+                  "an outlet's name, and where along its wall it stands instead"));
 
   static final Table FOUND_STUD =
       Table.of(

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.house.Found;
 import holloway.house.Origin;
 import holloway.request.Profile;
+import holloway.request.Spot;
 import holloway.request.Wishes;
 import holloway.units.Length;
 import java.io.IOException;
@@ -78,6 +79,37 @@ class CompanionsTest {
     assertEquals(
         List.of("toy.yaml", "toy.found.yaml"),
         sound.house().inputs().stream().map(i -> i.file()).toList());
+  }
+
+  /** The house file says where the outlet of the toy is; the wishes file slides it. */
+  @Test
+  void aWishedSpotMovesAnOutletAlongItsWall() throws IOException {
+    String name = new Written(dir).sound().request().outlets().get(0).name();
+    var before = (Spot.OnWall) new Written(dir).sound().request().outlets().get(0).spots().get(0);
+    String end = before.at().along().from().word();
+    var after =
+        (Spot.OnWall)
+            new Written(dir)
+                .beside("toy.wishes.yaml", "spots: { %s: %s 30 in }\n".formatted(name, end))
+                .sound()
+                .request()
+                .outlets()
+                .get(0)
+                .spots()
+                .get(0);
+    assertEquals(Length.inches(30), after.at().along().distance().value());
+    assertEquals(before.at().face().side(), after.at().face().side());
+    assertEquals(before.at().height().value(), after.at().height().value());
+  }
+
+  @Test
+  void aWishedSpotOfNoOutletIsToldWithTheNearestName() throws IOException {
+    String name = new Written(dir).sound().request().outlets().get(0).name();
+    List<Problem> all =
+        new Written(dir)
+            .beside("toy.wishes.yaml", "spots: { %sx: west 30 in }\n".formatted(name))
+            .problems();
+    assertEquals(List.of(name), all.stream().map(Problem::nearest).toList());
   }
 
   @Test

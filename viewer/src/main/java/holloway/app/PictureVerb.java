@@ -33,6 +33,7 @@ import picocli.CommandLine.Parameters;
     customSynopsis = "holloway picture HOUSE --of KIND NAME --out FILE [OPTIONS]")
 final class PictureVerb implements Callable<Integer> {
   static final int NO_DISPLAY = 7;
+  private static final int REFUSED = 6;
   private static final int MOST = 16_384;
 
   @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
@@ -92,34 +93,33 @@ final class PictureVerb implements Callable<Integer> {
     if (!trouble.isEmpty()) {
       throw wrong("--out " + out.getFileName() + ": " + trouble);
     }
+    // First what draws: nobody waits for a plan that cannot be shown.
+    try (Offscreen draws = Offscreen.open()) {
+      return drawn(draws, pixels, slab);
+    } catch (NoDisplay e) {
+      err.print("holloway: " + e.getMessage() + "\n");
+      return NO_DISPLAY;
+    }
+  }
+
+  private int drawn(Offscreen draws, int[] pixels, double slab) throws IOException {
+    int most = Math.min(MOST, draws.most());
+    if (pixels[0] > most || pixels[1] > most) {
+      throw wrong("--size: the driver draws up to " + most + " pixels a side");
+    }
     LiveHouse live = LiveHouse.open(house, progress);
     LiveHouse.Judged judged = live.judged();
     if (!judged.refusals().isEmpty()) {
       err.print("holloway: the referee refuses the plan that was found, so it is not drawn:\n");
       judged.refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
-      return 6;
+      return REFUSED;
     }
     Pictures pictures = new Pictures(live, judged, system(live));
     check(pictures, slab);
     progress.now("drawing");
-    byte[] png;
-    try (Offscreen draws = Offscreen.open()) {
-      Theme theme = light ? Theme.LIGHT : Theme.DUSK;
-      int most = Math.min(MOST, draws.most());
-      if (pixels[0] > most || pixels[1] > most) {
-        throw wrong("--size: the driver draws up to " + most + " pixels a side");
-      }
-      png =
-          draws.png(
-              sheet(
-                  pictures,
-                  slab,
-                  new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure())));
-    } catch (NoDisplay e) {
-      err.print("holloway: " + e.getMessage() + "\n");
-      return NO_DISPLAY;
-    }
-    WholeFile.write(out, png);
+    Theme theme = light ? Theme.LIGHT : Theme.DUSK;
+    Pictures.Paper paper = new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure());
+    WholeFile.write(out, draws.png(sheet(pictures, slab, paper)));
     return 0;
   }
 

@@ -54,6 +54,13 @@ final class ViewVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    try {
+      // Nobody waits for a plan that no window can show.
+      Window.probe();
+    } catch (NoDisplay e) {
+      err.print("holloway: " + e.getMessage() + "\n");
+      return PictureVerb.NO_DISPLAY;
+    }
     LiveHouse live = LiveHouse.open(house, progress);
     ExecutorService beside = Executors.newSingleThreadExecutor(ViewVerb::daemon);
     try {

@@ -60,7 +60,10 @@ final class Board {
     p.heading(t.model().name());
     p.pair("work", t.pictures.words().minutes(now.minutes()));
     p.pair("holes", now.holes() + (now.patches() > 0 ? ", " + now.patches() + " patches" : ""));
-    p.pair("proven within", String.format(Locale.ROOT, "%.1f %%", 100 * now.gap()));
+    // Rounded up: what is not proven is not said.
+    p.pair(
+        "proven within",
+        String.format(Locale.ROOT, "%.1f %%", Math.ceil(now.gap() * 1000 - 1e-9) / 10));
     int missing = t.plan().unrouted().size();
     if (missing > 0) {
       p.words(missing + (missing == 1 ? " run has" : " runs have") + " no route: see findings");
@@ -227,9 +230,14 @@ final class Board {
     }
   }
 
+  /** How much of the window's lower edge the status takes. */
+  static float statusHeight(Table t, float size) {
+    return size * (t.work.trouble().isEmpty() ? 4.4f : 7.5f);
+  }
+
   private void status(Panels p, int width, int height, float size) {
     List<String> trouble = t.work.trouble();
-    float h = size * (trouble.isEmpty() ? 3.6f : 7.5f);
+    float h = statusHeight(t, size);
     float right = list(width, height, size).x();
     p.begin("status", new Area(size * 0.5f, height - h - size * 0.5f, right - size, h));
     p.row(5);
@@ -246,12 +254,20 @@ final class Board {
   }
 
   private void help(Panels p, int width, int height, float size) {
-    float w = Math.min(width * 0.7f, size * 34);
-    float h = height - 2 * size;
-    p.begin("help", new Area((width - w) / 2, size, w, h));
+    float w = Math.min((width - 2 * size) / 2, size * 30);
+    float h = Math.min(height - 2 * size, size * 32);
+    Act[] all = Act.values();
+    int half = (all.length + 1) / 2;
+    p.begin("help", new Area(width / 2f - w, size, w, h));
     p.heading("Keys");
-    for (Act a : Act.values()) {
-      p.pair(a.said, a.does);
+    for (int i = 0; i < half; i++) {
+      p.pair(all[i].said, all[i].does);
+    }
+    p.end();
+    p.begin("help, more", new Area(width / 2f, size, w, h));
+    p.heading("and more of them");
+    for (int i = half; i < all.length; i++) {
+      p.pair(all[i].said, all[i].does);
     }
     p.quiet("Drag to turn, with Shift or the other button to shift, wheel to come nearer.");
     p.end();

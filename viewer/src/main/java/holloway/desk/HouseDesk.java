@@ -205,7 +205,8 @@ public final class HouseDesk implements Session {
   /** The part of the window that no list covers. */
   private Area free() {
     Area list = Board.list(width, height, typeSize());
-    return new Area(0, 0, Math.max(64, list.x()), height);
+    float low = height - Board.statusHeight(table, typeSize()) - typeSize();
+    return new Area(0, 0, Math.max(64, list.x()), Math.max(64, low));
   }
 
   @Override

@@ -152,8 +152,8 @@ final class Seen {
       }
     }
     marks.findings(findings, this::isShown);
-    hole.ifPresent(marks::tapes);
     marks.finish();
+    hole.ifPresent(marks::tapes);
     model.rooms().stream()
         .filter(r -> level(r.level()) && inSlice(new Vector3f(r.middle()).add(0, 0, 0.5f)))
         .forEach(r -> marks.name(r.middle(), r.name()));

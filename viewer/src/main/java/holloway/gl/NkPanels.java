@@ -21,7 +21,7 @@ final class NkPanels implements Panels {
   private final NkContext context;
   private final NkFonts fonts;
   private final Theme theme;
-  private final List<Mark> samples = new ArrayList<>();
+  private final List<Sample> samples = new ArrayList<>();
   private final List<Area> areas = new ArrayList<>();
   private Area current = new Area(0, 0, 0, 0);
   private int parts;
@@ -38,9 +38,22 @@ final class NkPanels implements Panels {
     return areas;
   }
 
-  /** Flat marks that belong over the panels. */
+  /** A piece of a run, in which panel. */
+  private record Sample(int panel, Area at, List<Mark> marks) {}
+
+  /** Flat marks that belong over the panels, where no later panel lies over them. */
   List<Mark> samples() {
-    return samples;
+    List<Mark> out = new ArrayList<>();
+    for (Sample s : samples) {
+      boolean free = true;
+      for (int i = s.panel + 1; i < areas.size(); i++) {
+        free &= areas.get(i).shared(s.at) == 0;
+      }
+      if (free) {
+        out.addAll(s.marks);
+      }
+    }
+    return out;
   }
 
   private float line() {
@@ -81,8 +94,10 @@ final class NkPanels implements Panels {
   @Override
   public void heading(String text) {
     nk_style_push_font(context, fonts.bold);
-    whole(line());
-    nk_label(context, text, NK_TEXT_LEFT);
+    for (String l : new Canvas(theme, fonts(), 1).lines(text, fonts.size, true, inner())) {
+      whole(fonts.size * 1.24f);
+      nk_label(context, l, NK_TEXT_LEFT);
+    }
     nk_style_pop_font(context);
   }
 
@@ -113,7 +128,7 @@ final class NkPanels implements Panels {
 
   /** The width that rows have. */
   private float inner() {
-    return current.width() - fonts.size * (2 * 0.7f + 0.6f) - 4;
+    return current.width() - fonts.size * (2 * 0.7f + 1.1f) - 4;
   }
 
   @Override
@@ -181,7 +196,8 @@ final class NkPanels implements Panels {
     }
     Canvas c = new Canvas(theme, fonts(), 1);
     c.sample(at.x(), y, at.w() - 2, fonts.size * 0.32f, colour, dash);
-    samples.addAll(c.marks());
+    Area place = new Area(at.x(), at.y(), at.w(), at.h());
+    samples.add(new Sample(areas.size() - 1, place, c.marks()));
   }
 
   private boolean select(String text, boolean chosen) {

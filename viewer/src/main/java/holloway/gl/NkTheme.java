@@ -45,7 +45,7 @@ final class NkTheme {
   private static void shape(NkStyle s, float size) {
     s.window().rounding(size * 0.35f).border(1).padding().set(size * 0.7f, size * 0.45f);
     s.window().spacing().set(size * 0.35f, size * 0.22f);
-    s.window().scrollbar_size().set(size * 0.55f, size * 0.55f);
+    s.window().scrollbar_size().set(size * 0.55f, 0);
     s.window().header().padding().set(size * 0.35f, size * 0.2f);
     s.window().header().label_padding().set(size * 0.2f, size * 0.15f);
     s.button().rounding(size * 0.3f).border(0).padding().set(size * 0.3f, size * 0.1f);

@@ -32,7 +32,10 @@ final class Start {
               return bare;
             }
           }
-          start(GLFW_ANY_PLATFORM);
+          if (platform() == GLFW_PLATFORM_NULL) {
+            throw new NoDisplay("nothing here can draw a picture: " + DRIVER + why());
+          }
+          start(platform());
           hints();
           glfwWindowHint(GLFW_VISIBLE, GLFW_FALSE);
           return make(64, 64, "no display and no driver that draws without one: " + DRIVER);
@@ -43,17 +46,31 @@ final class Start {
   static long window(int width, int height, String title) {
     return guarded(
         () -> {
-          start(GLFW_ANY_PLATFORM);
-          if (glfwGetPlatform() == GLFW_PLATFORM_NULL) {
-            glfwTerminate();
+          if (platform() == GLFW_PLATFORM_NULL) {
             throw new NoDisplay(noDisplay());
           }
+          start(platform());
           hints();
           glfwWindowHint(GLFW_SCALE_TO_MONITOR, GLFW_TRUE);
           glfwWindowHint(GLFW_VISIBLE, GLFW_FALSE);
           long w = glfwCreateWindow(width, height, title, 0, 0);
           return current(w, "no window with OpenGL 3.3 can be opened: " + DRIVER);
         });
+  }
+
+  /**
+   * The window system that the surroundings name; asking one that is not there makes it complain.
+   */
+  private static int platform() {
+    if (Platform.get() != Platform.LINUX || isSet("WAYLAND_DISPLAY")) {
+      return GLFW_ANY_PLATFORM;
+    }
+    return isSet("DISPLAY") ? GLFW_PLATFORM_X11 : GLFW_PLATFORM_NULL;
+  }
+
+  private static boolean isSet(String name) {
+    String value = System.getenv(name);
+    return value != null && !value.isEmpty();
   }
 
   private static long bare() {
@@ -94,6 +111,10 @@ final class Start {
         .formatted(lastError.isEmpty() ? "no window system answers" : plain(lastError));
   }
 
+  private static String why() {
+    return lastError.isEmpty() ? "" : " (" + plain(lastError) + ")";
+  }
+
   private static String plain(String text) {
     return text.replaceAll("^[A-Za-z0-9]+: ", "").strip();
   }
@@ -113,8 +134,7 @@ final class Start {
   private static long current(long window, String otherwise) {
     if (window == 0) {
       glfwTerminate();
-      String why = lastError.isEmpty() ? "" : " (" + plain(lastError) + ")";
-      throw new NoDisplay(otherwise + why);
+      throw new NoDisplay(otherwise + why());
     }
     glfwMakeContextCurrent(window);
     if (!GL.createCapabilities(true).OpenGL33) {

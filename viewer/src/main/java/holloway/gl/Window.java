@@ -59,6 +59,15 @@ public final class Window implements AutoCloseable {
   }
 
   /**
+   * Opens a window that nobody sees and closes it again.
+   *
+   * @throws NoDisplay when no window can be opened
+   */
+  public static void probe() {
+    Start.close(Start.window(64, 64, ""));
+  }
+
+  /**
    * Shows a session until it is over or the window is closed.
    *
    * @throws NoDisplay when no window can be opened; then nothing was started

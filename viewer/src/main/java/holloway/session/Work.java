@@ -23,7 +23,7 @@ public final class Work {
   private LiveHouse now;
   private LiveHouse.Judged judged;
   private Changes changes = Changes.NONE;
-  private int asked;
+  private volatile int asked;
   private int answered;
   private List<String> trouble = List.of();
   private volatile Answer waiting;
@@ -124,7 +124,13 @@ public final class Work {
 
   private void ask(boolean opens, Supplier<LiveHouse> question) {
     int number = ++asked;
-    executor.execute(() -> waiting = answer(number, opens, question));
+    executor.execute(
+        () -> {
+          // A question that another has followed need not be answered; a file is always read.
+          if (number == asked || opens) {
+            waiting = answer(number, opens, question);
+          }
+        });
   }
 
   private static Answer answer(int number, boolean opens, Supplier<LiveHouse> question) {

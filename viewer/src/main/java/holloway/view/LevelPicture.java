@@ -80,7 +80,7 @@ final class LevelPicture {
         List.of(new Vector4f(0, 0, -1, cut)),
         List.of(new Vector4f(0, 0, 1, -storey.low()), new Vector4f(0, 0, -1, storey.high())),
         bodies,
-        4.2f * page.canvas.scale());
+        page.leastPixels(model));
   }
 
   private float chest() {

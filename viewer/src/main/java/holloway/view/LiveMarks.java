@@ -19,10 +19,12 @@ public final class LiveMarks {
   private final Canvas canvas;
   private final Pane pane;
   private final Marks marks;
+  private final Placer placer;
 
   public LiveMarks(Canvas canvas, Pane pane, Placer placer) {
     this.canvas = canvas;
     this.pane = pane;
+    this.placer = placer;
     this.marks = new Marks(canvas, pane, placer);
   }
 
@@ -80,16 +82,10 @@ public final class LiveMarks {
     }
     canvas.dimension(a.x, a.y, b.x, b.y, canvas.theme().glow());
     Area box = canvas.label(t.length(), canvas.size(), true);
-    canvas.plated(
-        new Area(
-            (a.x + b.x - box.width()) / 2,
-            (a.y + b.y) / 2 - box.height() * 1.2f,
-            box.width(),
-            box.height()),
-        t.length(),
-        canvas.size(),
-        true,
-        Rgb.opaque(canvas.theme().ink()));
+    Area to =
+        placer.beside(
+            (a.x + b.x) / 2, (a.y + b.y) / 2, box.width(), box.height(), 3 * canvas.scale());
+    canvas.plated(to, t.length(), canvas.size(), true, Rgb.opaque(canvas.theme().ink()));
   }
 
   /** Draws the labels, once all marks are known. */

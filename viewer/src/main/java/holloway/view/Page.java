@@ -131,6 +131,12 @@ final class Page {
     at += size() * 0.15f;
   }
 
+  /** The least width of a cable, in pixels: less where many lie side by side. */
+  float leastPixels(Model m) {
+    int n = m.cables().size();
+    return canvas.scale() * (n <= 12 ? 4.2f : n <= 24 ? 3.2f : 2.3f);
+  }
+
   String length(double metres) {
     return units.format(new Length(Math.round(metres * 1e9)));
   }

@@ -55,7 +55,7 @@ final class SlicePicture {
             eye.projection(),
             List.copyOf(planes),
             bodies,
-            4.2f * page.canvas.scale());
+            page.leastPixels(model));
     marks(pane, eye, all);
     column();
     return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
