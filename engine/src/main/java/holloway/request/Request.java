@@ -6,6 +6,7 @@ import holloway.house.WallSpot;
 import holloway.house.Where;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Everything wanted of one house. Runs are sorted by id. */
 public record Request(
@@ -21,9 +22,14 @@ public record Request(
    *
    * @param pinOut which colours go to which pins, the same at both ends of every cable
    * @param priceFile as the house file names it
+   * @param have keys of shop items that are in the workshop already
    */
-  public record Shop(PinOut pinOut, Optional<String> priceFile) {
-    public static final Shop USUAL = new Shop(PinOut.USUAL, Optional.empty());
+  public record Shop(PinOut pinOut, Optional<String> priceFile, Set<String> have) {
+    public static final Shop USUAL = new Shop(PinOut.USUAL, Optional.empty(), Set.of());
+
+    public Shop {
+      have = Set.copyOf(have);
+    }
   }
 
   /** With the usual pins. */
