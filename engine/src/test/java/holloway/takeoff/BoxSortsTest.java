@@ -106,4 +106,56 @@ class BoxSortsTest {
     assertEquals(0, count(list, "step ladder") + count(list, "respirator"), list.toString());
     assertTrue(count(list, "work gloves") > 0);
   }
+
+  private static final String YARD =
+      """
+      house: Yard Toy (invented)
+      place: us
+      built: 1994
+      inner-walls: { studs: 2x4, every: 16 in, fill: foam }
+      outer-walls: { studs: 2x4, every: 16 in, fill: foam }
+      levels: { ground: { floor: slab, ceiling-height: 8 ft } }
+      rooms:
+        store: { level: ground, size: 3 m x 3 m, plain: yes }
+        office: { level: ground, size: 4 m x 3 m, at: [13 m, 0 m], plain: yes }
+      hollows:
+        - outdoor-link: yard
+          kind: %s
+          from: { in: store, wall: east, from: south 1 m, height: %s }
+          to: { in: office, wall: west, from: south 1 m, height: %s }
+          length: 11 m
+      cabinet: { in: store, wall: west, from: south 1 m, height: 5 ft }
+      outlets:
+        - { name: desk, in: office, wall: east, from: south 1 m, height: 16 in, cables: [%s] }
+      """;
+
+  private Map<String, Double> yard(String kind, String height, String cables) throws Exception {
+    Path house = folder.resolve("yard.yaml");
+    Files.writeString(house, YARD.formatted(kind, height, height, cables));
+    Plan plan = new Pipeline(Progress.SILENT).plan(house, PlanSettings.USUAL).plan();
+    assertTrue(plan.unrouted().isEmpty(), plan.unrouted().toString());
+    return plan.materials().stream()
+        .collect(Collectors.toMap(Plan.Material::item, Plan.Material::quantity));
+  }
+
+  @Test
+  void whatALinkToAnotherBuildingIsMadeOf() throws Exception {
+    Map<String, Double> duct =
+        yard("duct\n    there: no\n    inside-diameter: 50 mm", "12 in", "cat6, cat6, om4");
+    assertEquals(11, count(duct, "plastic duct"), duct.toString());
+    assertEquals(11, count(duct, "warning tape"));
+    // two copper runs, a protector at each end of both; fibre wants none
+    assertEquals(4, count(duct, "surge protector"));
+    Map<String, Double> there =
+        yard("duct\n    there: yes\n    inside-diameter: 50 mm", "12 in", "om4");
+    assertEquals(
+        0, count(there, "plastic duct") + count(there, "warning tape") + count(there, "surge"));
+    Map<String, Double> bare = yard("buried", "12 in", "cat6");
+    assertEquals(0, count(bare, "plastic duct"));
+    assertEquals(11, count(bare, "warning tape"));
+    Map<String, Double> span = yard("overhead", "9 ft", "cat6");
+    assertEquals(11, count(span, "steel wire"));
+    assertEquals(2, count(span, "wall eye"));
+    assertEquals(0, count(span, "warning tape"));
+  }
 }

@@ -60,7 +60,8 @@ public final class PlanRules {
   /** Findings in the order of the rules and of the plan's holes. */
   public static List<Finding> find(Plan plan, HollowHouse house, Request request) {
     Finished finished = new Finished(plan, house, request);
-    return ALL.stream().flatMap(r -> r.find(finished).stream()).toList();
+    HouseUnits units = new HouseUnits(house.framed().placed().house().place());
+    return ALL.stream().flatMap(r -> r.find(finished).stream()).map(units::of).toList();
   }
 
   /** Ids of the holes that want steel over them: those the rule {@code nail-plate} speaks of. */
