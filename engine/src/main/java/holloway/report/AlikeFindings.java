@@ -97,6 +97,8 @@ final class AlikeFindings {
       return by.keySet().iterator().next();
     }
     return by.entrySet().stream()
+        .sorted(
+            Comparator.comparing(e -> e.getValue().isEmpty() ? "" : e.getValue().first(), ORDER))
         .map(e -> e.getKey() + " (" + String.join(", ", e.getValue()) + ")")
         .collect(Collectors.joining("; "));
   }

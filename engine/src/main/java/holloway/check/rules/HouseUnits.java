@@ -42,11 +42,19 @@ final class HouseUnits {
     BigDecimal n = new BigDecimal(m.group(1));
     String own =
         switch (m.group(2)) {
-          case "mm" -> LengthText.feetInches(new Length(n.movePointRight(6).longValue()));
+          case "mm" ->
+              n.scale() > 0 && n.intValue() < 25
+                  ? thin(n)
+                  : LengthText.feetInches(new Length(n.movePointRight(6).longValue()));
           case "m" -> LengthText.feetInches(Length.inches(inches(n)));
           default -> Math.round(n.doubleValue() / Capstan.POUND) + " lbf";
         };
     return own + " (" + m.group() + ")";
+  }
+
+  /** Thin things to a hundredth of an inch: a sixteenth would hide what counts. */
+  private static String thin(BigDecimal mm) {
+    return mm.divide(new BigDecimal("25.4"), 2, RoundingMode.HALF_UP) + " in";
   }
 
   /** To the nearest inch, as cable is measured. */
