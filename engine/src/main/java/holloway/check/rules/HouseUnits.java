@@ -43,7 +43,7 @@ final class HouseUnits {
     String own =
         switch (m.group(2)) {
           case "mm" ->
-              n.scale() > 0 && n.intValue() < 25
+              n.scale() > 0 && n.intValue() < 10
                   ? thin(n)
                   : LengthText.feetInches(new Length(n.movePointRight(6).longValue()));
           case "m" -> LengthText.feetInches(Length.inches(inches(n)));

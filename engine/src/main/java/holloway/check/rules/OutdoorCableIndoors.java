@@ -68,8 +68,8 @@ final class OutdoorCableIndoors implements PlanRule {
         most.cited(),
         false,
         new Said(
-            "%s is outdoor cable and lies %s indoors."
-                .formatted(r.run().id(), Legs.metres(indoors(r))),
+            r.run().id() + " is outdoor cable and goes on indoors further than one may that is"
+                + " listed for outdoors alone.",
             Legs.metres(indoors(r)),
             Legs.number("%.2f m", most.length().toMetres()),
             remedy));

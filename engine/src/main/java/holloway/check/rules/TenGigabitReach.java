@@ -36,11 +36,10 @@ final class TenGigabitReach implements PlanRule {
     double m = r.run().cableM();
     boolean far = m > CablingFigures.TEN_CAT6_MOST.value();
     String what =
-        "%s is cut to %s of Cat 6: 10GBASE-T %s."
+        "%s is Cat 6, and so long that 10GBASE-T %s."
             .formatted(
                 r.run().id(),
-                Legs.metres(m),
-                far ? "is not to be expected" : "hangs on what the cables beside it leak");
+                far ? "is not to be expected on it" : "hangs on what the cables beside it leak");
     return say(
         Severity.PRACTICE,
         r.place(),
