@@ -70,7 +70,8 @@ final class RequestReader {
                     house.text("prices"),
                     house.texts("have").stream()
                         .map(Marked.Scalar::text)
-                        .collect(Collectors.toSet()))));
+                        .collect(Collectors.toSet()),
+                    JobReader.read(house))));
   }
 
   private List<WallSpot> otherPlaces() {

@@ -192,6 +192,10 @@ final class WantedTables {
           CREW,
           may("pin-out", wordsOf(PinOut.class), "which scheme the jacks are wired to"),
           may(
+              "job",
+              new Shape.MapOf(JobReader.TABLE),
+              "what the rules ask: speed, cold, cords, listings"),
+          may(
               "have",
               listOf(new Shape.Words(ShopItem.keys())),
               "tools and parts that are there already and not bought"),

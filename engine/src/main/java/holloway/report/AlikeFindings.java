@@ -79,7 +79,10 @@ final class AlikeFindings {
       return plain(text);
     }
     String name = subject(f).orElse("");
-    String said = text.replace(name, LABEL.matcher(name).matches() ? "the hole" : name.contains("/") ? "the run" : "it");
+    String said =
+        text.replace(
+            name,
+            LABEL.matcher(name).matches() ? "the hole" : name.contains("/") ? "the run" : "it");
     if (!f.measured().isEmpty() && byMeasure().size() > 1) {
       said = said.replace(f.measured(), "as far as said below");
     }

@@ -23,9 +23,11 @@ public record Request(
    * @param pinOut which colours go to which pins, the same at both ends of every cable
    * @param priceFile as the house file names it
    * @param have keys of shop items that are in the workshop already
+   * @param job what the rules ask of the work and of the cable
    */
-  public record Shop(PinOut pinOut, Optional<String> priceFile, Set<String> have) {
-    public static final Shop USUAL = new Shop(PinOut.USUAL, Optional.empty(), Set.of());
+  public record Shop(PinOut pinOut, Optional<String> priceFile, Set<String> have, Job job) {
+    public static final Shop USUAL =
+        new Shop(PinOut.USUAL, Optional.empty(), Set.of(), Job.UNSTATED);
 
     public Shop {
       have = Set.copyOf(have);
@@ -78,6 +80,12 @@ public record Request(
   /** The same wants with a shop's lengths and prices. */
   public Request with(PriceList list) {
     return new Request(cabinet, outlets, runs, wishes, effort, list, shop);
+  }
+
+  /** The same wants of a job of which more is known. */
+  public Request with(Job job) {
+    Shop other = new Shop(shop.pinOut(), shop.priceFile(), shop.have(), job);
+    return new Request(cabinet, outlets, runs, wishes, effort, prices, other);
   }
 
   /** The same wants with other wishes. */

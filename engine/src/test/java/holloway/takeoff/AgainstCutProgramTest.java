@@ -16,8 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * The cutting plan and the sharing of boxes against a mixed-integer solver on random orders that are
- * too large to try every way; a failure names its round. {@code -Dholloway.cuts=N}: so many rounds.
+ * The cutting plan and the sharing of boxes against a mixed-integer solver on random orders that
+ * are too large to try every way; a failure names its round. {@code -Dholloway.cuts=N}: so many
+ * rounds.
  */
 class AgainstCutProgramTest {
   private static final int ROUNDS = Integer.getInteger("holloway.cuts", 25);
@@ -44,7 +45,8 @@ class AgainstCutProgramTest {
       long most = sizes.stream().mapToLong(Cutting.Size::usable).max().orElseThrow();
       List<Cutting.Piece> pieces = new ArrayList<>();
       for (int p = 8 + random.nextInt(5); p > 0; p--) {
-        pieces.add(new Cutting.Piece("run " + p, 5_000 + (long) (random.nextDouble() * most * 0.6)));
+        pieces.add(
+            new Cutting.Piece("run " + p, 5_000 + (long) (random.nextDouble() * most * 0.6)));
       }
       Cutting.Result ours = Cutting.of(pieces, sizes);
       double[] exact = cheapest(pieces, sizes);

@@ -44,7 +44,10 @@ final class PowerInTheBay implements PlanRule {
       for (Plan.PlanStep s : run.steps()) {
         Optional<Hollow> bay =
             s.kind().equals("leg") ? finished.house().findHollow(s.id()) : Optional.empty();
-        if (bay.isPresent() && bay.get().blind() && !inATube(bay.get()) && !byBay.containsKey(s.id())) {
+        if (bay.isPresent()
+            && bay.get().blind()
+            && !inATube(bay.get())
+            && !byBay.containsKey(s.id())) {
           powerIn(finished, bay.get()).ifPresent(t -> byBay.put(s.id(), finding(bay.get(), t, s)));
         }
       }

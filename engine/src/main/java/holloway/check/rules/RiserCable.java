@@ -8,6 +8,7 @@ import holloway.hollow.SiteKind;
 import holloway.house.RulePlace;
 import holloway.limits.EntryFigures;
 import holloway.plan.Plan;
+import holloway.request.Job;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Optional;
@@ -42,8 +43,16 @@ final class RiserCable implements PlanRule {
     if (finished.place() != RulePlace.US) {
       return List.of();
     }
-    List<Legs> up = Legs.of(finished.plan()).stream().filter(r -> rises(r, finished)).toList();
+    List<Legs> up =
+        Legs.of(finished.plan()).stream()
+            .filter(r -> !listed(r, finished))
+            .filter(r -> rises(r, finished))
+            .toList();
     return up.isEmpty() ? List.of() : List.of(finding(up));
+  }
+
+  private static boolean listed(Legs r, Finished finished) {
+    return finished.job().listing(r.run().cable()).map(Job.Listing::riser).orElse(false);
   }
 
   private static boolean rises(Legs r, Finished finished) {

@@ -48,7 +48,8 @@ final class Vermiculite implements PlanRule {
             .map(w -> w.id())
             .filter(id -> id.startsWith("set-up/attic/"))
             .toList();
-    return setUp.isEmpty() || setUp.stream().anyMatch(id -> id.startsWith("set-up/attic/" + r.name()));
+    return setUp.isEmpty()
+        || setUp.stream().anyMatch(id -> id.startsWith("set-up/attic/" + r.name()));
   }
 
   private Finding finding(Roof r, int built) {
