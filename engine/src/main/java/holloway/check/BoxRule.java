@@ -3,6 +3,7 @@ package holloway.check;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.house.Lining;
+import holloway.house.Thing;
 import holloway.house.WallSpot;
 import holloway.limits.BoxPractice;
 import holloway.plan.Plan;
@@ -23,6 +24,7 @@ import java.util.Optional;
 final class BoxRule implements Rule {
   private static final double MINUTES = 0.001;
   private static final double SLACK_MM = 1;
+  private static final double SAME_BOX_MM = 150;
   private static final List<String> KINDS =
       List.of("cut-out.board", "cut-out.plaster", "cut-out.ceiling", "cut-out.outside");
 
@@ -54,7 +56,10 @@ final class BoxRule implements Rule {
       }
     }
     List<Double> due = new ArrayList<>();
-    behind.forEach(b -> due.add(price(b, box, end.equals("cabinet"), effort)));
+    for (Behind b : behind) {
+      boolean kept = b.box() && !end.equals("cabinet");
+      due.add(kept ? effort.get("open.box") : price(b, box, end.equals("cabinet"), effort));
+    }
     if (behind.isEmpty()) {
       due.addAll(anyPrice(effort));
     }
@@ -130,8 +135,10 @@ final class BoxRule implements Rule {
    * @param sheets of lining in front of anything else
    * @param deepMm from the face to the next skin or stone behind them
    * @param hollow something is clear behind the sheets
+   * @param box a low-voltage box hangs within 150 mm along and up the wall, on this face
    */
-  private record Behind(Lining lining, boolean framed, int sheets, double deepMm, boolean hollow) {}
+  private record Behind(
+      Lining lining, boolean framed, int sheets, double deepMm, boolean hollow, boolean box) {}
 
   private static Behind look(OnWall s, Evidence evidence) {
     Wall w = s.wall();
@@ -153,7 +160,35 @@ final class BoxRule implements Rule {
         next = Math.min(next, from(m, s));
       }
     }
-    return new Behind(w.lining(s.side()), w.isFramed(), sheets, next, next > back + SLACK_MM);
+    boolean hollow = next > back + SLACK_MM;
+    return new Behind(w.lining(s.side()), w.isFramed(), sheets, next, hollow, hasBox(s, evidence));
+  }
+
+  /** Measured in the open, from the middle of the box to the spot, both in front of the wall. */
+  private static boolean hasBox(OnWall s, Evidence evidence) {
+    Mm here = Mm.of(s.wall().world(s.s(), 0, s.z()));
+    for (Thing t : evidence.house().framed().placed().house().things()) {
+      if (t.kind() != Thing.Kind.DATA_BOX) {
+        continue;
+      }
+      Optional<OnWall> box =
+          evidence
+              .house()
+              .framed()
+              .placed()
+              .findSpot(t.at().face(), t.at().along(), t.at().height().value().nm());
+      if (box.isPresent()
+          && box.get().wall().id().equals(s.wall().id())
+          && box.get().side() == s.side()) {
+        Mm there = Mm.of(s.wall().world(box.get().s(), 0, box.get().z()));
+        double up = Math.abs(there.z() - here.z());
+        double along = Math.hypot(there.x() - here.x(), there.y() - here.y());
+        if (up < SAME_BOX_MM && along < SAME_BOX_MM) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static boolean isSkin(MemberKind kind) {

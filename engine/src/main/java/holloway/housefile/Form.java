@@ -31,6 +31,7 @@ enum Form {
       "none|" + Form.LEN + "( (loose|faced-batt|unfaced-batt|dense-packed|foam|unknown))?",
       "a depth and a kind: 12 in loose, 200 mm unfaced-batt, or none"),
   SHARE("\\d{1,3}(\\.\\d{1,2})? ?%|[1-9]/[1-9]\\d?", "a share: 25 %, or 1/3"),
+  TEMPERATURE("-?\\d{1,3} ?[CF]", "a temperature: -5 C, or 23 F"),
   MONEY("\\d+(\\.\\d{1,2})? [A-Z]{3}", "an amount and a currency: 40 USD"),
   MINUTES("\\d+(\\.\\d+)? (min|h)", "a time: 30 min"),
   FILE("[^/\\\\]+", "the name of a file beside the house file");

@@ -202,6 +202,20 @@ final class Forms {
     return new Insulation(length(m.group(1), where), Optional.of(Fill.values()[at]));
   }
 
+  /** Whole degrees Celsius, rounded down: colder is the safe side. */
+  static int celsius(String text) {
+    Matcher m = Pattern.compile("(-?\\d{1,3}) ?([CF])").matcher(text);
+    if (!m.matches()) {
+      throw new Refused("this is no temperature", Form.TEMPERATURE.expected());
+    }
+    int n = Integer.parseInt(m.group(1));
+    int c = m.group(2).equals("C") ? n : Math.floorDiv((n - 32) * 5, 9);
+    if (c < -60 || c > 60) {
+      throw new Refused("nobody pulls cable at " + c + " C", Form.TEMPERATURE.expected());
+    }
+    return c;
+  }
+
   /** A part of a whole, more than nothing. */
   static double share(String text) {
     Matcher percent = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?) ?%").matcher(text);

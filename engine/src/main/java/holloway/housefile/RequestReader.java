@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Reads cabinet, outlets and links, and makes the runs out of them. */
 final class RequestReader {
@@ -66,7 +67,11 @@ final class RequestReader {
                 prices,
                 new Request.Shop(
                     house.choice("pin-out", PinOut.class).orElse(PinOut.USUAL),
-                    house.text("prices"))));
+                    house.text("prices"),
+                    house.texts("have").stream()
+                        .map(Marked.Scalar::text)
+                        .collect(Collectors.toSet()),
+                    JobReader.read(house))));
   }
 
   private List<WallSpot> otherPlaces() {

@@ -58,6 +58,7 @@ final class ScalarCheck {
       case PITCH -> Forms.pitch(text);
       case INSULATION -> Forms.insulation(text, where);
       case SHARE -> Forms.share(text);
+      case TEMPERATURE -> Forms.celsius(text);
       case MONEY -> Forms.money(text);
       case MINUTES -> Forms.minutes(text);
       case ID -> {}

@@ -16,6 +16,7 @@ import static holloway.housefile.Table.must;
 import holloway.catalog.Cable;
 import holloway.catalog.Cables;
 import holloway.catalog.PinOut;
+import holloway.catalog.ShopItem;
 import holloway.house.LayoutCorner;
 import holloway.house.RulePlace;
 import holloway.request.Profile;
@@ -195,6 +196,14 @@ final class WantedTables {
           may("wishes", new Shape.MapOf(WISHES), "what you prefer"),
           CREW,
           may("pin-out", wordsOf(PinOut.class), "which scheme the jacks are wired to"),
+          may(
+              "job",
+              new Shape.MapOf(JobReader.TABLE),
+              "what the rules ask: speed, cold, cords, listings"),
+          may(
+              "have",
+              listOf(new Shape.Words(ShopItem.keys())),
+              "tools and parts that are there already and not bought"),
           may("rules", new Shape.Text(Form.FILE), "your own rule file beside this one"),
           may("prices", new Shape.Text(Form.FILE), "a price file beside this one"),
           may("effort", new Shape.Text(Form.FILE), "your own effort file beside this one"));

@@ -41,6 +41,8 @@ final class WantedWriter {
     if (request.shop().pinOut() != PinOut.USUAL) {
       file.word("pin-out", request.shop().pinOut());
     }
+    file.put("job", JobReader.write(request.shop().job()));
+    file.put("have", request.shop().have().stream().sorted().toList());
     file.maybe("prices", request.shop().priceFile(), f -> f);
   }
 

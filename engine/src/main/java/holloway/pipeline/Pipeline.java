@@ -40,7 +40,7 @@ public final class Pipeline {
     List<Plan.OpenShaft> first =
         new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
     Plan noted = bare.withInputs(o.inputs(), SurveyWords.notes(o.placed, first));
-    Plan taken = TakeOff.of(noted, o.request, o.placed);
+    Plan taken = TakeOff.of(noted, o.request, o.placed, o.site.plated(noted, o.request));
     List<Finding> all = new ArrayList<>(o.findings);
     all.addAll(o.site.findings());
     all.addAll(o.site.rules(taken, o.request));
@@ -73,7 +73,7 @@ public final class Pipeline {
             (name, request) -> {
               progress.now("planning: " + name);
               Plan bare = o.site.proven(request, settings.search()).plan();
-              return TakeOff.of(bare, request, o.placed);
+              return TakeOff.of(bare, request, o.placed, o.site.plated(bare, request));
             });
     return new Answers.Compared(o.placed, ways);
   }
@@ -95,8 +95,9 @@ public final class Pipeline {
             asked,
             request -> {
               progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
-              Plan bare = stages.derive(placed, request).proven(request, settings.search()).plan();
-              return TakeOff.of(bare, request, placed);
+              Stages.Site site = stages.derive(placed, request);
+              Plan bare = site.proven(request, settings.search()).plan();
+              return TakeOff.of(bare, request, placed, site.plated(bare, request));
             }));
   }
 
@@ -115,7 +116,7 @@ public final class Pipeline {
     progress.now("listing routes of " + run);
     List<Plan> routes =
         o.site.routes(o.request, run, most).stream()
-            .map(p -> TakeOff.of(p, o.request, o.placed))
+            .map(p -> TakeOff.of(p, o.request, o.placed, o.site.plated(p, o.request)))
             .toList();
     return new Answers.Routed(o.placed, run, routes);
   }

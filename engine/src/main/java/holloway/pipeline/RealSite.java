@@ -140,6 +140,11 @@ final class RealSite implements Stages.Site {
   }
 
   @Override
+  public Set<String> plated(Plan plan, Request request) {
+    return PlanRules.plated(plan, hollows, request);
+  }
+
+  @Override
   public List<Finding> rules(Plan plan, Request request) {
     return PlanRules.find(plan, hollows, request);
   }

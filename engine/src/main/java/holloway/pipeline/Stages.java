@@ -89,6 +89,11 @@ interface Stages {
     /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
     List<Plan> routes(Request request, String runId, int most);
 
+    /** Ids of the holes that want steel over them. */
+    default Set<String> plated(Plan plan, Request request) {
+      return Set.of();
+    }
+
     /** What the rules say of a plan that is true of this house. */
     List<Finding> rules(Plan plan, Request request);
 

@@ -79,7 +79,10 @@ final class AlikeFindings {
       return plain(text);
     }
     String name = subject(f).orElse("");
-    String said = text.replace(name, LABEL.matcher(name).matches() ? "the hole" : "the run");
+    String said =
+        text.replace(
+            name,
+            LABEL.matcher(name).matches() ? "the hole" : name.contains("/") ? "the run" : "it");
     if (!f.measured().isEmpty() && byMeasure().size() > 1) {
       said = said.replace(f.measured(), "as far as said below");
     }
@@ -97,6 +100,8 @@ final class AlikeFindings {
       return by.keySet().iterator().next();
     }
     return by.entrySet().stream()
+        .sorted(
+            Comparator.comparing(e -> e.getValue().isEmpty() ? "" : e.getValue().first(), ORDER))
         .map(e -> e.getKey() + " (" + String.join(", ", e.getValue()) + ")")
         .collect(Collectors.joining("; "));
   }

@@ -1,8 +1,10 @@
 package holloway.report;
 
+import holloway.check.rules.PullTension;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -29,6 +31,32 @@ final class BoxesSection {
       page.put("  ", 6, order.cable() + ": " + proof(order));
     }
     pulls(plan);
+    tension();
+  }
+
+  /** Each pull that needs a tenth of what its cable bears or more; else the hardest of all. */
+  private void tension() {
+    List<PullTension.Pull> all =
+        PullTension.list(sheet.plan()).stream()
+            .sorted(Comparator.comparingDouble(p -> -p.newtons() / p.most()))
+            .toList();
+    if (all.isEmpty()) {
+      return;
+    }
+    List<PullTension.Pull> hard = all.stream().filter(p -> p.newtons() >= p.most() / 10).toList();
+    String which =
+        hard.isEmpty()
+            ? "The hardest of the pulls needs " + force(all.get(0))
+            : "Pulls that need a tenth of what the cable bears, or more: "
+                + String.join("; ", hard.stream().map(this::force).toList());
+    page.put(
+        "  ",
+        which + ". Reckoned for dry cable, with friction 0.5 (generic), each cable by itself.");
+  }
+
+  private String force(PullTension.Pull p) {
+    return "%s of the %s it bears (%s, fish %d)"
+        .formatted(units.force(p.newtons()), units.force(p.most()), p.run(), p.fish());
   }
 
   private void reel(BoxPlan.Reel reel) {

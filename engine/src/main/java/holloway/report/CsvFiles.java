@@ -7,6 +7,7 @@ import holloway.schedule.Label;
 import holloway.schedule.Labels;
 import holloway.survey.Placed;
 import holloway.takeoff.CutLength;
+import holloway.takeoff.HoleParts;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +33,7 @@ public final class CsvFiles {
     SortedMap<String, String> files = new TreeMap<>();
     files.put("materials.csv", materials(plan));
     files.put("runs.csv", runs(plan, request));
-    files.put("holes.csv", holes(plan, cards));
+    files.put("holes.csv", holes(plan, placed, cards));
     files.put("labels.csv", labels(Labels.of(plan, request, placed)));
     return files;
   }
@@ -75,7 +76,7 @@ public final class CsvFiles {
     return csv.out.toString();
   }
 
-  private static String holes(Plan plan, Map<String, HoleCard> cards) {
+  private static String holes(Plan plan, Placed placed, Map<String, HoleCard> cards) {
     CsvFiles csv =
         new CsvFiles(
             "label",
@@ -89,8 +90,10 @@ public final class CsvFiles {
             "tape-here",
             "tape-far-side",
             "minutes",
+            "sealant-ml",
             "runs",
             "id");
+    Map<String, Double> sealed = HoleParts.sealed(plan, placed);
     for (Plan.PlannedHole h : plan.holes()) {
       HoleCard card = cards.get(h.id());
       csv.row(
@@ -105,6 +108,7 @@ public final class CsvFiles {
           card == null ? "" : String.join("; ", card.sideA()),
           card == null ? "" : String.join("; ", card.sideB()),
           number(h.minutes()),
+          sealed.containsKey(h.id()) ? number(Math.ceil(sealed.get(h.id()) * 10) / 10) : "",
           String.join("; ", h.runs()),
           h.id());
     }

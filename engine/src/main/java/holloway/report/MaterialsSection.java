@@ -1,11 +1,13 @@
 package holloway.report;
 
 import holloway.catalog.PriceList;
+import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What to buy, in the order of a shop's shelves, with what each shelf comes to. */
 final class MaterialsSection {
@@ -49,17 +51,41 @@ final class MaterialsSection {
     return String.format(Locale.ROOT, "%.2f %s", amount, prices.currency());
   }
 
+  private String weighed() {
+    var hour = sheet.request().wishes().hourIsWorth();
+    if (hour.isPresent() && hour.get().currency().equals(prices.currency())) {
+      return String.format(
+          Locale.ROOT,
+          "the routes weigh cable and sealing against work at %.2f %s an hour",
+          hour.get().cents() / 100.0,
+          hour.get().currency());
+    }
+    String why =
+        hour.isPresent() ? "the hour is worth another currency" : "no hour-is-worth is wished";
+    return "the routes are chosen by work alone, because " + why;
+  }
+
   private void notes() {
+    if (!sheet.request().shop().have().isEmpty()) {
+      page.put(
+          "  ",
+          "Not bought, because you have it: "
+              + sheet.request().shop().have().stream()
+                  .sorted()
+                  .map(k -> ShopItem.find(k).map(ShopItem::words).orElse(k))
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
     if (prices.stated()) {
       long unpriced = sheet.plan().materials().stream().filter(m -> m.price().isEmpty()).count();
       page.put(
           "  ",
-          "%s by '%s', %s without a price there. Prices choose boxes and plates; the routes are"
-                  .formatted(
-                      money(sheet.plan().totals().money().orElse(0.0)),
-                      prices.name(),
-                      UnitWords.count(unpriced, "line"))
-              + " chosen by work alone.");
+          "%s by '%s', %s without a price there. Prices choose boxes and plates; %s."
+              .formatted(
+                  money(sheet.plan().totals().money().orElse(0.0)),
+                  prices.name(),
+                  UnitWords.count(unpriced, "line"),
+                  weighed()));
     }
     page.put(
         "  ",

@@ -3,6 +3,7 @@ package holloway.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.catalog.PinOut;
+import holloway.check.rules.PullTension;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.request.Request;
@@ -34,6 +35,12 @@ final class TakeOffDocument {
                     .put("boxes", a.boxes())
                     .put("pulls", a.pulls())
                     .put("bound", a.bound()));
+    ArrayNode tension = pulls.putArray("tension");
+    for (PullTension.Pull p : PullTension.list(plan)) {
+      ObjectNode n = tension.addObject().put("run", p.run()).put("fish", p.fish());
+      n.set("newtons", JsonText.real(p.newtons(), 1));
+      n.set("bears", JsonText.real(p.most(), 1));
+    }
     ArrayNode labels = root.putArray("labels");
     Labels.of(plan, request, placed).forEach(l -> label(labels.addObject(), l));
     PinOut use = request.shop().pinOut();

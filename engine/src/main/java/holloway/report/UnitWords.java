@@ -2,6 +2,7 @@ package holloway.report;
 
 import holloway.house.House;
 import holloway.house.RulePlace;
+import holloway.limits.Capstan;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.math.BigDecimal;
@@ -85,6 +86,13 @@ public final class UnitWords {
             ? String.valueOf((long) quantity)
             : String.format(Locale.ROOT, "%.1f", quantity);
     return unit.equals("piece") ? number : number + " " + plural(unit, quantity);
+  }
+
+  /** A pull, in pounds or newtons, rounded up. */
+  String force(double newtons) {
+    return system == UnitSystem.METRIC
+        ? (long) Math.ceil(newtons - 1e-6) + " N"
+        : (long) Math.ceil(newtons / Capstan.POUND - 1e-6) + " lbf";
   }
 
   String area(double squareMetres) {

@@ -6,6 +6,7 @@ import holloway.house.WallSpot;
 import holloway.house.Where;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Everything wanted of one house. Runs are sorted by id. */
 public record Request(
@@ -21,9 +22,16 @@ public record Request(
    *
    * @param pinOut which colours go to which pins, the same at both ends of every cable
    * @param priceFile as the house file names it
+   * @param have keys of shop items that are in the workshop already
+   * @param job what the rules ask of the work and of the cable
    */
-  public record Shop(PinOut pinOut, Optional<String> priceFile) {
-    public static final Shop USUAL = new Shop(PinOut.USUAL, Optional.empty());
+  public record Shop(PinOut pinOut, Optional<String> priceFile, Set<String> have, Job job) {
+    public static final Shop USUAL =
+        new Shop(PinOut.USUAL, Optional.empty(), Set.of(), Job.UNSTATED);
+
+    public Shop {
+      have = Set.copyOf(have);
+    }
   }
 
   /** With the usual pins. */
@@ -72,6 +80,12 @@ public record Request(
   /** The same wants with a shop's lengths and prices. */
   public Request with(PriceList list) {
     return new Request(cabinet, outlets, runs, wishes, effort, list, shop);
+  }
+
+  /** The same wants of a job of which more is known. */
+  public Request with(Job job) {
+    Shop other = new Shop(shop.pinOut(), shop.priceFile(), shop.have(), job);
+    return new Request(cabinet, outlets, runs, wishes, effort, prices, other);
   }
 
   /** The same wants with other wishes. */

@@ -3,10 +3,14 @@ package holloway.routing;
 import holloway.framing.BoardVoid;
 import holloway.hollow.Hollow;
 import holloway.house.Lining;
+import holloway.house.Thing;
 import holloway.limits.BoxPractice;
 import holloway.survey.OnWall;
+import holloway.survey.Placed;
 import holloway.survey.Wall;
 import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,15 +18,40 @@ import java.util.Optional;
  * masonry a box that is deeper is sunk into it; in a framed wall it does not go in.
  */
 final class BoxFit {
-  private final Prices prices;
+  /** A box that is there serves an outlet this near to it; its own height and a hand. */
+  private static final long SAME_BOX = 150_000_000L;
 
-  BoxFit(Prices prices) {
+  private final Prices prices;
+  private final List<OnWall> there = new ArrayList<>();
+
+  BoxFit(Prices prices, Placed placed) {
     this.prices = prices;
+    for (Thing t : placed.house().things()) {
+      if (t.kind() == Thing.Kind.DATA_BOX) {
+        placed
+            .findSpot(t.at().face(), t.at().along(), t.at().height().value().nm())
+            .ifPresent(there::add);
+      }
+    }
+  }
+
+  /** A low-voltage box hangs there already: its plate comes off, and nothing is cut out. */
+  private boolean isThere(OnWall s) {
+    return there.stream()
+        .anyMatch(
+            b ->
+                b.wall().id().equals(s.wall().id())
+                    && b.side() == s.side()
+                    && Math.abs(b.s() - s.s()) < SAME_BOX
+                    && Math.abs(b.z() - s.z()) < SAME_BOX);
   }
 
   /** Objective units of cutting it out and fitting it. */
   long price(Ends.EndSpot spot, Hollow behind, boolean cabinet) {
     OnWall s = spot.onWall().orElseThrow();
+    if (!cabinet && isThere(s)) {
+      return prices.openBox();
+    }
     Wall w = s.wall();
     long room = depth(s, behind);
     int layers = layers(s);
@@ -36,7 +65,9 @@ final class BoxFit {
 
   /** Of a solid wall: the box is sunk into it behind whatever lies on it. */
   long price(OnWall s) {
-    return prices.cutOut(s.wall().lining(s.side()), layers(s), false);
+    return isThere(s)
+        ? prices.openBox()
+        : prices.cutOut(s.wall().lining(s.side()), layers(s), false);
   }
 
   /** Why no box goes there, if none does. */

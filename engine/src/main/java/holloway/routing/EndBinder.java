@@ -47,7 +47,7 @@ final class EndBinder {
     this.draft = draft;
     this.prices = prices;
     this.accesses = accesses;
-    this.boxes = new BoxFit(prices);
+    this.boxes = new BoxFit(prices, house.framed().placed());
     this.ceilings = new CeilingEnds(house, draft, prices, accesses, solids, refused, this::entry);
   }
 

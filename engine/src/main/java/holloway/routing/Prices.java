@@ -100,6 +100,11 @@ final class Prices {
     };
   }
 
+  /** A box that is there: its plate off and on again. */
+  long openBox() {
+    return effort.units("open.box");
+  }
+
   private long patch(AccessPlace a) {
     return switch (a.lining()) {
       case TILE -> effort.units("patch.tile");

@@ -3,16 +3,16 @@ package holloway.takeoff;
 import holloway.catalog.Cable;
 import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
-import holloway.request.Request;
 import holloway.survey.Placed;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What goes into a hole, before and after: bits, nail plates, sealant. */
-final class HoleParts {
+public final class HoleParts {
   /** A cartridge, and the part of it that ends up in holes (from experience). */
   static final double CARTRIDGE_ML = 300;
 
@@ -35,19 +35,31 @@ final class HoleParts {
             .collect(Collectors.toMap(Plan.PlannedRun::id, r -> Cable.get(r.cable()), (a, b) -> a));
   }
 
-  void count(Shopping list, Request request) {
+  void count(Shopping list, Set<String> plated) {
     double fire = 0;
     double outdoor = 0;
     for (Plan.PlannedHole h : plan.holes()) {
       fire += Sealing.needsSeal(h, placed) ? sealantMl(h) : 0;
       outdoor += outdoor(h) ? sealantMl(h) : 0;
-      if (Sealing.needsNailPlates(h, placed)) {
+      if (plated.contains(h.id())) {
         list.add(ShopItem.NAIL_PLATE, 2.0 * h.bores());
       }
     }
     list.add(ShopItem.SEALANT, cartridges(fire));
     list.add(ShopItem.SEALANT_OUTDOOR, cartridges(outdoor));
     bits(list);
+  }
+
+  /** Millilitres of sealant by hole, of those that are sealed, inside or out. */
+  public static Map<String, Double> sealed(Plan plan, Placed placed) {
+    HoleParts parts = new HoleParts(plan, placed);
+    Map<String, Double> out = new TreeMap<>();
+    for (Plan.PlannedHole h : plan.holes()) {
+      if (Sealing.needsSeal(h, placed) || outdoor(h)) {
+        out.put(h.id(), parts.sealantMl(h));
+      }
+    }
+    return out;
   }
 
   static double cartridges(double ml) {

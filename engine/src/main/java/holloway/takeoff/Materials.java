@@ -8,27 +8,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Counts what to buy for a plan whose runs have cut lengths, in the order of a shop's shelves. */
 final class Materials {
   private final Request request;
   private final Placed placed;
+  private final Set<String> plated;
   private final Shopping list;
 
-  Materials(Request request, Placed placed) {
+  /**
+   * @param plated ids of the holes that want steel over them
+   */
+  Materials(Request request, Placed placed, Set<String> plated) {
     this.request = request;
     this.placed = placed;
-    this.list = new Shopping(request.prices());
+    this.plated = plated;
+    this.list = new Shopping(request.prices(), request.shop().have());
   }
 
   List<Plan.Material> of(Plan plan) {
     boxes(plan);
     leads(plan);
-    new OutletParts(request, list).count(plan);
+    new OutletParts(request, placed, list).count(plan);
     CabinetParts.count(plan, request, list);
     new PathParts(plan, placed).count(list);
-    new HoleParts(plan, placed).count(list, request);
+    new HoleParts(plan, placed).count(list, plated);
+    LinkParts.count(plan, placed, list);
     Gear.count(plan, request, list);
     return list.list();
   }

@@ -8,6 +8,7 @@ import holloway.request.Outlet;
 import holloway.request.Request;
 import holloway.request.Run;
 import holloway.request.Spot;
+import holloway.survey.Placed;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,11 +33,13 @@ final class OutletParts {
 
   private final Request request;
   private final Shopping list;
+  private final Placed placed;
   private final List<Integer> plates;
   private final Set<String> spares;
 
-  OutletParts(Request request, Shopping list) {
+  OutletParts(Request request, Placed placed, Shopping list) {
     this.request = request;
+    this.placed = placed;
     this.list = list;
     this.plates = plates(request.prices());
     this.spares =
@@ -51,13 +54,14 @@ final class OutletParts {
   }
 
   void count(Plan plan) {
+    BoxSorts boxes = new BoxSorts(plan, placed);
     for (Outlet o : request.outlets()) {
       List<Plan.PlannedRun> here = ending(plan, o.name());
       if (here.isEmpty() || o.spots().get(0) instanceof Spot.Outside) {
         continue;
       }
       List<Plan.PlannedRun> live = here.stream().filter(r -> !spares.contains(r.id())).toList();
-      plates(here.size(), live.size());
+      plates(o, boxes, here.size(), live.size());
       live.forEach(r -> list.add(jack(r.cable()), 1));
       boolean ceiling = o.spots().get(0) instanceof Spot.OnCeiling;
       live.stream()
@@ -70,13 +74,20 @@ final class OutletParts {
     return plan.runs().stream().filter(r -> r.from().equals(end) || r.to().equals(end)).toList();
   }
 
-  private void plates(int cables, int jacks) {
+  private void plates(Outlet o, BoxSorts boxes, int cables, int jacks) {
     int most = plates.get(plates.size() - 1);
     int ports = 0;
     for (int left = cables; left > 0; left -= most) {
       int want = Math.min(left, most);
       int plate = plates.stream().filter(p -> p >= want).findFirst().orElseThrow();
-      list.add(plate > 6 ? ShopItem.RING_DOUBLE : ShopItem.RING_SINGLE, 1);
+      boolean two = plate > 6;
+      boxes
+          .of(o, two)
+          .ifPresent(
+              b -> {
+                boolean sized = b == ShopItem.RING_SINGLE || b == ShopItem.RING_DOUBLE;
+                list.add(b, sized ? "" : two ? ", double gang" : ", single gang", 1);
+              });
       list.add(PLATES.get(plate), 1);
       ports += plate;
     }

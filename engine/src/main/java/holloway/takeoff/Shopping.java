@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** A shopping list that is being filled: lines of the same thing are added up. */
@@ -22,11 +23,16 @@ final class Shopping {
           .thenComparing(Line::unit);
 
   private final PriceList prices;
+  private final Set<String> have;
   private final Map<Line, Double> quantity = new TreeMap<>(IN_ORDER);
   private final Map<Line, OptionalLong> each = new TreeMap<>(IN_ORDER);
 
-  Shopping(PriceList prices) {
+  /**
+   * @param have keys of items that are in the workshop already and not bought
+   */
+  Shopping(PriceList prices, Set<String> have) {
     this.prices = prices;
+    this.have = have;
   }
 
   void add(ShopItem item, double n) {
@@ -37,6 +43,9 @@ final class Shopping {
    * @param detail what has to be said of this one, or nothing
    */
   void add(ShopItem item, String detail, double n) {
+    if (have.contains(item.key())) {
+      return;
+    }
     String unit = item.name().endsWith("_METRE") ? "m" : "piece";
     put(
         new Line(item.shelf(), item.ordinal(), item.words() + detail, unit),

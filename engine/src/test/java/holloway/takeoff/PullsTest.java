@@ -110,6 +110,21 @@ class PullsTest {
     assertTrue(missed <= 18, missed + " of 600");
   }
 
+  /** Runs of those kinds, each through the stretches that list it. */
+  static Plan through(List<List<Integer>> stretches, List<String> kinds) {
+    List<Plan.PlannedRun> runs = new ArrayList<>();
+    for (int r = 0; r < kinds.size(); r++) {
+      int run = r;
+      String[] mine =
+          java.util.stream.IntStream.range(0, stretches.size())
+              .filter(s -> stretches.get(s).contains(run))
+              .mapToObj(s -> "stretch " + s)
+              .toArray(String[]::new);
+      runs.add(run("run " + r, kinds.get(r), 20, mine));
+    }
+    return plan(runs);
+  }
+
   private static List<Plan.PlannedRun> randomRuns(Random random) {
     List<Plan.PlannedRun> runs = new ArrayList<>();
     for (int r = 2 + random.nextInt(5); r > 0; r--) {

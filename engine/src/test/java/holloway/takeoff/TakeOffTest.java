@@ -8,6 +8,7 @@ import holloway.plan.Plan;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -49,7 +50,12 @@ class TakeOffTest {
 
   @Test
   void theToyIsCounted() {
-    Plan plan = TakeOff.of(Toy.bare(), Toy.request(), Toy.placed());
+    Set<String> plated =
+        Toy.bare().holes().stream()
+            .filter(h -> h.diameterMm() == 32)
+            .map(Plan.PlannedHole::id)
+            .collect(Collectors.toSet());
+    Plan plan = TakeOff.of(Toy.bare(), Toy.request(), Toy.placed(), plated);
     assertEquals(13.3 + 13.3 + 15, plan.totals().cableM(), 1e-9);
     Map<String, Double> items = bought(plan);
     // 26.6 m and 5 %: 27.93 m, the smallest box of 76 m.
@@ -64,7 +70,8 @@ class TakeOffTest {
     assertEquals(1, items.get("patch cord, 0.9 m (3 ft)"), 1e-9);
     assertEquals(1, items.get("patch cord, 3 m (10 ft), at the outlets"), 1e-9);
     assertEquals(1, items.get("fire-block sealant, cartridge of 300 ml"), 1e-9);
-    assertEquals(2, items.get("steel nail plate, 1.6 mm"), 1e-9, "only the 32 mm hole in a 2x4");
+    assertEquals(
+        2, items.get("steel nail plate, 1.6 mm"), 1e-9, "a plate on both faces of the 32 mm hole");
     // Two bits; the attic asks for gear, for a crew of two.
     assertEquals(1, items.get("wood bit, 32 mm (1-1/4 in), usual length"), 1e-9);
     assertEquals(2, items.get("respirator, particle filter"), 1e-9);

@@ -4,6 +4,7 @@ import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.house.Roof;
+import holloway.house.RulePlace;
 import holloway.limits.EntryFigures;
 import java.util.List;
 
@@ -33,7 +34,7 @@ final class AtticHatch implements PlanRule {
         .filter(r -> used)
         .flatMap(r -> r.hatches().stream())
         .filter(AtticHatch::small)
-        .map(this::finding)
+        .map(h -> finding(h, finished.place() == RulePlace.US))
         .toList();
   }
 
@@ -43,7 +44,7 @@ final class AtticHatch implements PlanRule {
     return a < EntryFigures.HATCH_NARROW.length().nm() || b < EntryFigures.HATCH_LONG.length().nm();
   }
 
-  private Finding finding(Roof.Hatch h) {
+  private Finding finding(Roof.Hatch h, boolean us) {
     return say(
         Severity.PRACTICE,
         Place.of("hatch in " + h.at().room()),
@@ -52,7 +53,7 @@ final class AtticHatch implements PlanRule {
         new Said(
             "The hatch in %s is small.".formatted(h.at().room()),
             h.eastWest() + " x " + h.northSouth(),
-            "22 x 30 in (559 x 762 mm)",
+            us ? "22 x 30 in (559 x 762 mm)" : "559 x 762 mm (22 x 30 in)",
             "Try it before the day of the work: you may not fit through with tools."));
   }
 }

@@ -6,10 +6,13 @@ import holloway.hollow.HollowKind;
 import holloway.limits.CablingFigures;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** E21: jackets crack when they are pulled in frost. */
 final class ColdPull implements PlanRule {
   private static final double LONG = 3;
+
+  private static final int WARM_C = 0;
 
   @Override
   public String id() {
@@ -18,8 +21,8 @@ final class ColdPull implements PlanRule {
 
   @Override
   public String about() {
-    return "Cable of which more than 3 m are laid outside: not in frost. How cold it will be is not"
-        + " asked.";
+    return "Cable of which more than 3 m are laid outside: not in frost. How cold it will be"
+        + " is stated (job: coldest), then attics count too, or frost is reckoned with.";
   }
 
   @Override
@@ -29,24 +32,32 @@ final class ColdPull implements PlanRule {
 
   @Override
   public List<Finding> find(Finished finished) {
+    Optional<Integer> cold = finished.job().coldC();
+    boolean warm = cold.map(c -> c >= WARM_C).orElse(false);
     return Legs.of(finished.plan()).stream()
-        .filter(r -> r.metresIn(HollowKind.OUTSIDE_FACE) > LONG)
-        .max(Comparator.comparingDouble(r -> r.metresIn(HollowKind.OUTSIDE_FACE)))
-        .map(r -> List.of(finding(r)))
+        .filter(r -> !warm && inTheCold(r, cold.isPresent()) > LONG)
+        .max(Comparator.comparingDouble(r -> inTheCold(r, cold.isPresent())))
+        .map(r -> List.of(finding(r, inTheCold(r, cold.isPresent()), cold)))
         .orElse(List.of());
   }
 
-  private Finding finding(Legs r) {
-    double m = r.metresIn(HollowKind.OUTSIDE_FACE);
+  /** An attic is as cold as the day, which counts where somebody says how cold that is. */
+  private static double inTheCold(Legs r, boolean stated) {
+    return r.metresIn(HollowKind.OUTSIDE_FACE) + (stated ? r.metresIn(HollowKind.ATTIC) : 0);
+  }
+
+  private Finding finding(Legs r, double m, Optional<Integer> cold) {
     return say(
         Severity.PRACTICE,
         r.place(),
         CablingFigures.COLD_PULL.cited(),
         false,
         new Said(
-            "Up to %s of cable are laid outside.".formatted(Legs.metres(m)),
-            Legs.metres(m),
-            "above 0 C (32 F)",
+            "Up to %s of cable are laid outside%s."
+                .formatted(Legs.metres(m), cold.isPresent() ? " or in the attic" : ""),
+            cold.map(c -> c + " C (" + Math.round(c * 9 / 5.0 + 32) + " F)")
+                .orElse("how cold it will be is not stated"),
+            "0 C (32 F) or above",
             "Lay it on a day without frost, or warm the drum first; see the maker's sheet."));
   }
 }

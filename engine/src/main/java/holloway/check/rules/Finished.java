@@ -10,6 +10,7 @@ import holloway.limits.Figure;
 import holloway.limits.RuleKey;
 import holloway.limits.RulePack;
 import holloway.plan.Plan;
+import holloway.request.Job;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
@@ -78,6 +79,11 @@ final class Finished {
   /** How binding it is here. */
   Severity severity(RuleKey key, Severity usual) {
     return placed().house().ownRules().severity(key, usual);
+  }
+
+  /** What is stated of the work and the cable. */
+  Job job() {
+    return request.shop().job();
   }
 
   Optional<Wall> wall(String id) {

@@ -5,10 +5,14 @@ import holloway.finding.Severity;
 import holloway.limits.CablingFigures;
 import holloway.limits.Figure;
 import holloway.limits.RuleKey;
+import holloway.units.Length;
 import java.util.List;
 
 /** A1-1 to A1-3: a copper run, cut length, against the permanent link of the cabling standard. */
 final class LinkTooLong implements PlanRule {
+  /** Loss of a stranded cord over that of the link, 24 AWG. */
+  private static final double CORD_LOSS = 0.2;
+
   @Override
   public String id() {
     return "link-too-long";
@@ -30,29 +34,41 @@ final class LinkTooLong implements PlanRule {
   public List<Finding> find(Finished finished) {
     Figure most = finished.figure(RuleKey.LINK, CablingFigures.LINK_MOST);
     return Legs.of(finished.plan()).stream()
-        .filter(r -> r.copperPairs() && r.run().cableM() > most.length().toMetres())
-        .map(r -> finding(r, most, finished.severity(RuleKey.LINK, Severity.STANDARD)))
+        .filter(r -> r.copperPairs() && r.run().cableM() > link(most, finished) + 1e-9)
+        .map(r -> finding(r, most, finished))
         .toList();
   }
 
-  private Finding finding(Legs r, Figure most, Severity severity) {
+  /** With cords of more than 10 m the link has to be shorter (A1-4, cords of 24 AWG). */
+  private static double link(Figure most, Finished finished) {
+    double cords = cords(finished);
+    double left = CablingFigures.CORD_SUM.value() - (1 + CORD_LOSS) * cords;
+    boolean usual = cords <= CablingFigures.CORDS_MOST.value();
+    return usual ? most.length().toMetres() : Math.min(most.length().toMetres(), left);
+  }
+
+  private static double cords(Finished finished) {
+    return finished.job().cords().map(Length::toMetres).orElse(CablingFigures.CORDS_MOST.value());
+  }
+
+  private Finding finding(Legs r, Figure most, Finished finished) {
+    double cords = cords(finished);
+    double link = link(most, finished);
+    String assumed = finished.job().cords().isPresent() ? "" : ", which are assumed,";
     double m = r.run().cableM();
     String what =
-        "%s is cut to %s; with %s of cords the channel is %s."
+        "%s is cut to %s; with %s of cords%s the channel is %s."
             .formatted(
-                r.run().id(),
-                Legs.metres(m),
-                Legs.metres(CablingFigures.CORDS_MOST.value()),
-                Legs.metres(m + CablingFigures.CORDS_MOST.value()));
+                r.run().id(), Legs.metres(m), Legs.metres(cords), assumed, Legs.metres(m + cords));
     String remedy =
         "Pull fibre instead, or put a switch between; a link of more than "
-            + Legs.number("%.0f m", most.length().toMetres())
+            + Legs.number("%.0f m", link)
             + " may not carry its speed.";
     return say(
-        severity,
+        finished.severity(RuleKey.LINK, Severity.STANDARD),
         r.place(),
         most.cited(),
         true,
-        new Said(what, Legs.metres(m), Legs.metres(most.length().toMetres()), remedy));
+        new Said(what, Legs.metres(m), Legs.metres(link), remedy));
   }
 }

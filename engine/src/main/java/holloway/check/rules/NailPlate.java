@@ -81,8 +81,16 @@ final class NailPlate implements PlanRule {
         .filter(m -> IN_WALLS.contains(m.kind()))
         .map(m -> edge(m, made.site(), bit))
         .min(Length::compareTo)
-        .map(e -> Legs.number("%.0f mm", Math.max(0, e.toMm())))
+        .map(e -> left(Math.max(0, e.toMm()), finished))
         .orElse("a hole wider than the place allows");
+  }
+
+  /** A tenth of a millimetre where whole ones would look like the limit itself. */
+  private static String left(double mm, Finished finished) {
+    double least =
+        finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE).length().toMm();
+    boolean close = Math.round(mm) == Math.round(least);
+    return Legs.number(close ? "%.1f mm" : "%.0f mm", mm);
   }
 
   private static boolean needed(Finished.Made made, Finished finished) {

@@ -9,6 +9,7 @@ import holloway.limits.Figure;
 import holloway.limits.RuleKey;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
+import holloway.request.Job;
 import java.util.List;
 
 /** B12: outdoor cable that is not listed for indoors goes in 15 m and no further. */
@@ -21,7 +22,7 @@ final class OutdoorCableIndoors implements PlanRule {
   @Override
   public String about() {
     return "How far an outdoor cable runs on indoors from where it comes in. Not if it is listed for"
-        + " indoors too; the house file does not say, so this is a duty and not a breach.";
+        + " indoors too (job: listings); a duty and not a breach where nothing is stated.";
   }
 
   @Override
@@ -39,6 +40,7 @@ final class OutdoorCableIndoors implements PlanRule {
     boolean us = finished.place() == RulePlace.US;
     return Legs.of(finished.plan()).stream()
         .filter(r -> r.cable().map(Cable::outdoor).orElse(false))
+        .filter(r -> !listedIndoors(r, finished))
         .filter(r -> indoors(r) > most.length().toMetres())
         .map(
             r ->
@@ -48,6 +50,15 @@ final class OutdoorCableIndoors implements PlanRule {
                     finished.severity(
                         RuleKey.OUTDOOR_CABLE_INDOORS, us ? Severity.LAW : Severity.PRACTICE)))
         .toList();
+  }
+
+  /** Printed on the jacket, says the house file. */
+  private static boolean listedIndoors(Legs r, Finished finished) {
+    return finished
+        .job()
+        .listing(r.run().cable())
+        .map(l -> l != Job.Listing.NONE && l != Job.Listing.CMX)
+        .orElse(false);
   }
 
   private static double indoors(Legs r) {
@@ -68,8 +79,9 @@ final class OutdoorCableIndoors implements PlanRule {
         most.cited(),
         false,
         new Said(
-            "%s is outdoor cable and lies %s indoors."
-                .formatted(r.run().id(), Legs.metres(indoors(r))),
+            r.run().id()
+                + " is outdoor cable and goes on indoors further than one may that is"
+                + " listed for outdoors alone.",
             Legs.metres(indoors(r)),
             Legs.number("%.2f m", most.length().toMetres()),
             remedy));

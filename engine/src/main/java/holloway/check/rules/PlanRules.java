@@ -7,6 +7,8 @@ import holloway.request.Request;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All rules over a finished plan. */
 public final class PlanRules {
@@ -58,7 +60,16 @@ public final class PlanRules {
   /** Findings in the order of the rules and of the plan's holes. */
   public static List<Finding> find(Plan plan, HollowHouse house, Request request) {
     Finished finished = new Finished(plan, house, request);
-    return ALL.stream().flatMap(r -> r.find(finished).stream()).toList();
+    HouseUnits units = new HouseUnits(house.framed().placed().house().place());
+    return ALL.stream().flatMap(r -> r.find(finished).stream()).map(units::of).toList();
+  }
+
+  /** Ids of the holes that want steel over them: those the rule {@code nail-plate} speaks of. */
+  public static Set<String> plated(Plan plan, HollowHouse house, Request request) {
+    return new NailPlate()
+        .find(new Finished(plan, house, request)).stream()
+            .map(f -> f.place().id())
+            .collect(Collectors.toSet());
   }
 
   /** What each rule is about, by id, in the order they are judged. */

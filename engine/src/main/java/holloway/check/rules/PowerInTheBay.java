@@ -6,6 +6,7 @@ import holloway.finding.Severity;
 import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
 import holloway.house.Thing;
 import holloway.plan.Plan;
 import holloway.survey.OnWall;
@@ -43,7 +44,10 @@ final class PowerInTheBay implements PlanRule {
       for (Plan.PlanStep s : run.steps()) {
         Optional<Hollow> bay =
             s.kind().equals("leg") ? finished.house().findHollow(s.id()) : Optional.empty();
-        if (bay.isPresent() && bay.get().blind() && !byBay.containsKey(s.id())) {
+        if (bay.isPresent()
+            && bay.get().blind()
+            && !inATube(bay.get())
+            && !byBay.containsKey(s.id())) {
           powerIn(finished, bay.get()).ifPresent(t -> byBay.put(s.id(), finding(bay.get(), t, s)));
         }
       }
@@ -67,6 +71,11 @@ final class PowerInTheBay implements PlanRule {
       }
     }
     return Optional.empty();
+  }
+
+  /** What lies in a tube is parted from power by its wall; where an old cable runs is not known. */
+  private static boolean inATube(Hollow bay) {
+    return bay.kind() == HollowKind.CONDUIT || bay.kind() == HollowKind.OLD_CABLE;
   }
 
   private static boolean behind(OnWall at, Hollow bay) {

@@ -6,6 +6,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.limits.Verdict;
 import holloway.plan.Plan;
+import holloway.request.Job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,13 +38,17 @@ final class ReturnAir implements PlanRule {
     for (Legs r : Legs.of(finished.plan())) {
       for (Plan.PlanStep s : r.in(HollowKind.RETURN_AIR)) {
         double along = along(s, finished);
-        Verdict v = finished.pack().returnAir(along < 0.1, false);
+        Verdict v = finished.pack().returnAir(along < 0.1, plenum(r, finished));
         if (!v.allowed()) {
           out.add(finding(r, s, v, along));
         }
       }
     }
     return out;
+  }
+
+  private static boolean plenum(Legs r, Finished finished) {
+    return finished.job().listing(r.run().cable()).map(Job.Listing::plenum).orElse(false);
   }
 
   /** Metres along the long side of the space. */

@@ -2,12 +2,18 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.house.RulePlace;
 import holloway.limits.EntryFigures;
 import holloway.plan.Plan;
+import holloway.request.Job;
+import holloway.survey.Wall;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** B1 to B9: which listing a cable wants that goes from storey to storey. */
 final class RiserCable implements PlanRule {
@@ -37,14 +43,53 @@ final class RiserCable implements PlanRule {
     if (finished.place() != RulePlace.US) {
       return List.of();
     }
-    List<Legs> up = Legs.of(finished.plan()).stream().filter(r -> rises(r, finished)).toList();
+    List<Legs> up =
+        Legs.of(finished.plan()).stream()
+            .filter(r -> !listed(r, finished))
+            .filter(r -> rises(r, finished))
+            .toList();
     return up.isEmpty() ? List.of() : List.of(finding(up));
   }
 
+  private static boolean listed(Legs r, Finished finished) {
+    return finished.job().listing(r.run().cable()).map(Job.Listing::riser).orElse(false);
+  }
+
   private static boolean rises(Legs r, Finished finished) {
-    return r.run().steps().stream()
-        .filter(s -> s.kind().equals("crossing"))
-        .anyMatch(s -> floor(s, finished));
+    boolean through =
+        r.run().steps().stream()
+            .filter(s -> s.kind().equals("crossing"))
+            .anyMatch(s -> floor(s, finished));
+    return through || leavesItsLevel(r, finished);
+  }
+
+  /** Straight up a balloon frame or into a cellar's open ceiling too; not round by the outside. */
+  private static boolean leavesItsLevel(Legs r, Finished finished) {
+    Set<String> levels = new TreeSet<>();
+    for (Plan.PlanStep s : r.run().steps()) {
+      if (Legs.isIn(s, HollowKind.OUTSIDE_FACE) || Legs.isIn(s, HollowKind.TRENCH)) {
+        levels.clear();
+      } else if (s.kind().equals("leg")) {
+        level(s, finished).ifPresent(levels::add);
+        if (levels.size() > 1) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** The level of the room or wall that a leg lies in; none for an attic or crawlspace. */
+  private static Optional<String> level(Plan.PlanStep s, Finished finished) {
+    Optional<String> owner = finished.house().findHollow(s.id()).map(Hollow::owner);
+    Optional<String> room =
+        owner.flatMap(
+            o ->
+                finished.placed().rooms().stream()
+                    .filter(p -> p.name().equals(o))
+                    .map(p -> p.room().level())
+                    .findFirst());
+    return room.or(() -> owner.flatMap(finished::wall).map(Wall::level));
   }
 
   private static boolean floor(Plan.PlanStep s, Finished finished) {
@@ -73,7 +118,7 @@ final class RiserCable implements PlanRule {
         new Said(
             "%d runs (%s) go from storey to storey.".formatted(up.size(), String.join(", ", kinds)),
             Legs.number("%.1f mm thick", widest),
-            "CMX under " + EntryFigures.CMX_WIDE.length(),
+            "CMX under 6 mm (0.25 in)",
             remedy));
   }
 }

@@ -35,10 +35,21 @@ final class Vermiculite implements PlanRule {
     boolean used = finished.plan().totals().zones().stream().anyMatch(z -> z.contains("attic"));
     boolean era = built >= FROM && built <= TO && finished.place() != RulePlace.UK;
     return finished.placed().house().roofs().stream()
-        .filter(r -> used && era)
+        .filter(r -> used && era && goesInto(r, finished))
         .filter(r -> r.fill() == Fill.LOOSE || r.fill() == Fill.UNKNOWN)
         .map(r -> finding(r, built))
         .toList();
+  }
+
+  /** Where the plan names the attics that somebody is set up in, those alone. */
+  private static boolean goesInto(Roof r, Finished finished) {
+    List<String> setUp =
+        finished.plan().works().stream()
+            .map(w -> w.id())
+            .filter(id -> id.startsWith("set-up/attic/"))
+            .toList();
+    return setUp.isEmpty()
+        || setUp.stream().anyMatch(id -> id.startsWith("set-up/attic/" + r.name()));
   }
 
   private Finding finding(Roof r, int built) {
@@ -48,7 +59,7 @@ final class Vermiculite implements PlanRule {
         "US EPA and ATSDR advice; years: common practice",
         false,
         new Said(
-            "The fill of %s is loose or unknown and the house is of %d.".formatted(r.name(), built),
+            "%s has loose or unknown fill and the house is of %d.".formatted(r.name(), built),
             "built " + built,
             "1919 to 1990",
             "Look from the hatch first: grey-brown pebbles are vermiculite, taken to hold asbestos."

@@ -24,6 +24,7 @@ import holloway.limits.Figure;
 import holloway.limits.LocalRules;
 import holloway.limits.RuleKey;
 import holloway.plan.Plan;
+import holloway.request.Job;
 import holloway.request.Outlet;
 import holloway.request.Request;
 import holloway.request.Spot;
@@ -39,6 +40,7 @@ final class ToyCase {
   private final ToySteps run = new ToySteps();
   private boolean feed;
   private String power = "";
+  private Job job = Job.UNSTATED;
   private int patches;
   private int outletHeight = 400;
   private final List<Hollow> hollows = new ArrayList<>();
@@ -73,6 +75,11 @@ final class ToyCase {
 
   ToyCase feed() {
     feed = true;
+    return this;
+  }
+
+  ToyCase job(Job stated) {
+    job = stated;
     return this;
   }
 
@@ -240,7 +247,8 @@ final class ToyCase {
             power,
             Where.NOWHERE);
     Request toy = holloway.check.ToyRequest.of();
-    return new Request(toy.cabinet(), List.of(desk), toy.runs(), toy.wishes(), toy.effort());
+    return new Request(toy.cabinet(), List.of(desk), toy.runs(), toy.wishes(), toy.effort())
+        .with(job);
   }
 
   static Box box(long x, long y, long z) {

@@ -1,0 +1,95 @@
+package holloway.check.rules;
+
+import static holloway.check.rules.Found.of;
+import static holloway.check.rules.ToyCase.at;
+import static holloway.check.rules.ToyCase.box;
+import static holloway.check.rules.ToyCase.toy;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.finding.Finding;
+import holloway.finding.Severity;
+import holloway.hollow.HollowKind;
+import holloway.hollow.SiteKind;
+import holloway.request.Job;
+import holloway.units.Length;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What a house file states under {@code job} decides the rules that hang on it. */
+class JobTest {
+  private static Job speed(Job.Speed s) {
+    return new Job(Optional.of(s), Optional.empty(), Optional.empty(), Map.of());
+  }
+
+  private static Job cold(int celsius) {
+    return new Job(Optional.empty(), Optional.of(celsius), Optional.empty(), Map.of());
+  }
+
+  private static Job listed(String cable, Job.Listing l) {
+    return new Job(Optional.empty(), Optional.empty(), Optional.empty(), Map.of(cable, l));
+  }
+
+  @Test
+  void theSpeedAsked() {
+    // TSB-155: 37 m of Cat 6; 10GBASE-T is not made for Cat 5e
+    assertEquals(1, of("ten-gigabit-reach", toy().find("cat6", 40)).size());
+    assertEquals(
+        0, of("ten-gigabit-reach", toy().job(speed(Job.Speed.G5)).find("cat6", 40)).size());
+    Finding asked =
+        of("ten-gigabit-reach", toy().job(speed(Job.Speed.G10)).find("cat6", 40)).get(0);
+    assertTrue(asked.remedy().startsWith("10 Gbit/s are asked"), asked.remedy());
+    assertEquals(0, of("ten-gigabit-reach", toy().find("cat5e", 5)).size());
+    Finding five = of("ten-gigabit-reach", toy().job(speed(Job.Speed.G10)).find("cat5e", 5)).get(0);
+    assertEquals(Severity.STANDARD, five.severity());
+    assertTrue(five.broken());
+  }
+
+  @Test
+  void theColdOfTheDay() {
+    ToyCase attic = toy().laid("attic", HollowKind.ATTIC, 3001);
+    assertEquals(0, of("cold-pull", attic.find("cat6", 12)).size(), "nothing is stated");
+    assertEquals(0, of("cold-pull", attic.job(cold(0)).find("cat6", 12)).size());
+    List<Finding> cold = of("cold-pull", attic.job(cold(-1)).find("cat6", 12));
+    assertEquals("-1 C (30 F)", cold.get(0).measured());
+    ToyCase outside = toy().laid("out", HollowKind.OUTSIDE_FACE, 3001);
+    assertEquals(1, of("cold-pull", outside.find("cat6", 12)).size());
+    assertEquals(0, of("cold-pull", outside.job(cold(4)).find("cat6", 12)).size());
+  }
+
+  @Test
+  void longCordsShortenTheLink() {
+    // A1-4: H = 102 - 1.2 C; with 20 m of cords 78 m
+    Job cords =
+        new Job(Optional.empty(), Optional.empty(), Optional.of(Length.mm(20_000)), Map.of());
+    assertEquals(0, of("link-too-long", toy().job(cords).find("cat6", 78)).size());
+    List<Finding> over = of("link-too-long", toy().job(cords).find("cat6", 78.1));
+    assertEquals(1, over.size());
+    assertTrue(over.get(0).limit().contains("78.0 m"), over.get(0).limit());
+    assertEquals(0, of("link-too-long", toy().find("cat6", 78.1)).size());
+    Job few = new Job(Optional.empty(), Optional.empty(), Optional.of(Length.mm(2_000)), Map.of());
+    assertEquals(1, of("link-too-long", toy().job(few).find("cat6", 90.1)).size(), "90 m is most");
+  }
+
+  @Test
+  void whatIsPrintedOnTheJacket() {
+    ToyCase up = toy().through(SiteKind.PLATE_STACK);
+    assertEquals(
+        1, of("riser-cable", up.job(listed("cat6", Job.Listing.CM)).find("cat6", 12)).size());
+    assertEquals(
+        0, of("riser-cable", up.job(listed("cat6", Job.Listing.CMR)).find("cat6", 12)).size());
+    ToyCase in = toy().laid("attic", HollowKind.ATTIC, 15_241);
+    assertEquals(1, of("outdoor-cable-indoors", in.find("outdoor-cat6", 20)).size());
+    Job both = listed("outdoor-cat6", Job.Listing.CMR);
+    assertEquals(0, of("outdoor-cable-indoors", in.job(both).find("outdoor-cat6", 20)).size());
+    ToyCase air =
+        toy()
+            .space("air", HollowKind.RETURN_AIR, box(380, 89, 2300))
+            .fished("air", HollowKind.RETURN_AIR, at(100, 44, 100), at(100, 44, 250));
+    assertEquals(1, of("return-air", air.find("cat6", 12)).size());
+    assertEquals(
+        0, of("return-air", air.job(listed("cat6", Job.Listing.CMP)).find("cat6", 12)).size());
+  }
+}
