@@ -1,0 +1,30 @@
+package holloway.schedule;
+
+import java.util.List;
+
+/**
+ * The work in the order it is done. Steps name what they need and make as tokens: {@code
+ * checked:HOLE}, {@code open:ACCESS}, {@code pilot:HOLE}, {@code hole:HOLE}, {@code marked:RUN},
+ * {@code end:RUN:N} (the cable's leading end has come out of stretch N), {@code plated:HOLE},
+ * {@code sealed:HOLE}, {@code terminated:RUN:from} and {@code :to}, {@code labelled:RUN:from} and
+ * {@code :to}, {@code tested:RUN}, {@code closed:ACCESS}.
+ *
+ * @param steps in the order in which they can be done
+ * @param pulls in the order of their steps
+ * @param visits to zones, in the order of time
+ * @param visitsBound no order of these steps with this crew needs fewer visits
+ * @param crew 1 or 2
+ */
+public record WorkSchedule(
+    List<Step> steps, List<Pull> pulls, List<Visit> visits, int visitsBound, int crew) {
+  public WorkSchedule {
+    steps = List.copyOf(steps);
+    pulls = List.copyOf(pulls);
+    visits = List.copyOf(visits);
+  }
+
+  /** True when the visits are proven to be as few as can be. */
+  public boolean fewestProven() {
+    return visits.size() == visitsBound;
+  }
+}
