@@ -45,7 +45,6 @@ public record Step(
     DRILL,
     MARK,
     PULL,
-    PLATE,
     SEAL,
     TERMINATE,
     LABEL,

@@ -1,7 +1,6 @@
-package holloway.takeoff;
+package holloway.plan;
 
 import holloway.hollow.SiteKind;
-import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.Comparator;
@@ -9,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Which holes are sealed against fire, and which want steel plates over them. */
-final class Sealing {
+public final class Sealing {
   /** Plates, floors and fire blocks (C3-4, E11), and rated walls (B23). */
   private static final Set<String> SEALED =
       Set.of(
@@ -36,13 +35,13 @@ final class Sealing {
 
   private Sealing() {}
 
-  static boolean needsSeal(Plan.PlannedHole hole, Placed placed) {
+  public static boolean needsSeal(Plan.PlannedHole hole, Placed placed) {
     boolean rated = findWall(hole, placed).map(Wall::garageSeparation).orElse(false);
     return rated || SEALED.contains(hole.kind());
   }
 
   /** True when the hole leaves less than 1-1/4 in of wood to a face (B20). */
-  static boolean needsNailPlates(Plan.PlannedHole hole, Placed placed) {
+  public static boolean needsNailPlates(Plan.PlannedHole hole, Placed placed) {
     double depth =
         findWall(hole, placed).map(w -> w.studs().value().depth().toMm()).orElse(DEPTH_2X4_MM);
     return IN_STUDWORK.contains(hole.kind()) && hole.diameterMm() > depth - 2 * LEAST_COVER_MM;
