@@ -65,8 +65,7 @@ final class HoleSteps {
   private List<String> through(Plan.PlannedWork w) {
     List<String> out = new ArrayList<>();
     for (Plan.PlannedRun r : plan.runs()) {
-      List<String> ids = r.steps().stream().map(Plan.PlanStep::id).toList();
-      if (openings.needed(ids).contains(w.id())) {
+      if (openings.ofRun(r).contains(w.id())) {
         out.add(r.id());
       }
     }

@@ -8,6 +8,8 @@ import java.util.Set;
 
 /** What a plan opens (cut-outs, patches, lifted boards, channels), and who needs it open. */
 final class Openings {
+  static final String CUT_OUT = "/cut-out";
+
   private static final Set<String> OPENED = Set.of("cut-out", "patch", "access", "channel");
 
   private final Plan plan;
@@ -30,6 +32,13 @@ final class Openings {
         .map(Plan.PlannedWork::id)
         .filter(w -> ids.stream().anyMatch(i -> w.equals(i) || w.startsWith(i + "/")))
         .toList();
+  }
+
+  /** All that a run goes through, the cut-outs at its ends included. */
+  List<String> ofRun(Plan.PlannedRun r) {
+    List<String> ids = new ArrayList<>(r.steps().stream().map(Plan.PlanStep::id).toList());
+    ids.addAll(List.of(r.from() + CUT_OUT, r.to() + CUT_OUT));
+    return needed(ids);
   }
 
   List<String> ofHole(Plan.PlannedHole h) {

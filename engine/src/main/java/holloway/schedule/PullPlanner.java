@@ -11,8 +11,10 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Groups the stretches of all runs into pulls. Runs that share a stretch go together, but of those
- * out of one box one at a time; ready-made leads go with the first, while the way is still empty.
+ * Groups the stretches of all runs into pulls. Runs that share a stretch go together, but through a
+ * stretch that nobody sees into those out of one box go one at a time, as the take-off counts them;
+ * ready-made leads go with the first, while the way is still empty. What hands lay is laid
+ * together.
  */
 final class PullPlanner {
   /** String past each end of a blind stretch, to tie off (from experience). */
@@ -28,24 +30,24 @@ final class PullPlanner {
   }
 
   /** Pulls in the order of runs and stretches; those of one stretch in the order of pulling. */
-  List<Pull> of(List<List<Stretch>> runs, boolean oneByOne) {
+  List<Pull> of(List<List<Stretch>> runs) {
     Map<String, List<Stretch>> by = new LinkedHashMap<>();
     for (List<Stretch> run : runs) {
       run.forEach(s -> by.computeIfAbsent(s.key(), k -> new ArrayList<>()).add(s));
     }
     List<Pull> out = new ArrayList<>();
-    by.values().forEach(s -> out.addAll(pulls(s, oneByOne)));
+    by.values().forEach(s -> out.addAll(pulls(s)));
     return out;
   }
 
-  private List<Pull> pulls(List<Stretch> shared, boolean oneByOne) {
+  private List<Pull> pulls(List<Stretch> shared) {
     Map<Integer, List<Stretch>> goes = new TreeMap<>();
     Map<String, Integer> drawn = new TreeMap<>();
-    int n = 0;
     List<Stretch> readyFirst = new ArrayList<>(shared);
     readyFirst.sort(Comparator.comparing((Stretch s) -> !ready(s)));
     for (Stretch s : readyFirst) {
-      int turn = oneByOne ? n++ : ready(s) ? 0 : drawn.merge(box(s), 1, Integer::sum) - 1;
+      boolean together = ready(s) || !s.blind();
+      int turn = together ? 0 : drawn.merge(box(s), 1, Integer::sum) - 1;
       goes.computeIfAbsent(turn, k -> new ArrayList<>()).add(s);
     }
     List<Pull> out = new ArrayList<>();

@@ -1,9 +1,11 @@
 package holloway.schedule;
 
+import holloway.catalog.Cable;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -30,16 +32,43 @@ final class PullSteps {
     List<Step> out = new ArrayList<>();
     Map<String, List<Pull.Strand>> byBox = new TreeMap<>();
     Map<String, Pull> before = new TreeMap<>();
+    Map<String, List<Pull>> widerFirst = widerFirst(pulls);
     for (Pull p : pulls) {
       p.strands().stream()
           .filter(s -> s.stretch() == 0)
           .forEach(s -> byBox.computeIfAbsent(s.box(), k -> new ArrayList<>()).add(s));
       String way = p.hollows() + " " + p.from() + p.feed() + p.id().replaceFirst("/[^/]*$", "");
-      out.add(pull(p, before.get(way)));
-      before.put(way, p);
+      List<Pull> first = new ArrayList<>(widerFirst.get(p.id()));
+      if (p.feed().equals("fish")) {
+        Optional.ofNullable(before.put(way, p)).ifPresent(first::add);
+      }
+      out.add(pull(p, first));
     }
     byBox.forEach((box, strands) -> out.add(mark(box, strands)));
     return out;
+  }
+
+  /** What has wider pull heads goes through a hole before what has narrower ones. */
+  private Map<String, List<Pull>> widerFirst(List<Pull> pulls) {
+    Map<String, List<Pull>> out = new TreeMap<>();
+    for (Pull p : pulls) {
+      List<Pull> before = new ArrayList<>();
+      for (Pull q : pulls) {
+        boolean meet = p.holes().stream().anyMatch(h -> holes.contains(h) && q.holes().contains(h));
+        if (meet && head(q) > head(p)) {
+          before.add(q);
+        }
+      }
+      out.put(p.id(), before);
+    }
+    return out;
+  }
+
+  private static double head(Pull p) {
+    return p.strands().stream()
+        .mapToDouble(s -> Cable.get(s.cable()).pullHead().toMm())
+        .max()
+        .orElse(0);
   }
 
   /** Lengths are measured out, both ends get the run's name, and the cut is marked. */
@@ -63,7 +92,7 @@ final class PullSteps {
     return new Bring(item, 0, 1, s.readyMade() ? s.run() : s.box());
   }
 
-  private Step pull(Pull p, Pull before) {
+  private Step pull(Pull p, List<Pull> before) {
     StepDraft out =
         new StepDraft(p.id(), Step.Kind.PULL, p.id(), p.from()).with(p.to()).runs(p.runs());
     for (Pull.Strand s : p.strands()) {
@@ -80,11 +109,17 @@ final class PullSteps {
     p.holes().stream().filter(holes::contains).forEach(h -> passes(out, h, p));
     List<String> ways = new ArrayList<>(p.hollows());
     ways.addAll(p.holes());
+    for (Pull.Strand s : p.strands()) {
+      if (s.stretch() == 0) {
+        ways.add(runs.get(s.run()).from() + Openings.CUT_OUT);
+      }
+      if (s.last()) {
+        ways.add(runs.get(s.run()).to() + Openings.CUT_OUT);
+      }
+    }
     Set<String> open = new TreeSet<>(openings.needed(ways));
     open.forEach(o -> out.needs("open:" + o));
-    if (before != null) {
-      out.needs("pulled:" + before.id());
-    }
+    before.forEach(b -> out.needs("pulled:" + b.id()));
     out.makes("pulled:" + p.id());
     gear(out, p);
     return out.done();
@@ -101,10 +136,18 @@ final class PullSteps {
       if (p.stringM() > 0) {
         out.bring(new Bring(Bring.Item.STRING, 0, p.stringM(), ""));
       }
-    } else if (p.from().kind() == WorkPlace.Kind.ATTIC
-        || p.from().kind() == WorkPlace.Kind.CRAWLSPACE) {
+    } else if (supported(p.to()) || supported(p.from())) {
       double n = Math.ceil(p.metres() / SUPPORT_M) + 1;
-      out.bring(new Bring(Bring.Item.SUPPORT, 0, n, ""));
+      Bring supports = new Bring(Bring.Item.SUPPORT, 0, n, "");
+      if (supported(p.to())) {
+        out.bringOther(supports);
+      } else {
+        out.bring(supports);
+      }
     }
+  }
+
+  private static boolean supported(WorkPlace p) {
+    return p.kind() == WorkPlace.Kind.ATTIC || p.kind() == WorkPlace.Kind.CRAWLSPACE;
   }
 }

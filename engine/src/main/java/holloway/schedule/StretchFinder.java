@@ -26,8 +26,7 @@ final class StretchFinder {
     for (int i = 0; i < parts.size(); i++) {
       List<Plan.PlanStep> part = parts.get(i);
       boolean last = i + 1 == parts.size();
-      WorkPlace to =
-          last ? places.end(run.to(), last(part)) : between(part, parts.get(i + 1)).orElse(at);
+      WorkPlace to = last ? end(run, part) : between(part, parts.get(i + 1)).orElse(at);
       metres += part.stream().mapToDouble(Plan.PlanStep::m).sum();
       out.add(new Stretch(run, out.size(), fish(part).isPresent(), part, at, to, metres, last));
       at = to;
@@ -85,6 +84,15 @@ final class StretchFinder {
 
   private static Optional<Integer> fish(List<Plan.PlanStep> part) {
     return part.stream().flatMap(s -> s.fish().stream()).findFirst();
+  }
+
+  /** A cable that is laid in a zone is let down to its outlet from there. */
+  private WorkPlace end(Plan.PlannedRun run, List<Plan.PlanStep> part) {
+    return Optional.of(part)
+        .filter(p -> fish(p).isEmpty())
+        .flatMap(p -> places.hollow(lastLeg(p).id(), last(p)))
+        .filter(WorkPlace::isZone)
+        .orElseGet(() -> places.end(run.to(), last(part)));
   }
 
   /** Where hands hold the cable between two stretches. */
