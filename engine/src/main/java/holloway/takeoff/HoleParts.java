@@ -3,6 +3,7 @@ package holloway.takeoff;
 import holloway.catalog.Cable;
 import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
+import holloway.plan.Sealing;
 import holloway.survey.Placed;
 import java.util.List;
 import java.util.Map;

@@ -5,8 +5,7 @@ import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.geometry.Point3;
 import holloway.limits.CablingFigures;
-import holloway.limits.Capstan;
-import holloway.limits.SignalFigures;
+import holloway.limits.PullForce;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,17 +13,6 @@ import java.util.List;
 /** E16 to E20, A2-1, A2-2: the pull on one cable along each fish. */
 public final class PullTension implements PlanRule {
   private static final String SOURCE = "capstan equation, friction 0.5 (dry, generic)";
-
-  /** Weights in pounds a thousand feet: A8-9 to A8-12; the others from memory. */
-  private static double pounds(String cable) {
-    return switch (cable) {
-      case "cat5e" -> 19.4;
-      case "cat6", "outdoor-cat6" -> 29.1;
-      case "cat6a" -> 47.3;
-      case "rg6" -> 30;
-      default -> 12.8;
-    };
-  }
 
   /**
    * The pull that one fish needs.
@@ -41,29 +29,16 @@ public final class PullTension implements PlanRule {
         Place at = Place.of(r.run().id(), Legs.start(fish.get(0)));
         int number = fish.get(0).fish().orElse(0);
         double n = along(fish, r.run().cable());
-        out.add(new Pull(r.run().id(), number, n, most(r), at));
+        out.add(new Pull(r.run().id(), number, n, PullForce.most(r.fibre()), at));
       }
     }
     return out;
   }
 
-  private static double most(Legs r) {
-    var limit = r.fibre() ? CablingFigures.PULL_FIBRE : CablingFigures.PULL_COPPER;
-    return limit.value() * Capstan.POUND;
-  }
-
   private static double along(List<Plan.PlanStep> fish, String cable) {
-    Capstan c =
-        new Capstan(SignalFigures.FRICTION.value(), Capstan.poundsPerThousandFeet(pounds(cable)));
     List<Point3> path = new ArrayList<>();
     fish.forEach(s -> path.addAll(s.path()));
-    Polyline line = Polyline.of(path);
-    double pull = 0;
-    for (int i = 0; i < line.size(); i++) {
-      pull = c.straight(pull, line.metres(i), line.rise(i));
-      pull = i + 1 < line.size() ? c.turn(pull, line.angleAfter(i)) : pull;
-    }
-    return pull;
+    return PullForce.along(cable, path).newtons();
   }
 
   @Override

@@ -4,6 +4,7 @@ import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
+import holloway.limits.Stretches;
 import holloway.limits.Verdict;
 import holloway.plan.Plan;
 import holloway.request.Job;
@@ -53,7 +54,7 @@ final class ReturnAir implements PlanRule {
 
   /** Metres along the long side of the space. */
   private static double along(Plan.PlanStep s, Finished finished) {
-    Polyline line = Polyline.of(s.path());
+    Stretches line = Stretches.of(s.path());
     Optional<Hollow> space = finished.house().findHollow(s.id());
     double sum = 0;
     for (int i = 0; i < line.size(); i++) {

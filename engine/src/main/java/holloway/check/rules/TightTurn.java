@@ -9,6 +9,7 @@ import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.limits.CablingFigures;
+import holloway.limits.Stretches;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +64,7 @@ final class TightTurn implements PlanRule {
     for (Plan.PlanStep s : r.run().steps()) {
       Optional<Hollow> space = finished.house().findHollow(s.id()).filter(TightTurn::hasShape);
       double radius = radius(c, s.fish().isPresent());
-      Polyline line = Polyline.of(s.path());
+      Stretches line = Stretches.of(s.path());
       for (int i = 0; space.isPresent() && i + 1 < line.size(); i++) {
         double room = room(line, i, space.get()) - c.outside().toMm();
         if (room / radius < least) {
@@ -81,7 +82,7 @@ final class TightTurn implements PlanRule {
   }
 
   /** How far the space reaches in the two directions of the turn, the lesser, millimetres. */
-  private static double room(Polyline line, int i, Hollow space) {
+  private static double room(Stretches line, int i, Hollow space) {
     Point3 p = space.frame().toLocal(line.points().get(i));
     Point3 q = space.frame().toLocal(line.points().get(i + 1));
     Point3 r = space.frame().toLocal(line.points().get(i + 2));

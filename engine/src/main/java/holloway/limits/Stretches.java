@@ -1,36 +1,37 @@
-package holloway.check.rules;
+package holloway.limits;
 
 import holloway.geometry.Point3;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A path as straight stretches: points on top of each other left out, stretches in line joined. */
-record Polyline(List<Point3> points) {
-  static Polyline of(List<Point3> path) {
+public record Stretches(List<Point3> points) {
+  public static Stretches of(List<Point3> path) {
     List<Point3> out = new ArrayList<>();
     for (Point3 p : path) {
       if (!out.isEmpty() && out.get(out.size() - 1).equals(p)) {
         continue;
       }
       int n = out.size();
-      if (n >= 2 && new Polyline(List.of(out.get(n - 2), out.get(n - 1), p)).angleAfter(0) < 1e-6) {
+      if (n >= 2
+          && new Stretches(List.of(out.get(n - 2), out.get(n - 1), p)).angleAfter(0) < 1e-6) {
         out.remove(n - 1);
       }
       out.add(p);
     }
-    return new Polyline(List.copyOf(out));
+    return new Stretches(List.copyOf(out));
   }
 
   /** How many straight stretches. */
-  int size() {
+  public int size() {
     return Math.max(0, points.size() - 1);
   }
 
-  double metres(int i) {
+  public double metres(int i) {
     return points.get(i).distanceTo(points.get(i + 1)) / 1e9;
   }
 
-  double rise(int i) {
+  public double rise(int i) {
     return (points.get(i + 1).z() - points.get(i).z()) / 1e9;
   }
 
@@ -42,7 +43,7 @@ record Polyline(List<Point3> points) {
   }
 
   /** Radians turned between a stretch and the next. */
-  double angleAfter(int i) {
+  public double angleAfter(int i) {
     double[] a = direction(i);
     double[] b = direction(i + 1);
     double cos = a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -1,7 +1,6 @@
-package holloway.takeoff;
+package holloway.plan;
 
 import holloway.hollow.SiteKind;
-import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.Comparator;
@@ -9,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Which holes are sealed against fire. */
-final class Sealing {
+public final class Sealing {
   /** Plates, floors and fire blocks (C3-4, E11), and rated walls (B23). */
   private static final Set<String> SEALED =
       Set.of(
@@ -24,7 +23,7 @@ final class Sealing {
 
   private Sealing() {}
 
-  static boolean needsSeal(Plan.PlannedHole hole, Placed placed) {
+  public static boolean needsSeal(Plan.PlannedHole hole, Placed placed) {
     boolean rated = findWall(hole, placed).map(Wall::garageSeparation).orElse(false);
     return rated || SEALED.contains(hole.kind());
   }

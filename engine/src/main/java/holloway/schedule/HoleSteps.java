@@ -1,0 +1,180 @@
+package holloway.schedule;
+
+import holloway.hollow.HollowHouse;
+import holloway.hollow.Site;
+import holloway.plan.Plan;
+import holloway.plan.Sealing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The steps that make openings and holes, seal and close them. */
+final class HoleSteps {
+  /** An auger's length, E3; deeper holes take an extension. */
+  private static final double AUGER_MM = 190;
+
+  private final Plan plan;
+  private final HollowHouse house;
+  private final Places places;
+  private final Openings openings;
+
+  HoleSteps(Plan plan, HollowHouse house, Places places, Openings openings) {
+    this.plan = plan;
+    this.house = house;
+    this.places = places;
+    this.openings = openings;
+  }
+
+  List<Step> list() {
+    List<Step> out = new ArrayList<>();
+    openings.list().forEach(w -> out.add(open(w)));
+    for (Plan.PlannedHole h : plan.holes()) {
+      Optional<Site> site = house.findSite(h.id());
+      boolean assumed = h.assumed();
+      boolean pilot = site.map(s -> Missed.canBe(s, house)).orElse(false);
+      if (assumed) {
+        out.add(check(h));
+      }
+      if (pilot) {
+        out.add(pilot(h, assumed));
+      }
+      out.add(drill(h, assumed, pilot));
+      if (Sealing.needsSeal(h, house.framed().placed()) || isOutdoor(h)) {
+        out.add(seal(h, site));
+      }
+    }
+    return out;
+  }
+
+  private Step open(Plan.PlannedWork w) {
+    boolean cut = w.kind().equals("cut-out");
+    Step.Kind kind = cut ? Step.Kind.CUT : Step.Kind.OPEN;
+    Bring.Item tool =
+        switch (w.kind()) {
+          case "channel" -> Bring.Item.HAMMER_DRILL;
+          case "access" -> Bring.Item.PRY_BAR;
+          default -> Bring.Item.SAW;
+        };
+    return new StepDraft(kind.word() + "/" + w.id(), kind, w.id(), openings.place(w))
+        .runs(through(w))
+        .makes("open:" + w.id())
+        .bring(Bring.of(Bring.Item.TAPE_MEASURE), Bring.of(tool), Bring.of(Bring.Item.GLASSES))
+        .done();
+  }
+
+  private List<String> through(Plan.PlannedWork w) {
+    List<String> out = new ArrayList<>();
+    for (Plan.PlannedRun r : plan.runs()) {
+      if (openings.ofRun(r).contains(w.id())) {
+        out.add(r.id());
+      }
+    }
+    plan.holes().stream()
+        .filter(h -> openings.ofHole(h).contains(w.id()))
+        .forEach(h -> out.addAll(h.runs()));
+    return out;
+  }
+
+  private Step check(Plan.PlannedHole h) {
+    return new StepDraft("check-first/" + h.id(), Step.Kind.CHECK_FIRST, h.id(), places.hole(h))
+        .runs(h.runs())
+        .makes("checked:" + h.id())
+        .bring(Bring.of(Bring.Item.STUD_FINDER), Bring.of(Bring.Item.TAPE_MEASURE))
+        .done();
+  }
+
+  private Step pilot(Plan.PlannedHole h, boolean checked) {
+    StepDraft out =
+        new StepDraft("pilot/" + h.id(), Step.Kind.PILOT, h.id(), places.hole(h))
+            .runs(h.runs())
+            .makes("pilot:" + h.id())
+            .bring(
+                Bring.of(Bring.Item.TAPE_MEASURE),
+                Bring.of(Bring.Item.DRILL),
+                Bring.bit(Bring.Item.PILOT_BIT, Missed.PILOT_MM),
+                Bring.of(Bring.Item.LOCATOR_WIRE),
+                Bring.of(Bring.Item.GLASSES));
+    openings.ofHole(h).forEach(o -> out.needs("open:" + o));
+    return (checked ? out.needs("checked:" + h.id()) : out).done();
+  }
+
+  private Step drill(Plan.PlannedHole h, boolean checked, boolean pilot) {
+    StepDraft out =
+        new StepDraft("drill/" + h.id(), Step.Kind.DRILL, h.id(), places.hole(h))
+            .runs(h.runs())
+            .makes("hole:" + h.id())
+            .bring(Bring.of(Bring.Item.TAPE_MEASURE), Bring.of(Bring.Item.GLASSES))
+            .bring(bit(h));
+    openings.ofHole(h).forEach(o -> out.needs("open:" + o));
+    if (checked) {
+      out.needs("checked:" + h.id());
+    }
+    return (pilot ? out.needs("pilot:" + h.id()) : out).done();
+  }
+
+  private Bring[] bit(Plan.PlannedHole h) {
+    boolean stone = h.through().stream().anyMatch(t -> t.startsWith("masonry"));
+    if (stone) {
+      Bring bit = Bring.bit(Bring.Item.MASONRY_BIT, h.diameterMm());
+      return new Bring[] {Bring.of(Bring.Item.HAMMER_DRILL), bit};
+    }
+    Bring drill = Bring.of(Bring.Item.DRILL);
+    boolean fed =
+        house.stands().stream().noneMatch(s -> s.id().equals(h.stand())) && h.depthMm() > 0;
+    if (fed) {
+      return new Bring[] {drill, Bring.bit(Bring.Item.FLEX_BIT, h.diameterMm())};
+    }
+    Bring bit = Bring.bit(Bring.Item.WOOD_BIT, h.diameterMm());
+    return h.depthMm() > AUGER_MM
+        ? new Bring[] {drill, bit, Bring.of(Bring.Item.BIT_EXTENSION)}
+        : new Bring[] {drill, bit};
+  }
+
+  private Step seal(Plan.PlannedHole h, Optional<Site> site) {
+    Bring.Item what = isOutdoor(h) ? Bring.Item.OUTDOOR_SEALANT : Bring.Item.FIRE_SEALANT;
+    StepDraft out =
+        new StepDraft("seal/" + h.id(), Step.Kind.SEAL, h.id(), places.hole(h))
+            .runs(h.runs())
+            .needs("hole:" + h.id())
+            .makes("sealed:" + h.id())
+            .bring(Bring.of(what));
+    if (wantsSteel(h)) {
+      out.bring(new Bring(Bring.Item.NAIL_PLATE, 0, 2.0 * h.bores(), ""));
+    }
+    plan.runs().stream()
+        .filter(r -> h.runs().contains(r.id()))
+        .forEach(r -> out.needs("through:" + h.id() + ":" + r.id()));
+    return out.done();
+  }
+
+  /** As the rule says that asks for it. */
+  private boolean wantsSteel(Plan.PlannedHole h) {
+    return plan.findings().stream()
+        .anyMatch(f -> f.rule().equals("nail-plate") && f.place().equals(h.id()));
+  }
+
+  private static boolean isOutdoor(Plan.PlannedHole h) {
+    return h.between().stream().anyMatch(b -> b.startsWith("outside/"));
+  }
+
+  /** After everything that goes through has been tested, and the holes made there are sealed. */
+  Step close(Plan.PlannedWork w, List<Step> all) {
+    List<String> runs = through(w);
+    StepDraft out =
+        new StepDraft("close/" + w.id(), Step.Kind.CLOSE, w.id(), openings.place(w))
+            .runs(runs)
+            .makes("closed:" + w.id())
+            .needs("open:" + w.id())
+            .bring(Bring.of(Bring.Item.PATCH_KIT));
+    runs.forEach(r -> out.needs("tested:" + r));
+    List<String> here =
+        plan.holes().stream()
+            .filter(h -> openings.ofHole(h).contains(w.id()))
+            .map(Plan.PlannedHole::id)
+            .toList();
+    all.stream()
+        .filter(s -> s.kind() == Step.Kind.SEAL && here.contains(s.subject()))
+        .forEach(s -> out.needs("sealed:" + s.subject()));
+    return out.done();
+  }
+}

@@ -1,0 +1,137 @@
+package holloway.schedule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.plan.Plan;
+import holloway.request.Profile;
+import holloway.request.Run;
+import holloway.support.Chain;
+import holloway.support.TriedHouses;
+import holloway.takeoff.BoxPlan;
+import holloway.takeoff.BoxPlanner;
+import holloway.takeoff.TakeOff;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The order of work, played step by step on random houses, some runs of each; with {@code
+ * -Dholloway.seeds=N} on all samples and more houses, whole.
+ */
+class WorkPlannerTest {
+  private record Worked(Chain chain, Plan plan, BoxPlan boxes, WorkSchedule work) {}
+
+  private static final Map<String, Worked> ALL = new LinkedHashMap<>();
+
+  @BeforeAll
+  static void plan() {
+    boolean few = Integer.getInteger("holloway.seeds") == null;
+    TriedHouses.texts(0, 3, 5)
+        .forEach(
+            (name, text) -> {
+              Chain chain = Chain.of(text);
+              Set<String> some =
+                  chain.request().runs().stream()
+                      .limit(few ? 5 : 1000)
+                      .map(Run::id)
+                      .collect(Collectors.toSet());
+              Plan bare = chain.plan(Profile.LEAST_WORK, Set.of(), some::contains);
+              Plan plan = TakeOff.of(bare, chain.request(), chain.placed());
+              BoxPlan boxes = BoxPlanner.of(plan, chain.request().prices());
+              ALL.put(name, new Worked(chain, plan, boxes, work(chain, plan, boxes)));
+            });
+  }
+
+  private static WorkSchedule work(Chain chain, Plan plan, BoxPlan boxes) {
+    Map<String, String> by = new TreeMap<>();
+    boxes
+        .orders()
+        .forEach(o -> o.reels().forEach(r -> r.cuts().forEach(c -> by.put(c.run(), r.name()))));
+    return WorkPlanner.of(plan, chain.house(), chain.request(), by);
+  }
+
+  @Test
+  void everyStepFindsWhatItNeeds() {
+    List<String> faults = new ArrayList<>();
+    ALL.forEach(
+        (name, w) -> WorkReferee.faults(w.plan, w.work).forEach(f -> faults.add(name + ": " + f)));
+    assertTrue(faults.isEmpty(), String.join("\n", faults));
+    int steps = ALL.values().stream().mapToInt(w -> w.work.steps().size()).sum();
+    assertTrue(steps > 50, "too few steps for this to prove much: " + steps);
+  }
+
+  @Test
+  void blindPullsAreAsManyAsTheTakeOffCounts() {
+    ALL.forEach(
+        (name, w) -> {
+          long blind = w.work.pulls().stream().filter(p -> p.feed().equals("fish")).count();
+          assertEquals(w.boxes.pullsAsCut(), blind, name);
+        });
+  }
+
+  @Test
+  void visitsAreProvenAndNoFewerThanTheZones() {
+    ALL.forEach(
+        (name, w) -> {
+          assertTrue(w.work.fewestProven(), name);
+          assertEquals(
+              w.work.visits().stream().map(v -> v.zone().id()).collect(Collectors.toSet()),
+              w.work.steps().stream()
+                  .flatMap(
+                      s ->
+                          java.util.stream.Stream.concat(
+                              java.util.stream.Stream.of(s.at()), s.other().stream()))
+                  .filter(WorkPlace::isZone)
+                  .map(WorkPlace::id)
+                  .collect(Collectors.toSet()),
+              name);
+        });
+  }
+
+  @Test
+  void theSameWorkHasTheSameIds() {
+    Worked w = ALL.values().iterator().next();
+    assertEquals(w.work, work(w.chain, w.plan, w.boxes));
+    Plan.PlannedRun gone = w.plan.runs().get(0);
+    List<Plan.PlannedRun> others = w.plan.runs().stream().filter(r -> r != gone).toList();
+    Plan fewer = w.plan.withRuns(others, w.plan.totals());
+    Set<String> before = w.work.steps().stream().map(Step::id).collect(Collectors.toSet());
+    WorkSchedule after = WorkPlanner.of(fewer, w.chain.house(), w.chain.request(), Map.of());
+    long same = after.steps().stream().filter(s -> before.contains(s.id())).count();
+    assertTrue(same * 2 > after.steps().size(), same + " of " + after.steps().size());
+    assertFalse(after.steps().stream().anyMatch(s -> s.id().equals("test/" + gone.id())));
+  }
+
+  @Test
+  void aStepOutOfOrderIsSeen() {
+    Worked w = ALL.values().iterator().next();
+    List<Step> steps = new ArrayList<>(w.work.steps());
+    Step pull =
+        steps.stream()
+            .filter(s -> s.kind() == Step.Kind.PULL && !s.needs().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    steps.remove(pull);
+    steps.add(0, pull);
+    WorkSchedule wrong =
+        new WorkSchedule(
+            steps, w.work.pulls(), w.work.visits(), w.work.visitsBound(), 2, w.work.tests());
+    assertFalse(WorkReferee.faults(w.plan, wrong).isEmpty());
+    List<Visit> bare =
+        w.work.visits().stream()
+            .map(v -> new Visit(v.number(), v.zone(), v.person(), v.steps(), List.of()))
+            .toList();
+    WorkSchedule empty =
+        new WorkSchedule(
+            w.work.steps(), w.work.pulls(), bare, w.work.visitsBound(), 2, w.work.tests());
+    assertFalse(WorkReferee.faults(w.plan, empty).isEmpty());
+  }
+}
