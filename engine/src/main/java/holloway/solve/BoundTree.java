@@ -63,10 +63,6 @@ final class BoundTree {
    */
   void raise(Budget budget, Progress progress, Watch ended, long price) {
     watch = ended;
-    if (watch.timed() && parts.size() > 1) {
-      work(parts.get(0));
-      inherit();
-    }
     rounds(budget, progress, price);
     tell(progress, price);
   }
@@ -75,7 +71,8 @@ final class BoundTree {
     int rounds = Math.max(1, budget.boundSteps() / BATCH);
     long once = 2L * task.net.edges * groups.size();
     long most = Math.min(budget.looks(), Math.max(budget.looks() / 10, 50 * once));
-    for (int i = 0; i < rounds && looks < most; i++) {
+    int begun = ofZones() ? climb(rounds / 2, most / 2, progress, rounds) : 0;
+    for (int i = begun; i < rounds && looks < most; i++) {
       BoundPart least = least();
       if (least.proved() > target - grain) {
         return;
@@ -96,6 +93,36 @@ final class BoundTree {
     }
   }
 
+  /** Nothing proven yet, and the first part has all zones. */
+  private boolean ofZones() {
+    boolean fresh = parts.size() > 1;
+    for (BoundPart p : parts) {
+      fresh &= p.whole && p.value == Long.MIN_VALUE && !p.impossible;
+    }
+    return fresh;
+  }
+
+  /**
+   * Raises the part with all zones until it gets no further: whatever it proves its shares prove in
+   * every other, so the steps are taken once and not in each. How many rounds that took.
+   */
+  private int climb(int most, long mostLooks, Progress progress, int rounds) {
+    BoundPart all = parts.get(0);
+    int done = 0;
+    do {
+      work(all);
+      done++;
+      progress.at("proving the bound", done, rounds);
+    } while (done < most
+        && looks < mostLooks
+        && !all.stalled
+        && !all.impossible
+        && all.proved() <= target - grain
+        && !watch.over());
+    inherit();
+    return done;
+  }
+
   private void tell(Progress progress, long price) {
     long bound = Math.min(price, least().proved());
     if (bound > told) {
@@ -106,14 +133,16 @@ final class BoundTree {
 
   /**
    * What the part with all zones proves its shares prove in every other, where there is only less
-   * to walk on: no part is left with nothing should time be up soon.
+   * to walk on: no part is left with nothing, however soon the budget or the time is spent.
    */
   private void inherit() {
     BoundPart all = parts.get(0);
     for (BoundPart p : parts) {
-      if (p != all && p.whole && p.value < all.value) {
+      if (p != all && p.whole && (p.value < all.value || all.impossible)) {
         p.begin(all);
         p.value = all.value;
+        p.impossible |= all.impossible;
+        p.often = all.often;
       }
     }
   }
