@@ -151,9 +151,12 @@ final class HolePicture {
       page.heading(l.title());
       l.words().forEach(w -> page.words(w, page.ink()));
     }
+    if (!page.room(2)) {
+      return;
+    }
     page.heading("Runs through it");
     for (Cable c : model.cables()) {
-      if (hole.pin().runs().contains(c.id()) && page.room(2)) {
+      if (hole.pin().runs().contains(c.id()) && page.room(1)) {
         page.run(c, "");
       }
     }
