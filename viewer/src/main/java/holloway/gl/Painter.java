@@ -150,7 +150,9 @@ final class Painter implements AutoCloseable {
     for (int i = 0; i < 2; i++) {
       program.set("cuts", i, i < cuts.size() ? cuts.get(i) : KEEP_ALL);
     }
-    return program.set("key", KEY.x, KEY.y, KEY.z);
+    // Seen from below, a floor is lit from below: nobody looks at the dark.
+    float up = p.view().m22() < -0.7f ? -1 : 1;
+    return program.set("up", up).set("key", KEY.x, KEY.y, KEY.z * up);
   }
 
   private void drawSolids(Pane p, Theme t, Loaded l) {

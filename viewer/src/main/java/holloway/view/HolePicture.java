@@ -15,6 +15,12 @@ import org.joml.Vector4f;
 
 /** One hole from both sides, each as a person there sees it, with the tape lines to measure by. */
 final class HolePicture {
+  /** Pieces farther away than so many metres are never in the picture. */
+  private static final float FAR = 30;
+
+  /** What was closed must not be cut open again. */
+  private static final float SLACK = 0.002f;
+
   private final Model model;
   private final HoleSheet hole;
   private final Page page;
@@ -84,7 +90,7 @@ final class HolePicture {
     Vector4f far = new Vector4f(-look.x, -look.y, -look.z, behind + look.dot(here));
     Bodies bodies =
         new Painted(model, page.theme)
-            .solid(p -> p.centre().distance(here) < 30)
+            .solidIn(slice(here, look, before, behind), p -> p.centre().distance(here) < FAR)
             .lit(s -> hole.between().contains(s.id()))
             .only(c -> hole.pin().runs().contains(c.id()), 1)
             .bodies();
@@ -98,6 +104,20 @@ final class HolePicture {
         List.of(near, far),
         bodies,
         5 * page.canvas.scale());
+  }
+
+  /**
+   * The same part of the house along the axis that the look is nearest to; cut pieces are closed.
+   */
+  private static Slice slice(Vector3fc here, Vector3f look, float before, float behind) {
+    int axis = look.maxComponent();
+    if (Math.abs(look.get(axis)) < 0.999f) {
+      return new Slice(axis, here.get(axis), 2 * FAR);
+    }
+    float side = Math.signum(look.get(axis));
+    float near = here.get(axis) - side * (before - SLACK);
+    float far = here.get(axis) + side * (behind - SLACK);
+    return new Slice(axis, (near + far) / 2, Math.abs(far - near));
   }
 
   /** How far a point is on the person's side of the place. */
@@ -151,9 +171,12 @@ final class HolePicture {
       page.heading(l.title());
       l.words().forEach(w -> page.words(w, page.ink()));
     }
+    if (!page.room(2)) {
+      return;
+    }
     page.heading("Runs through it");
     for (Cable c : model.cables()) {
-      if (hole.pin().runs().contains(c.id()) && page.room(2)) {
+      if (hole.pin().runs().contains(c.id()) && page.room(1)) {
         page.run(c, "");
       }
     }

@@ -16,6 +16,10 @@ import java.util.Optional;
 
 /** Still pictures of a planned house, each a whole sheet of a size that is asked for. */
 public final class Pictures {
+  private static final String BEFORE =
+      "Look for wires and pipes, with the power off and tested; local code and licensed people"
+          + " decide.";
+
   private final LiveHouse house;
   private final LiveHouse.Judged judged;
   private final Model model;
@@ -122,8 +126,16 @@ public final class Pictures {
 
   private List<HoleSheet.Line> lines(Plan.PlannedHole h, Optional<HoleCard> card) {
     List<HoleSheet.Line> out = new ArrayList<>();
-    card.flatMap(c -> words.caution(h, c))
-        .ifPresent(c -> out.add(new HoleSheet.Line("Check first", List.of(c))));
+    List<String> first = new ArrayList<>();
+    card.flatMap(c -> words.caution(h, c)).ifPresent(first::add);
+    first.add(BEFORE);
+    out.add(new HoleSheet.Line("Before you drill", first));
+    List<String> rules =
+        judged.plan().findings().stream()
+            .filter(f -> f.place().equals(h.id()))
+            .map(f -> f.severity() + ": " + words.finding(f))
+            .distinct()
+            .toList();
     out.add(new HoleSheet.Line("Where", List.of(words.where(h))));
     List<String> make = new ArrayList<>(List.of(words.method(h)));
     card.ifPresent(c -> make.add(words.bit(c)));
@@ -137,6 +149,9 @@ public final class Pictures {
                 out.add(
                     new HoleSheet.Line(
                         "May be off by", List.of(units.format(Length.mm(c.toleranceMm()))))));
+    if (!rules.isEmpty()) {
+      out.add(new HoleSheet.Line("Rules", rules));
+    }
     return out;
   }
 }

@@ -8,13 +8,14 @@ in vec4 colour;
 uniform vec3 key;
 uniform vec3 cutColour;
 uniform float cutShare;
+uniform float up;
 out vec4 shown;
 void main() {
   if (!gl_FrontFacing) {
     shown = vec4(mix(colour.rgb, cutColour, cutShare), 1.0);
     return;
   }
-  float sky = 0.70 + 0.20 * normal.z + 0.16 * dot(normal, key);
+  float sky = 0.70 + 0.20 * normal.z * up + 0.16 * dot(normal, key);
   vec3 toEdge = halves - abs(local);
   // The face's own axis has no edge to be near to.
   vec3 onFace = vec3(1.0) - step(toEdge, vec3(1e-4));

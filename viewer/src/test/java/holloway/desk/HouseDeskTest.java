@@ -10,12 +10,12 @@ import holloway.look.Key;
 import holloway.look.Measure;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Progress;
 import holloway.session.Choice;
 import holloway.session.Peel;
 import holloway.session.Shown;
 import holloway.session.WishesFile;
 import holloway.view.Pin;
-import holloway.view.Ranch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The desk without a window: keys and clicks in, state out; plans are made at once. */
 final class HouseDeskTest {
   private static final Measure TYPE = (text, size, bold) -> text.length() * size * 0.5f;
+  private static final Path HUT = Path.of("src", "test", "resources", "hut.yaml");
   private static LiveHouse live;
   private static LiveHouse.Judged judged;
 
@@ -40,14 +41,14 @@ final class HouseDeskTest {
 
   @BeforeAll
   static void open() {
-    live = Ranch.live();
-    judged = Ranch.judged();
+    live = LiveHouse.open(HUT, Progress.SILENT);
+    judged = live.judged();
   }
 
   @BeforeEach
   void desk() throws IOException {
     file = dir.resolve("ranch.yaml");
-    Files.copy(Ranch.FILE, file);
+    Files.copy(HUT, file);
     desk =
         new HouseDesk(
             file, live, judged, new HouseDesk.Around(Runnable::run, () -> time, x -> {}, null));
@@ -166,14 +167,14 @@ final class HouseDeskTest {
   @Test
   void aSavedHouseFileIsReadAgainAndABrokenOneLeavesTheLastGoodModel() throws IOException {
     String good = Files.readString(file);
-    write(good.replaceFirst("(?m)^house: .*", "house: Quince Ranch again"));
+    write(good.replaceFirst("(?m)^house: .*", "house: Hut again"));
     later();
     later();
-    assertEquals("Quince Ranch again", table().model().name());
+    assertEquals("Hut again", table().model().name());
     write(good.replaceFirst("(?m)^place: .*", "place: nowhere"));
     later();
     later();
-    assertEquals("Quince Ranch again", table().model().name());
+    assertEquals("Hut again", table().model().name());
     assertTrue(table().work.trouble().get(0).contains("nowhere"), table().work.trouble()::toString);
     FakePanels panels = new FakePanels();
     desk.panels(panels);
@@ -181,7 +182,7 @@ final class HouseDeskTest {
     write(good);
     later();
     later();
-    assertEquals("Quince Ranch", table().model().name());
+    assertEquals("Hut", table().model().name());
     assertEquals(java.util.List.of(), table().work.trouble());
   }
 
