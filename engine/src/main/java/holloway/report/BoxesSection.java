@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Which run is cut from which box, how good that is, and how many boxes at once save pulls. */
 final class BoxesSection {
@@ -32,6 +35,23 @@ final class BoxesSection {
     }
     pulls(plan);
     tension();
+  }
+
+  /** Why two cables of one outlet come out of different boxes. */
+  private static String parted(BoxPlan plan) {
+    Map<String, TreeSet<String>> boxes = new TreeMap<>();
+    for (BoxPlan.Order o : plan.orders()) {
+      for (BoxPlan.Reel r : o.reels()) {
+        for (BoxPlan.Cut c : r.cuts()) {
+          String outlet = o.cable() + " " + c.run().replaceAll("/[^/]*$", "");
+          boxes.computeIfAbsent(outlet, k -> new TreeSet<>()).add(r.name());
+        }
+      }
+    }
+    return boxes.values().stream().anyMatch(b -> b.size() > 1)
+        ? " Here cables of one outlet are cut from different boxes: two out of one box cannot be"
+            + " drawn at once."
+        : "";
   }
 
   /** Each pull that needs a tenth of what its cable bears or more; else the hardest of all. */
@@ -111,6 +131,7 @@ final class BoxesSection {
             + UnitWords.count(plan.pullsAsCut(), "pull")
             + "; with the pieces measured out on the floor first, "
             + plan.fewestPulls()
-            + ".");
+            + "."
+            + parted(plan));
   }
 }

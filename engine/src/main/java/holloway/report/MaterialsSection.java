@@ -51,6 +51,23 @@ final class MaterialsSection {
     return String.format(Locale.ROOT, "%.2f %s", amount, prices.currency());
   }
 
+  /** Bought by its kind above; the finding says why it has to be another make of it. */
+  private void outdoors() {
+    List<String> runs =
+        sheet.plan().findings().stream()
+            .filter(f -> f.rule().equals("indoor-cable-outside"))
+            .map(f -> f.place())
+            .distinct()
+            .toList();
+    if (!runs.isEmpty()) {
+      page.put(
+          "  ",
+          "Before you buy: the cable of "
+              + String.join(", ", runs)
+              + " runs along the outside and has to be of an outdoor kind, see FINDINGS.");
+    }
+  }
+
   private String weighed() {
     var hour = sheet.request().wishes().hourIsWorth();
     if (hour.isPresent() && hour.get().currency().equals(prices.currency())) {
@@ -66,6 +83,7 @@ final class MaterialsSection {
   }
 
   private void notes() {
+    outdoors();
     if (!sheet.request().shop().have().isEmpty()) {
       page.put(
           "  ",
