@@ -56,9 +56,9 @@ public final class HoleCards {
   }
 
   private HoleCard card(Plan.PlannedHole hole, Site site) {
-    boolean fromA = standsAtA(hole, site);
+    boolean fromA = standsAtA(hole, site, house);
     double tolerance = Math.round(Tolerance.of(site, house) * 10) / 10.0;
-    boolean blind = blind(site, true) && blind(site, false);
+    boolean blind = blind(site, true, house) && blind(site, false, house);
     return new HoleCard(
         hole.id(),
         Tools.bit(hole, site, units),
@@ -77,19 +77,19 @@ public final class HoleCards {
   }
 
   /** The drill stands where the hole's stand is; else at the side that is not blind. */
-  private boolean standsAtA(Plan.PlannedHole hole, Site site) {
-    if (stand(site.hollowA()).equals(Optional.of(hole.stand()))) {
+  static boolean standsAtA(Plan.PlannedHole hole, Site site, HollowHouse house) {
+    if (stand(site.hollowA(), house).equals(Optional.of(hole.stand()))) {
       return true;
     }
-    return !stand(site.hollowB()).equals(Optional.of(hole.stand()))
-        && (!blind(site, true) || blind(site, false));
+    return !stand(site.hollowB(), house).equals(Optional.of(hole.stand()))
+        && (!blind(site, true, house) || blind(site, false, house));
   }
 
-  private Optional<String> stand(String hollow) {
+  private static Optional<String> stand(String hollow, HollowHouse house) {
     return house.findHollow(hollow).flatMap(Hollow::stand);
   }
 
-  private boolean blind(Site site, boolean atA) {
+  private static boolean blind(Site site, boolean atA, HollowHouse house) {
     return house.findHollow(atA ? site.hollowA() : site.hollowB()).map(Hollow::blind).orElse(true);
   }
 
