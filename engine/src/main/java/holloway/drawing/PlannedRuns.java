@@ -9,9 +9,6 @@ import java.util.TreeSet;
 
 /** A plan's runs over the level they lie on: legs, rings where one rises or falls, holes. */
 final class PlannedRuns {
-  /** Runs that share a way are drawn side by side, this far apart; millimetres of the house. */
-  private static final double APART = 45;
-
   private static final double RING = 55;
   private final Sheet sheet;
   private final Plan plan;
@@ -33,7 +30,7 @@ final class PlannedRuns {
     sheet.svg().open("runs");
     List<List<Piece>> all = new ArrayList<>();
     for (int i = 0; i < plan.runs().size(); i++) {
-      all.add(pieces(plan.runs().get(i), (i - (plan.runs().size() - 1) / 2.0) * APART));
+      all.add(pieces(i));
     }
     all.forEach(run -> run.forEach(p -> sheet.svg().line("under", p.a, p.b)));
     all.forEach(run -> run.forEach(this::piece));
@@ -63,9 +60,10 @@ final class PlannedRuns {
     sheet.svg().close();
   }
 
-  private List<Piece> pieces(Plan.PlannedRun run, double aside) {
+  private List<Piece> pieces(int run) {
     List<Piece> out = new ArrayList<>();
-    for (Plan.PlanStep s : run.steps()) {
+    for (Plan.PlanStep s : plan.runs().get(run).steps()) {
+      double[] aside = SideBySide.of(s, run, plan.runs().size(), sheet.placed());
       for (int i = 1; s.kind().equals("leg") && i < s.path().size(); i++) {
         Point3 a = s.path().get(i - 1);
         Point3 b = s.path().get(i);
@@ -115,9 +113,9 @@ final class PlannedRuns {
     }
   }
 
-  private static double[] moved(Point3 p, double aside) {
+  private static double[] moved(Point3 p, double[] aside) {
     double[] at = Svg.at(p.plan());
-    return new double[] {at[0] + aside, at[1] + aside};
+    return new double[] {at[0] + aside[0], at[1] + aside[1]};
   }
 
   /** From a level's floor to the next one's; what lies under the lowest floor belongs to it. */

@@ -11,8 +11,8 @@ import holloway.units.UnitSystem;
  * @param landmark what is seen, in words
  * @param at a point of the landmark
  */
-record Dimension(String landmark, Point3 at, Axis towards, long nm) {
-  String text(UnitSystem units) {
+public record Dimension(String landmark, Point3 at, Axis towards, long nm) {
+  public String text(UnitSystem units) {
     return units.format(new Length(nm)) + " from " + landmark;
   }
 

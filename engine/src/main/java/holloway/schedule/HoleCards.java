@@ -27,13 +27,11 @@ public final class HoleCards {
   private final Sight sight;
   private final Map<String, String> rooms = new TreeMap<>();
 
-  /** The hollow behind each opening that a person reaches into, by the name that stands have. */
-  private final Map<String, String> behind = new TreeMap<>();
+  private final DrillSide drill;
 
   private HoleCards(Plan plan, HollowHouse house, UnitSystem units, Map<String, String> outlets) {
     this.house = house;
-    plan.runs().forEach(this::ends);
-    house.accesses().forEach(a -> behind.put(a.id(), a.hollow()));
+    this.drill = new DrillSide(plan, house);
     house.accesses().forEach(a -> rooms.put(a.id(), a.room()));
     this.rooms.putAll(outlets);
     this.units = units;
@@ -72,7 +70,7 @@ public final class HoleCards {
   }
 
   private Tapes lines(Plan.PlannedHole hole, Site site) {
-    boolean fromA = standsAtA(hole, site);
+    boolean fromA = drill.isA(hole, site);
     return new Tapes(
         hole.id(),
         fromA ? site.a() : site.b(),
@@ -88,9 +86,9 @@ public final class HoleCards {
   }
 
   private HoleCard card(Plan.PlannedHole hole, Site site) {
-    boolean fromA = standsAtA(hole, site);
+    boolean fromA = drill.isA(hole, site);
     double tolerance = Math.round(Tolerance.of(site, house) * 10) / 10.0;
-    boolean blind = blind(site, true) && blind(site, false);
+    boolean blind = drill.blind(site, true) && drill.blind(site, false);
     return new HoleCard(
         hole.id(),
         Tools.bit(hole, site, units),
@@ -106,40 +104,6 @@ public final class HoleCards {
   private List<String> side(Site site, boolean atA, Optional<String> room) {
     List<Dimension> found = sight.from(site, atA, room);
     return found.isEmpty() ? List.of(PILOT) : found.stream().map(d -> d.text(units)).toList();
-  }
-
-  /** Behind an outlet's cut-out lies the hollow that its cables end in. */
-  private void ends(Plan.PlannedRun run) {
-    List<String> legs =
-        run.steps().stream().filter(s -> s.kind().equals("leg")).map(Plan.PlanStep::id).toList();
-    if (!legs.isEmpty()) {
-      behind.putIfAbsent(run.from(), legs.get(0));
-      behind.putIfAbsent(run.to(), legs.get(legs.size() - 1));
-    }
-  }
-
-  /**
-   * The drill stands where the hole's stand is, or reaches in through the opening that is; else at
-   * the side that is not blind.
-   */
-  private boolean standsAtA(Plan.PlannedHole hole, Site site) {
-    Optional<String> reached = Optional.ofNullable(behind.get(hole.stand()));
-    if (reached.filter(h -> h.equals(site.hollowA()) != h.equals(site.hollowB())).isPresent()) {
-      return reached.get().equals(site.hollowA());
-    }
-    if (stand(site.hollowA()).equals(Optional.of(hole.stand()))) {
-      return true;
-    }
-    return !stand(site.hollowB()).equals(Optional.of(hole.stand()))
-        && (!blind(site, true) || blind(site, false));
-  }
-
-  private Optional<String> stand(String hollow) {
-    return house.findHollow(hollow).flatMap(Hollow::stand);
-  }
-
-  private boolean blind(Site site, boolean atA) {
-    return house.findHollow(atA ? site.hollowA() : site.hollowB()).map(Hollow::blind).orElse(true);
   }
 
   /**

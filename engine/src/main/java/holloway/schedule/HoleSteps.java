@@ -1,12 +1,11 @@
 package holloway.schedule;
 
 import holloway.hollow.HollowHouse;
-import holloway.hollow.Site;
 import holloway.plan.Plan;
 import holloway.plan.Sealing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 
 /** The steps that make openings and holes, seal and close them. */
 final class HoleSteps {
@@ -28,10 +27,10 @@ final class HoleSteps {
   List<Step> list() {
     List<Step> out = new ArrayList<>();
     openings.list().forEach(w -> out.add(open(w)));
+    Set<String> pilots = Pilots.of(plan, house).keySet();
     for (Plan.PlannedHole h : plan.holes()) {
-      Optional<Site> site = house.findSite(h.id());
       boolean assumed = h.assumed();
-      boolean pilot = site.map(s -> Missed.canBe(s, house)).orElse(false);
+      boolean pilot = pilots.contains(h.id());
       if (assumed) {
         out.add(check(h));
       }
@@ -40,7 +39,7 @@ final class HoleSteps {
       }
       out.add(drill(h, assumed, pilot));
       if (Sealing.needsSeal(h, house.framed().placed()) || isOutdoor(h)) {
-        out.add(seal(h, site));
+        out.add(seal(h));
       }
     }
     return out;
@@ -91,7 +90,7 @@ final class HoleSteps {
             .bring(
                 Bring.of(Bring.Item.TAPE_MEASURE),
                 Bring.of(Bring.Item.DRILL),
-                Bring.bit(Bring.Item.PILOT_BIT, Missed.PILOT_MM),
+                Bring.bit(Bring.Item.PILOT_BIT, Pilots.BIT_MM),
                 Bring.of(Bring.Item.LOCATOR_WIRE),
                 Bring.of(Bring.Item.GLASSES));
     openings.ofHole(h).forEach(o -> out.needs("open:" + o));
@@ -130,7 +129,7 @@ final class HoleSteps {
         : new Bring[] {drill, bit};
   }
 
-  private Step seal(Plan.PlannedHole h, Optional<Site> site) {
+  private Step seal(Plan.PlannedHole h) {
     Bring.Item what = isOutdoor(h) ? Bring.Item.OUTDOOR_SEALANT : Bring.Item.FIRE_SEALANT;
     StepDraft out =
         new StepDraft("seal/" + h.id(), Step.Kind.SEAL, h.id(), places.hole(h))

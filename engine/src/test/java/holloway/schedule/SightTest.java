@@ -14,6 +14,8 @@ import holloway.hollow.Solids;
 import holloway.housefile.HouseFile;
 import holloway.housefile.Reading;
 import holloway.routing.Ends;
+import holloway.support.Chain;
+import holloway.support.RandomHouseText;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
 import java.nio.file.Path;
@@ -68,6 +70,34 @@ class SightTest {
     assertTrue(
         seen > sides / 2, sample + ": only " + seen + " of " + sides + " sides can be measured");
     assertTrue(both > 0);
+  }
+
+  /** The same over random houses, and no landmark stands behind something on its side. */
+  @ParameterizedTest
+  @ValueSource(longs = {2, 7, 19})
+  void bothSidesMeetInRandomHouses(long seed) {
+    HollowHouse house = Chain.of(RandomHouseText.of(seed)).house();
+    Solids solids = new Solids(house.framed().members());
+    Sight sight = new Sight(house);
+    int both = 0;
+    for (Site site : house.sites()) {
+      if (site.made() || site.a().equals(site.b())) {
+        continue;
+      }
+      List<Dimension> a = sight.from(site, true);
+      List<Dimension> b = sight.from(site, false);
+      judge(site, a);
+      judge(site, b);
+      same(site, a, b);
+      both += a.isEmpty() || b.isEmpty() ? 0 : 1;
+      for (Dimension d : List.of(a, b).stream().flatMap(List::stream).toList()) {
+        boolean into = d.landmark().contains("straight into it");
+        Point3 start = Lines.walk(d.at(), d.towards(), 1_000_000);
+        assertTrue(
+            into || d.nm() < 2_000_000 || solids.free(start, d.end(), 1), site.id() + ": " + d);
+      }
+    }
+    assertTrue(both > 10, "seed " + seed + ": " + both);
   }
 
   private static void judge(Site site, List<Dimension> found) {

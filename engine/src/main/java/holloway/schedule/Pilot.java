@@ -1,0 +1,33 @@
+package holloway.schedule;
+
+import java.util.List;
+
+/**
+ * A hole that can be missed is found first with a thin bit and a stiff wire left in it.
+ *
+ * @param bitMm diameter of the thin bit: 3 mm (1/8 in), behind-the-board P4
+ * @param why a side shows nothing to measure from, or the bit may come out too far off
+ * @param find how it is found on the other side: by tape lines near which the wire stands out, by
+ *     the wire alone in a space that hands reach, or by feeling for it through the opening there
+ * @param searchMm how far from its place the wire may stand: twice the tolerance of the position
+ * @param near tape lines on the other side, empty when there are none
+ */
+public record Pilot(
+    String holeId, int bitMm, Why why, Find find, double searchMm, List<Dimension> near) {
+  /** What makes it uncertain. */
+  public enum Why {
+    NOTHING_TO_MEASURE,
+    FAR_OFF
+  }
+
+  /** How it is found again. */
+  public enum Find {
+    BY_TAPE,
+    BY_SIGHT,
+    BY_FEEL
+  }
+
+  public Pilot {
+    near = List.copyOf(near);
+  }
+}
