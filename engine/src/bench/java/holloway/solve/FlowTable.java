@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import holloway.request.Profile;
+import java.util.Arrays;
 import java.util.Locale;
 
 /**
@@ -10,14 +11,16 @@ import java.util.Locale;
  */
 final class FlowTable {
   private static final int[][] SIZES = {{10, 12, 4}, {20, 30, 6}, {30, 50, 8}, {45, 80, 10}, {60, 110, 14}};
-  private static final int SEEDS = 4;
+  private static final int SEEDS = 8;
 
   private FlowTable() {}
 
+  /** As many of the sizes as the first argument says, all without one. */
   public static void main(String[] args) {
-    System.out.println("| nodes, runs, seed | ours s | ours gap | solver s | solver gap | ours / solver |");
+    int sizes = args.length == 0 ? SIZES.length : Integer.parseInt(args[0]);
+    System.out.println("| places, runs, seed | planner s | planner gap | solver s | solver gap | planner / solver |");
     System.out.println("|---|---|---|---|---|---|");
-    for (int[] size : SIZES) {
+    for (int[] size : Arrays.copyOf(SIZES, Math.min(sizes, SIZES.length))) {
       for (long seed = 1; seed <= SEEDS; seed++) {
         row(size, seed);
       }
@@ -27,17 +30,17 @@ final class FlowTable {
   private static void row(int[] size, long seed) {
     RandomGraph r = new RandomGraph(seed, size[0], size[1], size[2], Profile.LEAST_WORK);
     long begun = System.nanoTime();
-    Solved ours = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
+    Solved found = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
     double seconds = (System.nanoTime() - begun) / 1e9;
-    if (!ours.plan().unrouted().isEmpty()) {
+    if (!found.plan().unrouted().isEmpty()) {
       return;
     }
     long millis = Math.max(1_000, Math.round(1_000 * seconds));
     begun = System.nanoTime();
     FlowProgram.Answer mip = FlowProgram.solve(r.graph, r.order, millis);
-    double other = (System.nanoTime() - begun) / 1e9;
-    double cost = ours.plan().totals().objective();
-    boolean found = mip.cost() < Double.POSITIVE_INFINITY;
+    double taken = (System.nanoTime() - begun) / 1e9;
+    double cost = found.plan().totals().objective();
+    boolean other = mip.cost() < Double.POSITIVE_INFINITY;
     System.out.printf(
         Locale.ROOT,
         "| %d, %d, %d | %.2f | %.2f %% | %.2f | %s | %s |%n",
@@ -45,9 +48,9 @@ final class FlowTable {
         size[2],
         seed,
         seconds,
-        100 * (cost - ours.bound().bound()) / cost,
-        other,
-        found ? "%.2f %%".formatted(100 * (mip.cost() - mip.bound()) / mip.cost()) : "-",
-        found ? "%.4f".formatted(cost / mip.cost()) : "-");
+        100 * (cost - found.bound().bound()) / cost,
+        taken,
+        other ? "%.2f %%".formatted(100 * (mip.cost() - mip.bound()) / mip.cost()) : "-",
+        other ? "%.4f".formatted(cost / mip.cost()) : "-");
   }
 }

@@ -10,10 +10,14 @@ import java.util.Set;
  * Moves runs that pass one hole to another way together. One by one each would go back where it
  * was: the other way's holes pay only for all of them, and the first to leave does not see that the
  * hole has room for no second, or that it needs a second bore because of it. So the first is led
- * where all of them would cost least together, the others follow at marginal price.
+ * where all of them would cost least together, the others follow at marginal price. In a crowd the
+ * way counts as often as there are runs: what a new way saves each of them pays for its works.
  */
 final class Company {
   private static final int MOST_RUNS = 8;
+
+  /** So many of a crowd lead it in turn, for they part somewhere. */
+  private static final int LEADERS = 4;
 
   /** So few runs are also tried two by two, whether they meet or not. */
   private static final int FEW = 8;
@@ -38,7 +42,8 @@ final class Company {
     for (int pass = 0; pass < MOST_PASSES; pass++) {
       long before = draft.price();
       for (List<Integer> set : sets(runs)) {
-        for (int first = 0; first < Math.min(2, set.size()); first++) {
+        int leaders = set.size() > MOST_RUNS ? LEADERS : Math.min(2, set.size());
+        for (int first = 0; first < leaders; first++) {
           if (search.looks() >= stop || watch.over()) {
             return;
           }
@@ -65,7 +70,7 @@ final class Company {
         }
       }
     }
-    passing.stream().filter(p -> p.size() > 1 && p.size() <= MOST_RUNS).forEach(out::add);
+    passing.stream().filter(p -> p.size() > 1).forEach(out::add);
     for (int i = 0; runs.length <= FEW && i < runs.length; i++) {
       for (int j = i + 1; j < runs.length; j++) {
         out.add(List.of(runs[i], runs[j]));
@@ -76,8 +81,10 @@ final class Company {
 
   private void together(List<Integer> set, int first) {
     int[] out = new int[set.size()];
+    boolean crowd = set.size() > MOST_RUNS;
     for (int i = 0; i < out.length; i++) {
-      out[i] = set.get((i + first) % out.length);
+      int from = crowd ? first * out.length / LEADERS : first;
+      out[i] = set.get((i + from) % out.length);
       if (draft.paths[out[i]] == null) {
         return;
       }
@@ -85,9 +92,7 @@ final class Company {
     Solution before = draft.save();
     takeOut(out);
     int[] kinds = Arrays.stream(out).skip(1).map(r -> draft.task.demands[r].kind()).toArray();
-    search.accompany(kinds);
-    Path lead = search.find(out[0]);
-    search.accompany();
+    Path lead = crowd ? search.leading(kinds, out[0]) : beside(kinds, out[0]);
     if (lead != null && !PathRepair.same(lead, before.paths()[out[0]])) {
       draft.add(out[0], lead);
       insertion.insert(out);
@@ -100,6 +105,13 @@ final class Company {
       }
       draft.restoreMethods(before);
     }
+  }
+
+  private Path beside(int[] kinds, int run) {
+    search.accompany(kinds);
+    Path lead = search.find(run);
+    search.accompany();
+    return lead;
   }
 
   private void takeOut(int[] out) {

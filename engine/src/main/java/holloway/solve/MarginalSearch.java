@@ -106,11 +106,20 @@ final class MarginalSearch {
 
   /** The best path for so many runs like this one at once. */
   Path find(int run, int many) {
+    int[] others = new int[many - 1];
+    Arrays.fill(others, task.demands[run].kind());
+    return leading(others, run);
+  }
+
+  /** The best path of a run if cables of these kinds took it too. */
+  Path leading(int[] others, int run) {
     long[] kept = penalty;
     penalty = new long[net.edges];
-    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + (many - 1) * net.price[e]);
+    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + others.length * net.price[e]);
     company = new int[task.capacity.kinds()];
-    company[task.demands[run].kind()] = many - 1;
+    for (int k : others) {
+      company[k]++;
+    }
     refresh();
     Path p = find(run);
     penalty = kept;
