@@ -75,6 +75,7 @@ final class RingNet {
   private final List<Point2> corners;
   private final String lap;
   private final List<Long> starts = new ArrayList<>();
+  private final List<Pane> panes = new ArrayList<>();
   private final long round;
 
   RingNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, List<Point2> corners) {
@@ -103,6 +104,12 @@ final class RingNet {
       sum += length(i);
     }
     this.round = sum;
+  }
+
+  /** Openings that no leg goes over. */
+  RingNet keepOff(List<Pane> openings) {
+    panes.addAll(openings);
+    return this;
   }
 
   private long length(int i) {
@@ -172,10 +179,10 @@ final class RingNet {
     }
   }
 
-  /** The height of a line at a place: over the bare stretch that it lies in. */
+  /** The height of a line at a place: over the door or the bare stretch that it lies in. */
   private static long heightAt(long param, long z, List<Gap> gaps) {
     return gaps.stream()
-        .filter(g -> g.bare() && g.at().contains(param))
+        .filter(g -> g.overZ() != Gap.NOT_PASSED && g.at().contains(param))
         .mapToLong(Gap::overZ)
         .max()
         .orElse(z);
@@ -282,9 +289,9 @@ final class RingNet {
     }
   }
 
-  /** A leg that would run into something built into the room is left out. */
+  /** A leg that would run into something built in, or over an opening, is left out. */
   private void leg(int a, int b, List<Point3> path) {
-    if (!Paths.clear(solids, path)) {
+    if (!Paths.clear(solids, path) || panes.stream().anyMatch(p -> p.crossedBy(path))) {
       return;
     }
     long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), terms.visible());
