@@ -56,10 +56,7 @@ final class RingNet {
     }
   }
 
-  /**
-   * DOOR: gone over. BARE: there is no wall at all, so nothing goes up or down there either. UNDER:
-   * a beam that is gone under.
-   */
+  /** DOOR: gone over. BARE: no wall, so nothing goes up or down there. UNDER: a beam gone under. */
   enum Sort {
     DOOR,
     BARE,
@@ -75,16 +72,17 @@ final class RingNet {
   private final List<Point2> corners;
   private final String lap;
   private final List<Long> starts = new ArrayList<>();
+
+  /** Openings that no leg goes over. */
   private final List<Pane> panes = new ArrayList<>();
+
   private final long round;
 
   RingNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, List<Point2> corners) {
     this(draft, prices, solids, terms, corners, "");
   }
 
-  /**
-   * @param lap tells this line from others of the same hollow, one round each building
-   */
+  /** {@code lap} tells this line from others of the same hollow, one round each building. */
   RingNet(
       GraphDraft draft,
       Prices prices,
@@ -106,7 +104,6 @@ final class RingNet {
     this.round = sum;
   }
 
-  /** Openings that no leg goes over. */
   RingNet keepOff(List<Pane> openings) {
     panes.addAll(openings);
     return this;
