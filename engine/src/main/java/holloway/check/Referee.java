@@ -25,6 +25,7 @@ public final class Referee {
           new EndRule(),
           new BoxRule(),
           new AirRule(),
+          new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),
           new ChannelRule(),

@@ -30,7 +30,8 @@ final class SkylightRule implements Rule {
     }
   }
 
-  private static Box box(Roof.Skylight k, PlacedRoom room) {
+  /** The opening, from the ceiling up. */
+  static Box box(Roof.Skylight k, PlacedRoom room) {
     Interval x = room.outline().xRange();
     Interval y = room.outline().yRange();
     long dx = k.at().eastWest().distance().value().nm();

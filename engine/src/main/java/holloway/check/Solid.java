@@ -3,6 +3,7 @@ package holloway.check;
 import holloway.framing.Member;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
+import java.util.Optional;
 
 /**
  * A box that stands anywhere, in double millimetres: a member, or a hollow's clear space. Only
@@ -69,6 +70,28 @@ final class Solid {
       }
     }
     return true;
+  }
+
+  /** The part of a stretch that lies within this box, from one share of it to another. */
+  Optional<double[]> within(Span span) {
+    double[] a = local(span.a());
+    double[] b = local(span.b());
+    double from = 0;
+    double to = 1;
+    for (int i = 0; i < 3; i++) {
+      double d = b[i] - a[i];
+      if (Math.abs(d) < 1e-9) {
+        if (a[i] < lo[i] || a[i] > hi[i]) {
+          return Optional.empty();
+        }
+        continue;
+      }
+      double t = (lo[i] - a[i]) / d;
+      double u = (hi[i] - a[i]) / d;
+      from = Math.max(from, Math.min(t, u));
+      to = Math.min(to, Math.max(t, u));
+    }
+    return to > from ? Optional.of(new double[] {from, to}) : Optional.empty();
   }
 
   /** Least distance from a straight stretch to this box, 0 when it enters. */

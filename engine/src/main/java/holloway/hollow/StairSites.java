@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 final class StairSites {
   /** A cable that goes up the well lies this far off its wall, and this far from its lower edge. */
-  private static final long OFF_WALL = 30_000_000;
+  private static final long OFF_WALL = 18_000_000;
 
   private static final long FROM_EDGE = 300_000_000;
   private static final long BESIDE = 60_000_000;

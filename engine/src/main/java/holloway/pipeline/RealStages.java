@@ -99,7 +99,8 @@ final class RealStages implements Stages {
     }
     HollowHouse hollows = Hollows.of(framed, ends.interests());
     progress.now("laying the wanted runs over the house");
-    return new RealSite(hollows, Routing.of(hollows, ends, request), ends, progress);
+    Ends beside = ends.besideStuds(hollows);
+    return new RealSite(hollows, Routing.of(hollows, beside, request), beside, progress);
   }
 
   @Override

@@ -1,9 +1,7 @@
 package holloway.routing;
 
 import holloway.geometry.Box;
-import holloway.geometry.Interval;
 import holloway.geometry.Point3;
-import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -24,11 +22,6 @@ import java.util.TreeMap;
  * by hand.
  */
 final class EndBinder {
-  /** How far an outlet may move along its wall to miss a stud; the plan says by how much. */
-  private static final long SHIFT = 90_000_000;
-
-  private static final long IN_BAY = 25_000_000;
-
   private static final long OFF_FACE = 12_000_000;
 
   private final HollowHouse house;
@@ -37,6 +30,7 @@ final class EndBinder {
   private final Accesses accesses;
   private final CeilingEnds ceilings;
   private final BoxFit boxes;
+  private final BaysBehind bays;
   final List<Refused> refused = new ArrayList<>();
 
   /** Entries of hand hollows that come from ends, by hollow id. */
@@ -48,6 +42,7 @@ final class EndBinder {
     this.prices = prices;
     this.accesses = accesses;
     this.boxes = new BoxFit(prices, house.framed().placed());
+    this.bays = new BaysBehind(house);
     this.ceilings = new CeilingEnds(house, draft, prices, accesses, solids, refused, this::entry);
   }
 
@@ -122,7 +117,7 @@ final class EndBinder {
     OnWall s = spot.onWall().orElseThrow();
     Box b = bay.clear();
     Point3 local = bay.frame().toLocal(s.wall().world(s.s(), 0, s.z()));
-    long at = Math.max(b.x0() + IN_BAY, Math.min(b.x1() - IN_BAY, local.x()));
+    long at = Math.max(b.x0() + BaysBehind.IN_BAY, Math.min(b.x1() - BaysBehind.IN_BAY, local.x()));
     Point3 p = bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
     long price = boxes.price(spot, bay, id.equals(Ends.CABINET));
     int work = draft.work(id + "/cut-out", WorkKind.CUT_OUT, price, 0, 0, "");
@@ -163,35 +158,7 @@ final class EndBinder {
 
   /** The bay at a spot, or the nearest one that the outlet can move to. */
   private Optional<Hollow> bay(OnWall s) {
-    List<Interval> rows = s.wall().rows();
-    Interval row = rows.get(s.side() == 0 ? 0 : rows.size() - 1);
-    Hollow best = null;
-    long least = SHIFT + 1;
-    for (Hollow h : house.hollows()) {
-      if (h.kind() == HollowKind.STUD_BAY) {
-        Point3 p = h.frame().toLocal(s.wall().world(s.s(), row.mid(), s.z()));
-        Box b = h.clear();
-        boolean level =
-            p.z() > b.z0() + 20_000_000
-                && p.z() < b.z1() - 20_000_000
-                && p.y() >= b.y0()
-                && p.y() <= b.y1();
-        long off = Math.max(0, Math.max(b.x0() + IN_BAY - p.x(), p.x() - b.x1() + IN_BAY));
-        if (level
-            && b.x().length() > 2 * IN_BAY
-            && (off < least || best != null && off == least && isNearer(h, best))) {
-          best = h;
-          least = off;
-        }
-      }
-    }
-    return Optional.ofNullable(best);
-  }
-
-  /** Of two bays as near, before and behind a stud, the one towards where layouts begin. */
-  private boolean isNearer(Hollow h, Hollow best) {
-    Away away = new Away(house.framed().placed().house().layout());
-    return away.alongU(h.frame()) * (best.clear().x().mid() - h.clear().x().mid()) > 0;
+    return bays.nearest(s).stream().findFirst();
   }
 
   /** On masonry: the void between it and the board on that side, where there is one. */

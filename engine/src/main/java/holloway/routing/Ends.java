@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
+import holloway.hollow.HollowHouse;
 import holloway.hollow.Interest;
 import holloway.house.Along;
 import holloway.house.CeilingSpot;
@@ -37,7 +38,12 @@ public final class Ends {
       Optional<Point2> ceiling,
       boolean outside,
       String room,
-      Optional<Length> boxDepth) {}
+      Optional<Length> boxDepth) {
+    /** The same box at another spot of the wall. */
+    EndSpot at(OnWall other) {
+      return new EndSpot(Optional.of(other), ceiling, outside, room, boxDepth);
+    }
+  }
 
   /** A spot that cannot be: where it stands in the file and why. */
   public record Problem(Where where, String text) {}
@@ -83,6 +89,20 @@ public final class Ends {
         (name, list) ->
             e.spots.put(
                 name, chosen.containsKey(name) ? List.of(list.get(chosen.get(name))) : list));
+    return e;
+  }
+
+  /** The same ends, an outlet exactly on a stud with a spot on each side of it. */
+  public Ends besideStuds(HollowHouse house) {
+    BaysBehind bays = new BaysBehind(house);
+    Ends e = new Ends(placed);
+    spots.forEach(
+        (name, list) ->
+            e.spots.put(
+                name,
+                name.equals(CABINET)
+                    ? list
+                    : list.stream().flatMap(s -> bays.bothSides(s).stream()).toList()));
     return e;
   }
 

@@ -48,6 +48,7 @@ final class FaceNets {
     List<RingNet.Gap> gaps =
         SurfaceLines.gaps(placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
     new RingNet(draft, prices, solids, terms, line)
+        .keepOff(Pane.of(placed, r.name()))
         .connect(entries, new long[] {r.floorZ() + 60_000_000, top - 40_000_000}, gaps);
   }
 

@@ -56,10 +56,7 @@ final class RingNet {
     }
   }
 
-  /**
-   * DOOR: gone over. BARE: there is no wall at all, so nothing goes up or down there either. UNDER:
-   * a beam that is gone under.
-   */
+  /** DOOR: gone over. BARE: no wall, so nothing goes up or down there. UNDER: a beam gone under. */
   enum Sort {
     DOOR,
     BARE,
@@ -75,15 +72,17 @@ final class RingNet {
   private final List<Point2> corners;
   private final String lap;
   private final List<Long> starts = new ArrayList<>();
+
+  /** Openings that no leg goes over. */
+  private final List<Pane> panes = new ArrayList<>();
+
   private final long round;
 
   RingNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, List<Point2> corners) {
     this(draft, prices, solids, terms, corners, "");
   }
 
-  /**
-   * @param lap tells this line from others of the same hollow, one round each building
-   */
+  /** {@code lap} tells this line from others of the same hollow, one round each building. */
   RingNet(
       GraphDraft draft,
       Prices prices,
@@ -103,6 +102,11 @@ final class RingNet {
       sum += length(i);
     }
     this.round = sum;
+  }
+
+  RingNet keepOff(List<Pane> openings) {
+    panes.addAll(openings);
+    return this;
   }
 
   private long length(int i) {
@@ -172,10 +176,10 @@ final class RingNet {
     }
   }
 
-  /** The height of a line at a place: over the bare stretch that it lies in. */
+  /** The height of a line at a place: over the door or the bare stretch that it lies in. */
   private static long heightAt(long param, long z, List<Gap> gaps) {
     return gaps.stream()
-        .filter(g -> g.bare() && g.at().contains(param))
+        .filter(g -> g.overZ() != Gap.NOT_PASSED && g.at().contains(param))
         .mapToLong(Gap::overZ)
         .max()
         .orElse(z);
@@ -282,9 +286,9 @@ final class RingNet {
     }
   }
 
-  /** A leg that would run into something built into the room is left out. */
+  /** A leg that would run into something built in, or over an opening, is left out. */
   private void leg(int a, int b, List<Point3> path) {
-    if (!Paths.clear(solids, path)) {
+    if (!Paths.clear(solids, path) || panes.stream().anyMatch(p -> p.crossedBy(path))) {
       return;
     }
     long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), terms.visible());
