@@ -54,6 +54,7 @@ public final class Holloway {
     line.addSubcommand("compare", new CompareVerb(around));
     line.addSubcommand("routes", new RoutesVerb(around));
     line.addSubcommand("check", new CheckVerb(around));
+    line.addSubcommand("model", new ModelVerb(around));
     for (Object verb : moreVerbs) {
       line.addSubcommand(verb);
     }

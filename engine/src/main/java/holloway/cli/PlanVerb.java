@@ -148,7 +148,7 @@ final class PlanVerb implements Callable<Integer> {
     new OutFolder(to).write(files);
   }
 
-  private static int code(Plan plan) {
+  static int code(Plan plan) {
     if (!plan.unrouted().isEmpty()) {
       return ExitCode.NO_ROUTE;
     }
