@@ -48,15 +48,20 @@ final class OutModel {
    * @throws CommandTrouble when it cannot be written; what was there before is still there
    */
   void write(byte[] bytes) {
-    Path temporary = null;
+    Path folder = null;
+    Path fresh = null;
     try {
       Files.createDirectories(file.getParent());
-      temporary = Files.createTempFile(file.getParent(), ".holloway-", ".glb");
-      Files.write(temporary, bytes);
-      Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
+      folder = Files.createTempDirectory(file.getParent(), ".holloway-");
+      fresh = Files.write(folder.resolve("new.glb"), bytes);
+      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
-      remove(temporary);
-      throw new CommandTrouble("--out " + file.getFileName() + ": nothing was written (no access)");
+      throw new CommandTrouble(
+          "--out %s: nothing was written (%s)"
+              .formatted(file.getFileName(), e.getClass().getSimpleName()));
+    } finally {
+      remove(fresh);
+      remove(folder);
     }
   }
 
@@ -66,7 +71,7 @@ final class OutModel {
         Files.deleteIfExists(temporary);
       }
     } catch (IOException e) {
-      // A left-over temporary file harms nobody; the message that follows is more important.
+      // A left-over temporary file harms nobody; the answer is more important.
       return;
     }
   }

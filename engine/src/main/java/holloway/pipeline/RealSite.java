@@ -12,6 +12,8 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
+import holloway.scene.Scene;
+import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.solve.Budget;
@@ -131,6 +133,11 @@ final class RealSite implements Stages.Site {
               }
             });
     return HoleCards.of(plan, hollows, units, rooms);
+  }
+
+  @Override
+  public Scene scene(Plan plan) {
+    return SceneMaker.of(hollows, plan);
   }
 
   static Order order(Request request) {
