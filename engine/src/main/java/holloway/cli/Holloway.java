@@ -55,6 +55,7 @@ public final class Holloway {
     line.addSubcommand("routes", new RoutesVerb(around));
     line.addSubcommand("check", new CheckVerb(around));
     line.addSubcommand("pack", new PackVerb(around));
+    line.addSubcommand("model", new ModelVerb(around));
     for (Object verb : moreVerbs) {
       line.addSubcommand(verb);
     }

@@ -4,6 +4,7 @@ import holloway.house.WallSpot;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
+import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -29,6 +30,9 @@ public final class Answers {
       UnitSystem system,
       List<String> refusals,
       Optional<Certificate> certificate) {}
+
+  /** A plan and its house as shapes. */
+  public record Drawn(Planned planned, Scene scene) {}
 
   /**
    * One way of working.

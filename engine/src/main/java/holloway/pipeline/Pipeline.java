@@ -33,7 +33,17 @@ public final class Pipeline {
 
   /** Plans every run and lets the referee look at the plan as it will be written. */
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
+    return plan(open(houseFile, settings), settings);
+  }
+
+  /** A plan as {@link #plan(Path, PlanSettings)} gives it, and its house as shapes. */
+  public Answers.Drawn draw(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
+    Answers.Planned planned = plan(o, settings);
+    return new Answers.Drawn(planned, o.site.scene(planned.plan()));
+  }
+
+  private Answers.Planned plan(Opened o, PlanSettings settings) {
     progress.now("finding the joint plan");
     Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();

@@ -12,6 +12,8 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
+import holloway.scene.Scene;
+import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.schedule.Tapes;
@@ -179,6 +181,11 @@ final class RealSite implements Stages.Site {
               }
             });
     return rooms;
+  }
+
+  @Override
+  public Scene scene(Plan plan) {
+    return SceneMaker.of(hollows, plan);
   }
 
   static Order order(Request request) {

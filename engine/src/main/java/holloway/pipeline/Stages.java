@@ -8,6 +8,7 @@ import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
+import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -102,6 +103,11 @@ interface Stages {
      * nail plate that is needed has to be asked for.
      */
     List<String> refusals(Plan plan, Request request);
+
+    /** The house and a plan for it as shapes. */
+    default Scene scene(Plan plan) {
+      throw new InputTrouble("no shapes can be made here");
+    }
 
     /** Cards by hole id. */
     Map<String, HoleCard> cards(Plan plan, UnitSystem units);

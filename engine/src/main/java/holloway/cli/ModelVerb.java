@@ -1,0 +1,79 @@
+package holloway.cli;
+
+import holloway.pipeline.Answers;
+import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Search;
+import holloway.pipeline.Thoroughness;
+import holloway.request.Profile;
+import holloway.scene.Glb;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes a house with its plan as a 3D model. */
+@Command(
+    name = "model",
+    header = "the house with its plan as a 3D model (glTF)",
+    customSynopsis = "holloway model HOUSE --out FILE [OPTIONS]")
+final class ModelVerb implements Callable<Integer> {
+  @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
+  Path house;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      required = true,
+      description = "write the model there, whole or not at all; the name ends in .glb")
+  Path file;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "AIM",
+      converter = Choices.Aim.class,
+      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
+  Optional<Profile> profile = Optional.empty();
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      converter = Choices.Search.class,
+      description = "how long to search: quick, usual or thorough")
+  Thoroughness effort = Thoroughness.USUAL;
+
+  @Mixin HelpOption help;
+
+  private final Surroundings around;
+
+  ModelVerb(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() {
+    OutModel to = new OutModel(file);
+    to.refuseForeign();
+    Answers.Drawn drawn =
+        around
+            .pipeline()
+            .draw(
+                house,
+                new PlanSettings(
+                    profile, new Search(effort), Optional.empty(), false, Optional.empty()));
+    Answers.Planned planned = drawn.planned();
+    if (!planned.refusals().isEmpty()) {
+      around.complain("the referee refuses the plan that was found, so no model is written:");
+      planned.refusals().forEach(r -> around.complain("refused: " + r));
+      return ExitCode.REFUSED;
+    }
+    to.write(Glb.of(drawn.scene()));
+    planned
+        .plan()
+        .unrouted()
+        .forEach(u -> around.complain("not in the model, no route: " + u.id()));
+    return PlanVerb.code(planned.plan());
+  }
+}
