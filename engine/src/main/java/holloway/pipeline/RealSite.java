@@ -201,7 +201,7 @@ final class RealSite implements Stages.Site {
   }
 
   private Plan named(Plan written, Request request, Routing.Routed on) {
-    Plan p = on.money().labour(written, on.graph());
+    Plan p = new Labour(on.money(), on.graph()).of(written);
     Plan.Totals t = p.totals();
     Plan.Totals totals =
         new Plan.Totals(

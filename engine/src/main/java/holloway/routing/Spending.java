@@ -4,12 +4,9 @@ import holloway.catalog.PriceList;
 import holloway.catalog.ShopItem;
 import holloway.hollow.Site;
 import holloway.hollow.SiteKind;
-import holloway.hollow.WorkKind;
-import holloway.plan.Plan;
 import holloway.request.Effort;
 import holloway.request.Request;
 import holloway.survey.Wall;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -96,66 +93,18 @@ public final class Spending {
     return bit > s.largestBit() ? plates : 0;
   }
 
-  /**
-   * A plan as the search wrote it holds money in the minutes of its bores and of its total; here
-   * both are the minutes of the work alone again. The objective keeps it.
-   */
-  public Plan labour(Plan plan, RouteGraph graph) {
-    if (perMetre == 0 && seal == 0 && plates == 0) {
-      return plan;
-    }
-    Map<String, Double> less = new TreeMap<>();
-    List<Plan.PlannedHole> made = new ArrayList<>();
-    for (Plan.PlannedHole h : plan.holes()) {
-      double money = money(h, graph) / (double) Effort.PER_MINUTE;
-      h.works().stream()
-          .filter(w -> w.startsWith(h.id() + "/bore/"))
-          .forEach(w -> less.put(w, money));
-      made.add(h.withMinutes(exact(h.minutes() - money)));
-    }
-    List<Plan.PlannedWork> works =
-        plan.works().stream()
-            .map(w -> w.withMinutes(exact(w.minutes() - less.getOrDefault(w.id(), 0.0))))
-            .toList();
-    double minutes =
-        works.stream().mapToDouble(Plan.PlannedWork::minutes).sum()
-            + plan.runs().stream()
-                .flatMap(r -> r.steps().stream())
-                .mapToDouble(s -> s.minutes().orElse(0.0))
-                .sum();
-    return plan.withWork(made, works, exact(minutes));
+  /** True when money adds nothing. */
+  public boolean isNothing() {
+    return perMetre == 0 && seal == 0 && plates == 0;
   }
 
-  private static double exact(double minutes) {
-    return Math.round(minutes * Effort.PER_MINUTE) / (double) Effort.PER_MINUTE;
+  /** Units that closing a priced bore took. */
+  public long sealOf(String site) {
+    return sealed.getOrDefault(site, 0L);
   }
 
-  /** The seal, and steel for each bore whose bit wants it. */
-  private long money(Plan.PlannedHole h, RouteGraph graph) {
-    RouteGraph.Hole hole =
-        graph.holes().stream().filter(g -> g.site().equals(h.id())).findFirst().orElseThrow();
-    if (hole.made()) {
-      return 0;
-    }
-    long units = sealed.getOrDefault(h.id(), 0L);
-    units += h.diameterMm() > plain.get(h.id()) ? plates : 0;
-    return units + (h.bores() == 2 ? secondPlates(h, hole, graph) : 0);
-  }
-
-  /** A plan names the wider of two bits; what is left of the price tells the other. */
-  private long secondPlates(Plan.PlannedHole h, RouteGraph.Hole hole, RouteGraph graph) {
-    long left = Math.round(h.minutes() * Effort.PER_MINUTE) - hole.second().orElse(0);
-    for (RouteGraph.Work w : graph.works()) {
-      left -= w.kind() == WorkKind.BORE && h.works().contains(w.name()) ? w.price() : 0;
-    }
-    for (RouteGraph.Step s : hole.steps()) {
-      left -= s.diameterMm() == h.diameterMm() ? s.extra() : 0;
-    }
-    long other = left;
-    return hole.steps().stream()
-        .filter(s -> s.extra() == other && s.diameterMm() > plain.get(h.id()))
-        .mapToLong(s -> plates)
-        .findFirst()
-        .orElse(0);
+  /** Units that steel over a priced bore of that bit took. */
+  public long steelOf(String site, int bitMm) {
+    return bitMm > plain.getOrDefault(site, Integer.MAX_VALUE) ? plates : 0;
   }
 }

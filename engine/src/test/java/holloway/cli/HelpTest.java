@@ -24,7 +24,7 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "compare", "routes", "check", "model", "schema", "start"})
+  @ValueSource(strings = {"plan", "compare", "routes", "check", "pack", "model", "schema", "start"})
   void eachVerb(String verb) throws Exception {
     Said said = Said.of(verb, "--help");
     assertEquals(new Said(0, kept("-" + verb), ""), said);
