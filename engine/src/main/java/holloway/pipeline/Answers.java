@@ -5,6 +5,7 @@ import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
+import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
@@ -29,6 +30,9 @@ public final class Answers {
       UnitSystem system,
       List<String> refusals,
       Optional<Certificate> certificate) {}
+
+  /** A plan and the order in which it is carried out. */
+  public record Packed(Planned planned, WorkSchedule work) {}
 
   /**
    * One way of working.

@@ -9,6 +9,7 @@ import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
 import holloway.report.UnitWords;
 import holloway.request.Request;
+import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
 import holloway.units.UnitSystem;
@@ -33,7 +34,22 @@ public final class Pipeline {
 
   /** Plans every run and lets the referee look at the plan as it will be written. */
   public Answers.Planned plan(Path houseFile, PlanSettings settings) {
+    return plan(open(houseFile, settings), settings);
+  }
+
+  /** As {@link #plan}, with the order of the work; that of a refused plan is empty. */
+  public Answers.Packed pack(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
+    Answers.Planned planned = plan(o, settings);
+    progress.now("ordering the work");
+    WorkSchedule work =
+        planned.refusals().isEmpty()
+            ? o.site.work(planned.plan(), o.request)
+            : new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
+    return new Answers.Packed(planned, work);
+  }
+
+  private Answers.Planned plan(Opened o, PlanSettings settings) {
     progress.now("finding the joint plan");
     Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();

@@ -15,6 +15,8 @@ import holloway.routing.Routing;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.schedule.Tapes;
+import holloway.schedule.WorkPlanner;
+import holloway.schedule.WorkSchedule;
 import holloway.solve.Budget;
 import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
@@ -22,6 +24,8 @@ import holloway.solve.LivePlan;
 import holloway.solve.Order;
 import holloway.solve.Routes;
 import holloway.solve.Solved;
+import holloway.takeoff.BoxPlan;
+import holloway.takeoff.BoxPlanner;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -179,6 +183,17 @@ final class RealSite implements Stages.Site {
               }
             });
     return rooms;
+  }
+
+  @Override
+  public WorkSchedule work(Plan plan, Request request) {
+    Map<String, String> boxes = new TreeMap<>();
+    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
+      for (BoxPlan.Reel reel : order.reels()) {
+        reel.cuts().forEach(c -> boxes.put(c.run(), reel.name()));
+      }
+    }
+    return WorkPlanner.of(plan, hollows, request, boxes);
   }
 
   static Order order(Request request) {
