@@ -84,10 +84,11 @@ final class PackVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     Search search = new Search(effort, 0, Optional.<Duration>empty(), System::nanoTime);
-    Answers.Planned a =
+    Answers.Packed packed =
         around
             .pipeline()
-            .plan(house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
+            .pack(house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
+    Answers.Planned a = packed.planned();
     if (!a.refusals().isEmpty()) {
       around.complain("the referee refuses the plan that was found, so no pack is written:");
       a.refusals().forEach(r -> around.complain("refused: " + r));
@@ -96,7 +97,7 @@ final class PackVerb implements Callable<Integer> {
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
-    new OutFolder(folder).write(Pack.files(sheet, language, drawings(a), json));
+    new OutFolder(folder).write(Pack.files(sheet, packed.work(), language, drawings(a), json));
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));

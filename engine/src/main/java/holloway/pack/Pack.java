@@ -2,6 +2,7 @@ package holloway.pack;
 
 import holloway.report.CsvFiles;
 import holloway.report.Sheet;
+import holloway.schedule.WorkSchedule;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.SortedMap;
@@ -12,13 +13,14 @@ public final class Pack {
   private Pack() {}
 
   /**
+   * @param work in the order in which it is done
    * @param planJson the plan as JSON, to lie beside the page
    * @param drawings in the order in which they are shown
    * @return content by file name
    */
   public static SortedMap<String, byte[]> files(
-      Sheet sheet, Language language, List<Drawing> drawings, String planJson) {
-    PackFacts facts = PackFacts.of(sheet, language, drawings);
+      Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings, String planJson) {
+    PackFacts facts = PackFacts.of(sheet, work, language, drawings);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
     out.put("pack.pdf", PackPdf.of(PackPage.paper(facts)));

@@ -3,6 +3,7 @@ package holloway.pack;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
 import holloway.report.SheetWords;
+import holloway.schedule.WorkSchedule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,7 +19,7 @@ final class PackFacts {
   private final Map<String, String> texts;
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  private PackFacts(Sheet sheet, Language language, List<Drawing> drawings) {
+  private PackFacts(Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings) {
     this.sheet = sheet;
     this.plan = sheet.plan();
     this.words = new SheetWords(sheet);
@@ -38,12 +39,16 @@ final class PackFacts {
     values.put("pins", new PortFacts(sheet, words).pins(texts));
     values.put("holes", new HoleFacts(sheet, words).cards());
     values.put("runs", new RunFacts(sheet, words).cards());
+    WorkFacts order = new WorkFacts(sheet, work, words, texts);
+    values.put("turns", order.turns());
+    values.put("visits", order.visits());
+    values.put("visit-proof", order.proof());
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
   }
 
-  static PackFacts of(Sheet sheet, Language language, List<Drawing> drawings) {
-    return new PackFacts(sheet, language, drawings);
+  static PackFacts of(Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings) {
+    return new PackFacts(sheet, work, language, drawings);
   }
 
   Map<String, Object> values() {

@@ -6,6 +6,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
+import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.List;
@@ -33,6 +34,9 @@ public final class Answers {
 
   /** A plan and its house as shapes. */
   public record Drawn(Planned planned, Scene scene) {}
+
+  /** A plan and the order in which it is carried out. */
+  public record Packed(Planned planned, WorkSchedule work) {}
 
   /**
    * One way of working.

@@ -9,6 +9,7 @@ import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
 import holloway.report.UnitWords;
 import holloway.request.Request;
+import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
 import holloway.units.UnitSystem;
@@ -41,6 +42,18 @@ public final class Pipeline {
     Opened o = open(houseFile, settings);
     Answers.Planned planned = plan(o, settings);
     return new Answers.Drawn(planned, o.site.scene(planned.plan()));
+  }
+
+  /** As {@link #plan}, with the order of the work; that of a refused plan is empty. */
+  public Answers.Packed pack(Path houseFile, PlanSettings settings) {
+    Opened o = open(houseFile, settings);
+    Answers.Planned planned = plan(o, settings);
+    progress.now("ordering the work");
+    WorkSchedule work =
+        planned.refusals().isEmpty()
+            ? o.site.work(planned.plan(), o.request)
+            : new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
+    return new Answers.Packed(planned, work);
   }
 
   private Answers.Planned plan(Opened o, PlanSettings settings) {

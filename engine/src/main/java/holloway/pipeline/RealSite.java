@@ -17,6 +17,8 @@ import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.schedule.Tapes;
+import holloway.schedule.WorkPlanner;
+import holloway.schedule.WorkSchedule;
 import holloway.solve.Budget;
 import holloway.solve.Compare;
 import holloway.solve.JointPlanner;
@@ -24,6 +26,8 @@ import holloway.solve.LivePlan;
 import holloway.solve.Order;
 import holloway.solve.Routes;
 import holloway.solve.Solved;
+import holloway.takeoff.BoxPlan;
+import holloway.takeoff.BoxPlanner;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -186,6 +190,17 @@ final class RealSite implements Stages.Site {
   @Override
   public Scene scene(Plan plan) {
     return SceneMaker.of(hollows, plan);
+  }
+
+  @Override
+  public WorkSchedule work(Plan plan, Request request) {
+    Map<String, String> boxes = new TreeMap<>();
+    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
+      for (BoxPlan.Reel reel : order.reels()) {
+        reel.cuts().forEach(c -> boxes.put(c.run(), reel.name()));
+      }
+    }
+    return WorkPlanner.of(plan, hollows, request, boxes);
   }
 
   static Order order(Request request) {

@@ -10,6 +10,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
+import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
@@ -111,5 +112,10 @@ interface Stages {
 
     /** Cards by hole id. */
     Map<String, HoleCard> cards(Plan plan, UnitSystem units);
+
+    /** The work of a plan in its order. */
+    default WorkSchedule work(Plan plan, Request request) {
+      throw new UnsupportedOperationException("no order of work can be made here");
+    }
   }
 }

@@ -2,7 +2,6 @@ package holloway.schedule;
 
 import holloway.framing.Member;
 import holloway.geometry.Frame.Axis;
-import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;

@@ -28,8 +28,9 @@
   function show() {
     for (const b of boxes) b.checked = !!state.ticks[b.dataset.id];
     for (const n of notes) n.value = state.notes[n.dataset.note] || '';
-    document.getElementById('done').textContent = boxes.filter(b => b.checked).length;
-    document.getElementById('all').textContent = boxes.length;
+    const ids = new Set(boxes.map(b => b.dataset.id));
+    document.getElementById('done').textContent = [...ids].filter(i => state.ticks[i]).length;
+    document.getElementById('all').textContent = ids.size;
   }
 
   function save(name, text, type) {

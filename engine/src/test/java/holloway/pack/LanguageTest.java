@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.schedule.Bring;
+import holloway.schedule.Step;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +21,7 @@ class LanguageTest {
   /** Chosen by the plan, not by the template. */
   private static final Set<String> BY_CODE =
       Set.of(
+          "least",
           "pins.use-a",
           "pins.use-b",
           "severity.law",
@@ -34,6 +37,12 @@ class LanguageTest {
   @Test
   void theTemplateUsesEveryKeyAndNoOther() throws IOException {
     Set<String> used = new TreeSet<>(BY_CODE);
+    for (Step.Kind k : Step.Kind.values()) {
+      used.add("step." + k.word());
+    }
+    for (Bring.Item i : Bring.Item.values()) {
+      used.add("bring." + i.word());
+    }
     try (InputStream in = Language.class.getResourceAsStream("pack.html")) {
       Matcher m = USED.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
       while (m.find()) {

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** From an open cellar into a wall a cable goes from storey to storey, though no ceiling is bored. */
+/**
+ * From an open cellar into a wall a cable goes from storey to storey, though no ceiling is bored.
+ */
 class RiserPlanTest {
   private static final String HOUSE =
       """

@@ -1,0 +1,139 @@
+package holloway.pack;
+
+import holloway.plan.Plan;
+import holloway.report.Sheet;
+import holloway.report.SheetWords;
+import holloway.schedule.Bring;
+import holloway.schedule.Pull;
+import holloway.schedule.Step;
+import holloway.schedule.Visit;
+import holloway.schedule.WorkSchedule;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The work in its order: turns of one person at one place, and what each visit takes along. */
+final class WorkFacts {
+  private final WorkSchedule work;
+  private final SheetWords words;
+  private final Map<String, String> texts;
+  private final Map<String, Plan.PlannedHole> holes;
+  private final Map<String, Pull> pulls;
+
+  WorkFacts(Sheet sheet, WorkSchedule work, SheetWords words, Map<String, String> texts) {
+    this.work = work;
+    this.words = words;
+    this.texts = texts;
+    this.holes =
+        sheet.plan().holes().stream().collect(Collectors.toMap(Plan.PlannedHole::id, h -> h));
+    this.pulls = work.pulls().stream().collect(Collectors.toMap(Pull::id, p -> p, (a, b) -> a));
+  }
+
+  /** Steps that follow one another at one place, by one person. */
+  List<Map<String, Object>> turns() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    List<Map<String, Object>> steps = List.of();
+    String last = "";
+    for (Step s : work.steps()) {
+      String turn = s.at().id() + "/" + s.person() + "/" + s.visit();
+      if (!turn.equals(last)) {
+        last = turn;
+        steps = new ArrayList<>();
+        Map<String, Object> head = new LinkedHashMap<>();
+        head.put("place", s.at().name());
+        head.put("person", work.crew() > 1 ? s.person() : null);
+        head.put("visit", s.visit() > 0 ? s.visit() : null);
+        head.put("steps", steps);
+        out.add(head);
+      }
+      steps.add(step(s));
+    }
+    return out;
+  }
+
+  private Map<String, Object> step(Step s) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    // The bore and its card are one tick: it is the same hole.
+    boolean hole = s.kind() == Step.Kind.DRILL && holes.containsKey(s.subject());
+    out.put("id", hole ? "hole/" + s.subject() : "step/" + s.id());
+    out.put("do", texts.get("step." + s.kind().word()));
+    out.put("what", what(s));
+    out.put("link", holes.containsKey(s.subject()) ? holes.get(s.subject()).label() : null);
+    Pull pull = pulls.get(s.subject());
+    out.put("pull", pull == null ? null : pull(pull));
+    out.put("with", s.other().isPresent() ? other(s) : null);
+    return out;
+  }
+
+  private String other(Step s) {
+    String place = s.other().get().name();
+    return s.helper() > 0 ? texts.get("person") + " " + s.helper() + ": " + place : place;
+  }
+
+  private String what(Step s) {
+    Plan.PlannedHole h = holes.get(s.subject());
+    if (h != null) {
+      return h.label() + ", " + h.kind() + ", " + words.bit(h.diameterMm());
+    }
+    if (pulls.containsKey(s.subject())) {
+      return String.join(", ", pulls.get(s.subject()).runs());
+    }
+    return words.sentence(s.subject());
+  }
+
+  private Map<String, Object> pull(Pull p) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("to", p.to().name());
+    out.put("length", words.length(p.metres()));
+    out.put("string", p.stringM() > 0 ? words.cut(p.stringM()) : null);
+    out.put(
+        "through",
+        p.holes().stream()
+            .filter(holes::containsKey)
+            .map(h -> holes.get(h).label())
+            .collect(Collectors.joining(", ")));
+    out.put("force", Math.round(p.newtons()) + " N, " + Math.round(p.mostNewtons()) + " N");
+    out.put("turns", p.quarterTurns());
+    List<Map<String, Object>> ends = new ArrayList<>();
+    p.strands().stream()
+        .filter(s -> s.last() && !s.readyMade())
+        .forEach(s -> ends.add(Map.of("run", s.run(), "cut", words.cut(s.cutM()))));
+    out.put("ends", ends);
+    return out;
+  }
+
+  List<Map<String, Object>> visits() {
+    List<Map<String, Object>> out = new ArrayList<>();
+    for (Visit v : work.visits()) {
+      List<Map<String, Object>> things = new ArrayList<>();
+      for (Bring b : v.bring()) {
+        things.add(Map.of("id", "bring/" + v.zone().id() + "/" + b.key(), "what", thing(b)));
+      }
+      Map<String, Object> visit = new LinkedHashMap<>();
+      visit.put("number", v.number());
+      visit.put("place", v.zone().name());
+      visit.put("person", work.crew() > 1 ? v.person() : null);
+      visit.put("things", things);
+      out.add(visit);
+    }
+    return out;
+  }
+
+  private String thing(Bring b) {
+    String name = texts.get("bring." + b.item().word());
+    String size = b.sizeMm() > 0 ? ": " + words.bit(b.sizeMm()) : "";
+    String own = b.name().isEmpty() ? "" : " (" + b.name() + ")";
+    String amount =
+        b.item() == Bring.Item.STRING
+            ? " " + words.cut(b.amount())
+            : b.amount() > 1 ? ", " + Math.round(b.amount()) : "";
+    return name + size + own + amount;
+  }
+
+  /** How many visits there are, and how few there could be. */
+  String proof() {
+    return work.visits().size() + " (" + texts.get("least") + " " + work.visitsBound() + ")";
+  }
+}
