@@ -64,10 +64,11 @@ class LoweredCeilingTest {
     assertEquals(2, p.totals().holes());
     assertEquals(0, p.totals().patches());
     // Store: 1179.2 up, 1676.7 along, 80.65 down, 12 in. Box: 25 in, 6.05 to its middle, 1778.8
-    // along, 111.125 aside, 25 out; at 1.5 min. Bay: 44.45 in, 9.925 aside, 2216.15 down.
+    // along, 41.275 aside, 25 out; at 1.5 min. The desk is wanted on a stud and takes the nearer of
+    // the bays beside it: 44.45 in, 54.375 aside, 2216.15 down.
     Minutes.leg(p, "store/surface", 2.94855, 5.8971);
-    Minutes.leg(p, "soffit/hall box", 1.945975, 2.919);
-    Minutes.total(p, 10 + 10 + 9 + 7 + 5.8971 + 2.919 + 5 + 1.2 * 2.270525);
+    Minutes.leg(p, "soffit/hall box", 1.876125, 2.8142);
+    Minutes.total(p, 10 + 10 + 9 + 7 + 5.8971 + 2.8142 + 5 + 1.2 * 2.314975);
   }
 
   @Test
@@ -78,7 +79,7 @@ class LoweredCeilingTest {
     assertEquals(3, p.totals().holes());
     // Bored through the patch: (4 + 1) x 1.3 + 2; fished 1.67485 m, then an arm's length.
     Minutes.total(
-        p, 10 + 70 + 9 + 8.5 + 5.8971 + 5 + 1.2 * (1.67485 + 0.271125) + 5 + 1.2 * 2.270525);
+        p, 10 + 70 + 9 + 8.5 + 5.8971 + 5 + 1.2 * (1.67485 + 0.201275) + 5 + 1.2 * 2.314975);
   }
 
   @Test
