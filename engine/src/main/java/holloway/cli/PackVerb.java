@@ -1,7 +1,5 @@
 package holloway.cli;
 
-import holloway.drawing.FloorDrawing;
-import holloway.pack.Drawing;
 import holloway.pack.Language;
 import holloway.pack.Pack;
 import holloway.pipeline.Answers;
@@ -14,8 +12,6 @@ import holloway.report.Sheet;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -97,18 +93,10 @@ final class PackVerb implements Callable<Integer> {
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
-    new OutFolder(folder).write(Pack.files(sheet, packed.work(), language, drawings(a), json));
+    new OutFolder(folder).write(Pack.files(sheet, packed.work(), packed.views(), language, json));
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));
     return PlanVerb.code(a.plan());
-  }
-
-  private static List<Drawing> drawings(Answers.Planned a) {
-    List<Drawing> out = new ArrayList<>();
-    FloorDrawing.of(a.placed(), a.request(), a.plan(), a.system())
-        .forEach(
-            (name, svg) -> out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
-    return out;
   }
 }

@@ -75,7 +75,7 @@ public final class HoleDrawing {
     List<HoleView.Tape> tapes = views.get(0).tapes();
     for (int i = 0; i < tapes.size(); i++) {
       HoleView.Tape t = tapes.get(i);
-      String text = letter(t, views) + "   " + length(t.nm()) + "   " + t.landmark();
+      String text = letter(t, views) + "   " + length(t.nm()) + " from " + t.landmark();
       svg.text("left", text, 0, y, TEXT, false);
       y += 1.4 * TEXT;
     }

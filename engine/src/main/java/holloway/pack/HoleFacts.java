@@ -13,10 +13,12 @@ import java.util.Map;
 final class HoleFacts {
   private final Sheet sheet;
   private final SheetWords words;
+  private final Drawings drawings;
 
-  HoleFacts(Sheet sheet, SheetWords words) {
+  HoleFacts(Sheet sheet, SheetWords words, Drawings drawings) {
     this.sheet = sheet;
     this.words = words;
+    this.drawings = drawings;
   }
 
   List<Map<String, Object>> cards() {
@@ -42,6 +44,7 @@ final class HoleFacts {
     out.put("minutes", words.time(h.minutes()));
     out.put("others", words.others(h));
     out.put("runs", h.runs());
+    out.put("drawing", drawings.holes().get(h.id()));
     out.put("seal", sealing(h));
     tape(out, sheet.cards().get(h.id()));
     return out;

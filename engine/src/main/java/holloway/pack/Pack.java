@@ -2,9 +2,11 @@ package holloway.pack;
 
 import holloway.report.CsvFiles;
 import holloway.report.Sheet;
+import holloway.schedule.HoleView;
 import holloway.schedule.WorkSchedule;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -14,18 +16,23 @@ public final class Pack {
 
   /**
    * @param work in the order in which it is done
+   * @param views how each hole looks from its two sides, by hole id
    * @param planJson the plan as JSON, to lie beside the page
-   * @param drawings in the order in which they are shown
    * @return content by file name
    */
   public static SortedMap<String, byte[]> files(
-      Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings, String planJson) {
+      Sheet sheet,
+      WorkSchedule work,
+      Map<String, List<HoleView>> views,
+      Language language,
+      String planJson) {
+    Drawings drawings = Drawings.of(sheet, views, language.texts());
     PackFacts facts = PackFacts.of(sheet, work, language, drawings);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
     out.put("pack.pdf", PackPdf.of(PackPage.paper(facts)));
     put(out, "plan.json", planJson);
-    drawings.forEach(d -> put(out, d.file(), d.svg()));
+    drawings.all().forEach(d -> put(out, d.file(), d.svg()));
     CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
         .forEach((name, text) -> put(out, name, text));
     return out;

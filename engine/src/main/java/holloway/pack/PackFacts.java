@@ -19,7 +19,7 @@ final class PackFacts {
   private final Map<String, String> texts;
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  private PackFacts(Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings) {
+  private PackFacts(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
     this.sheet = sheet;
     this.plan = sheet.plan();
     this.words = new SheetWords(sheet);
@@ -27,7 +27,8 @@ final class PackFacts {
     values.put("t", texts);
     values.put("lang", language.code());
     values.put("house", plan.house());
-    values.put("drawings", drawings);
+    values.put("drawings", drawings.levels());
+    values.put("front", drawings.cabinet());
     totals();
     values.put("broken", broken());
     values.put("check-first", words.checkFirst());
@@ -37,8 +38,8 @@ final class PackFacts {
     values.put("outlets", outlets());
     values.put("ports", new PortFacts(sheet, words).rows());
     values.put("pins", new PortFacts(sheet, words).pins(texts));
-    values.put("holes", new HoleFacts(sheet, words).cards());
-    values.put("runs", new RunFacts(sheet, words).cards());
+    values.put("holes", new HoleFacts(sheet, words, drawings).cards());
+    values.put("runs", new RunFacts(sheet, words, drawings).cards());
     WorkFacts order = new WorkFacts(sheet, work, words, texts);
     values.put("turns", order.turns());
     values.put("visits", order.visits());
@@ -47,7 +48,7 @@ final class PackFacts {
     values.put("inputs", plan.inputs());
   }
 
-  static PackFacts of(Sheet sheet, WorkSchedule work, Language language, List<Drawing> drawings) {
+  static PackFacts of(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
     return new PackFacts(sheet, work, language, drawings);
   }
 

@@ -16,11 +16,13 @@ import java.util.stream.Collectors;
 final class RunFacts {
   private final Sheet sheet;
   private final SheetWords words;
+  private final Drawings drawings;
   private final Map<String, Label> labels;
 
-  RunFacts(Sheet sheet, SheetWords words) {
+  RunFacts(Sheet sheet, SheetWords words, Drawings drawings) {
     this.sheet = sheet;
     this.words = words;
+    this.drawings = drawings;
     this.labels =
         Labels.of(sheet.plan(), sheet.request(), sheet.placed()).stream()
             .collect(Collectors.toMap(Label::run, l -> l, (a, b) -> a));
@@ -49,6 +51,7 @@ final class RunFacts {
     out.put("from", r.from());
     out.put("to", r.to());
     out.put("lengths", words.lengths(r));
+    out.put("drawing", drawings.runs().get(r.id()));
     out.put("fibre", fibre);
     out.put("copper", !fibre);
     Label label = labels.get(r.id());

@@ -6,6 +6,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
+import holloway.schedule.HoleView;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -35,8 +36,12 @@ public final class Answers {
   /** A plan and its house as shapes. */
   public record Drawn(Planned planned, Scene scene) {}
 
-  /** A plan and the order in which it is carried out. */
-  public record Packed(Planned planned, WorkSchedule work) {}
+  /**
+   * A plan and the order in which it is carried out.
+   *
+   * @param views how each hole looks from its two sides, by hole id
+   */
+  public record Packed(Planned planned, WorkSchedule work, Map<String, List<HoleView>> views) {}
 
   /**
    * One way of working.

@@ -53,7 +53,7 @@ public final class Pipeline {
         planned.refusals().isEmpty()
             ? o.site.work(planned.plan(), o.request)
             : new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
-    return new Answers.Packed(planned, work);
+    return new Answers.Packed(planned, work, o.site.views(planned.plan()));
   }
 
   private Answers.Planned plan(Opened o, PlanSettings settings) {

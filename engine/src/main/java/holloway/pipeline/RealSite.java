@@ -16,6 +16,8 @@ import holloway.scene.Scene;
 import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
+import holloway.schedule.HoleView;
+import holloway.schedule.HoleViews;
 import holloway.schedule.Tapes;
 import holloway.schedule.WorkPlanner;
 import holloway.schedule.WorkSchedule;
@@ -165,6 +167,11 @@ final class RealSite implements Stages.Site {
   @Override
   public Map<String, HoleCard> cards(Plan plan, UnitSystem units) {
     return HoleCards.of(plan, hollows, units, roomsOfEnds());
+  }
+
+  @Override
+  public Map<String, List<HoleView>> views(Plan plan) {
+    return HoleViews.of(plan, hollows, roomsOfEnds());
   }
 
   /** Where the tape lines of the cards lie, by hole id. */

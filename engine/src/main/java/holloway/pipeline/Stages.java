@@ -10,6 +10,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
+import holloway.schedule.HoleView;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -115,7 +116,12 @@ interface Stages {
 
     /** The work of a plan in its order. */
     default WorkSchedule work(Plan plan, Request request) {
-      throw new UnsupportedOperationException("no order of work can be made here");
+      throw new InputTrouble("no order of work can be made here");
+    }
+
+    /** How each hole looks from its two sides, by hole id. */
+    default Map<String, List<HoleView>> views(Plan plan) {
+      return Map.of();
     }
   }
 }

@@ -92,17 +92,18 @@ final class EndSteps {
   }
 
   /** What one run is tested for. */
-  RunTest whatToTest(Plan.PlannedRun r) {
+  RunProof whatToTest(Plan.PlannedRun r) {
     boolean fibre = Cable.get(r.cable()).fibre();
-    List<RunTest.Check> out = new ArrayList<>();
+    List<RunProof.Check> out = new ArrayList<>();
     if (fibre) {
-      out.addAll(List.of(RunTest.Check.END_FACES_CLEAN, RunTest.Check.LIGHT_THROUGH));
-      out.add(RunTest.Check.LOSS);
+      out.addAll(List.of(RunProof.Check.END_FACES_CLEAN, RunProof.Check.LIGHT_THROUGH));
+      out.add(RunProof.Check.LOSS);
     } else if (r.cable().equals("rg6")) {
-      out.addAll(List.of(RunTest.Check.CONTINUITY, RunTest.Check.LENGTH));
+      out.addAll(List.of(RunProof.Check.CONTINUITY, RunProof.Check.LENGTH));
     } else {
-      out.addAll(List.of(RunTest.Check.WIRE_MAP, RunTest.Check.LENGTH, RunTest.Check.LINK_SPEED));
+      out.addAll(
+          List.of(RunProof.Check.WIRE_MAP, RunProof.Check.LENGTH, RunProof.Check.LINK_SPEED));
     }
-    return new RunTest(r.id(), r.cable(), spares.contains(r.id()), r.cableM(), out);
+    return new RunProof(r.id(), r.cable(), spares.contains(r.id()), r.cableM(), out);
   }
 }

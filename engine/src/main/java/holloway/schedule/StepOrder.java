@@ -75,7 +75,7 @@ final class StepOrder {
     ofTask.add(s);
   }
 
-  WorkSchedule schedule(List<Pull> pulls, List<RunTest> tests) {
+  WorkSchedule schedule(List<Pull> pulls, List<RunProof> tests) {
     FewestVisits.Answer best = new FewestVisits(tasks, zones.size(), crew).solve();
     Replay replay = new Replay();
     best.moves().forEach(replay::at);

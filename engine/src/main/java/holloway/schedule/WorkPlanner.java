@@ -38,7 +38,7 @@ public final class WorkPlanner {
     steps.addAll(ends.list(runs));
     List<Step> made = List.copyOf(steps);
     openings.list().stream().filter(openings::closes).forEach(w -> steps.add(holes.close(w, made)));
-    List<RunTest> tests = runs.stream().map(ends::whatToTest).toList();
+    List<RunProof> tests = runs.stream().map(ends::whatToTest).toList();
     return new StepOrder(steps, request.wishes().crew()).schedule(pulls, tests);
   }
 }

@@ -22,7 +22,7 @@ public record WorkSchedule(
     List<Visit> visits,
     int visitsBound,
     int crew,
-    List<RunTest> tests) {
+    List<RunProof> tests) {
   public WorkSchedule {
     steps = List.copyOf(steps);
     pulls = List.copyOf(pulls);

@@ -22,6 +22,10 @@ class LanguageTest {
   private static final Set<String> BY_CODE =
       Set.of(
           "least",
+          "drawn.drill",
+          "drawn.far",
+          "drawn.nothing",
+          "drawn.front",
           "pins.use-a",
           "pins.use-b",
           "severity.law",

@@ -8,7 +8,8 @@ import java.util.Locale;
  *
  * @param expectM the length a tester should show at most, metres
  */
-public record RunTest(String run, String cable, boolean spare, double expectM, List<Check> checks) {
+public record RunProof(
+    String run, String cable, boolean spare, double expectM, List<Check> checks) {
   /** What is looked at or measured. */
   public enum Check {
     WIRE_MAP,
@@ -24,7 +25,7 @@ public record RunTest(String run, String cable, boolean spare, double expectM, L
     }
   }
 
-  public RunTest {
+  public RunProof {
     checks = List.copyOf(checks);
   }
 }
