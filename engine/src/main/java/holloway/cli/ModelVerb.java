@@ -64,9 +64,7 @@ final class ModelVerb implements Callable<Integer> {
                 new PlanSettings(
                     profile, new Search(effort), Optional.empty(), false, Optional.empty()));
     Answers.Planned planned = drawn.planned();
-    if (!planned.refusals().isEmpty()) {
-      around.complain("the referee refuses the plan that was found, so no model is written:");
-      planned.refusals().forEach(r -> around.complain("refused: " + r));
+    if (around.refuses(planned, "no model is written")) {
       return ExitCode.REFUSED;
     }
     to.write(Glb.of(drawn.scene()));

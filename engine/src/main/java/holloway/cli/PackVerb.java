@@ -85,9 +85,7 @@ final class PackVerb implements Callable<Integer> {
             .pipeline()
             .pack(house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
     Answers.Planned a = packed.planned();
-    if (!a.refusals().isEmpty()) {
-      around.complain("the referee refuses the plan that was found, so no pack is written:");
-      a.refusals().forEach(r -> around.complain("refused: " + r));
+    if (around.refuses(a, "no pack is written")) {
       return ExitCode.REFUSED;
     }
     Sheet sheet =

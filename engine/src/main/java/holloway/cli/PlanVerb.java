@@ -125,9 +125,7 @@ final class PlanVerb implements Callable<Integer> {
                     certificate,
                     prices,
                     rules));
-    if (!answer.refusals().isEmpty()) {
-      around.complain("the referee refuses the plan that was found, so it is not shown:");
-      answer.refusals().forEach(r -> around.complain("refused: " + r));
+    if (around.refuses(answer, "it is not shown")) {
       return ExitCode.REFUSED;
     }
     String document =

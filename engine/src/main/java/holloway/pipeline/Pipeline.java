@@ -16,6 +16,7 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** One method a verb; every method begins at files and ends at records. */
@@ -44,16 +45,20 @@ public final class Pipeline {
     return new Answers.Drawn(planned, o.site.scene(planned.plan()));
   }
 
-  /** As {@link #plan}, with the order of the work; that of a refused plan is empty. */
+  /**
+   * As {@link #plan}, with the order of the work and views of holes; of a refused plan both are
+   * empty.
+   */
   public Answers.Packed pack(Path houseFile, PlanSettings settings) {
     Opened o = open(houseFile, settings);
     Answers.Planned planned = plan(o, settings);
+    if (!planned.refusals().isEmpty()) {
+      WorkSchedule none = new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
+      return new Answers.Packed(planned, none, Map.of());
+    }
     progress.now("ordering the work");
-    WorkSchedule work =
-        planned.refusals().isEmpty()
-            ? o.site.work(planned.plan(), o.request)
-            : new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
-    return new Answers.Packed(planned, work, o.site.views(planned.plan()));
+    return new Answers.Packed(
+        planned, o.site.work(planned.plan(), o.request), o.site.views(planned.plan()));
   }
 
   private Answers.Planned plan(Opened o, PlanSettings settings) {
