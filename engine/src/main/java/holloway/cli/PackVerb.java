@@ -2,6 +2,8 @@ package holloway.cli;
 
 import holloway.pack.Language;
 import holloway.pack.Pack;
+import holloway.pack.PackForm;
+import holloway.pack.PaperSize;
 import holloway.pipeline.Answers;
 import holloway.pipeline.Thoroughness;
 import holloway.report.Documents;
@@ -38,6 +40,13 @@ final class PackVerb implements Callable<Integer> {
       description = "en or de: the page's own words; what the plan says of the house is English")
   Language language = Language.ENGLISH;
 
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      converter = Choices.Paper.class,
+      description = "a4 or letter: the sheets of pack.pdf (else letter in the US, a4 elsewhere)")
+  Optional<PaperSize> paper = Optional.empty();
+
   @Mixin HouseOptions about;
   @Mixin UnitsOption units;
   @Mixin SearchOptions search;
@@ -59,8 +68,9 @@ final class PackVerb implements Callable<Integer> {
     }
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+    PackForm form = new PackForm(language, paper.orElse(PaperSize.usual(a.placed().house())));
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
-    new OutFolder(folder).write(Pack.files(sheet, packed.work(), packed.views(), language, json));
+    new OutFolder(folder).write(Pack.files(sheet, packed.work(), packed.views(), form, json));
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));

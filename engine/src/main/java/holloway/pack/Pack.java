@@ -24,13 +24,13 @@ public final class Pack {
       Sheet sheet,
       WorkSchedule work,
       Map<String, List<HoleView>> views,
-      Language language,
+      PackForm form,
       String planJson) {
-    Drawings drawings = Drawings.of(sheet, views, language.texts());
-    PackFacts facts = PackFacts.of(sheet, work, language, drawings);
+    Drawings drawings = Drawings.of(sheet, views, form.language().texts());
+    PackFacts facts = PackFacts.of(sheet, work, form.language(), drawings);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
-    out.put("pack.pdf", PackPdf.of(PackPage.paper(facts)));
+    out.put("pack.pdf", PackPdf.of(PackPage.paper(facts, form.paper())));
     put(out, "plan.json", planJson);
     drawings.all().forEach(d -> put(out, d.file(), d.svg()));
     CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())

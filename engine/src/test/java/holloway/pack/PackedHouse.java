@@ -1,0 +1,62 @@
+package holloway.pack;
+
+import holloway.housefile.Starter;
+import holloway.pipeline.Answers;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Progress;
+import holloway.pipeline.Thoroughness;
+import holloway.report.Documents;
+import holloway.report.Ink;
+import holloway.report.Sheet;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/**
+ * A house planned once for the tests of its pack: the one that {@code start} writes, or the file of
+ * {@code -Dholloway.pack.house}.
+ */
+final class PackedHouse {
+  private static Answers.Packed packed;
+
+  private PackedHouse() {}
+
+  static synchronized Answers.Packed get() {
+    if (packed == null) {
+      packed = plan();
+    }
+    return packed;
+  }
+
+  private static Answers.Packed plan() {
+    String given = System.getProperty("holloway.pack.house", "");
+    try {
+      Path house = given.isEmpty() ? Files.createTempFile("first", ".yaml") : Path.of(given);
+      if (given.isEmpty()) {
+        Files.writeString(
+            house, Starter.text("house.schema.json", "First House", "us", 1985, 2, false));
+      }
+      PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+      return new Pipeline(Progress.SILENT).pack(house, quick);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static String json() {
+    Answers.Planned a = get().planned();
+    return Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
+  }
+
+  /** The files of the pack. */
+  static SortedMap<String, byte[]> files(Language language, PaperSize paper) {
+    Answers.Planned a = get().planned();
+    Sheet sheet =
+        new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+    return Pack.files(sheet, get().work(), get().views(), new PackForm(language, paper), json());
+  }
+}
