@@ -2,6 +2,7 @@ package holloway.cli;
 
 import holloway.pack.Language;
 import holloway.pack.Pack;
+import holloway.pack.Pictures;
 import holloway.pipeline.Answers;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Search;
@@ -91,10 +92,23 @@ final class PackVerb implements Callable<Integer> {
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
-    new OutFolder(folder).write(Pack.files(sheet, packed.work(), packed.views(), language, json));
+    try (Pictures pictures = pictures(packed)) {
+      new OutFolder(folder)
+          .write(Pack.files(sheet, packed.work(), packed.views(), language, json, pictures));
+      if (!pictures.why().isEmpty()) {
+        around.complain("the pack has no pictures of the house: " + pictures.why());
+      }
+    }
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));
     return PlanVerb.code(a.plan());
+  }
+
+  private Pictures pictures(Answers.Packed packed) {
+    return packed
+        .house()
+        .map(around.pictures()::of)
+        .orElseGet(() -> Pictures.none("there is no house to draw"));
   }
 }
