@@ -4,6 +4,7 @@ import holloway.pack.Language;
 import holloway.pack.Pack;
 import holloway.pack.PackForm;
 import holloway.pack.PaperSize;
+import holloway.pack.Pictures;
 import holloway.pipeline.Answers;
 import holloway.pipeline.Thoroughness;
 import holloway.report.Documents;
@@ -70,10 +71,23 @@ final class PackVerb implements Callable<Integer> {
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
     PackForm form = new PackForm(language, paper.orElse(PaperSize.usual(a.placed().house())));
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
-    new OutFolder(folder).write(Pack.files(sheet, packed.work(), packed.views(), form, json));
+    try (Pictures pictures = pictures(packed)) {
+      new OutFolder(folder)
+          .write(Pack.files(sheet, packed.work(), packed.views(), form, json, pictures));
+      if (!pictures.why().isEmpty()) {
+        around.complain("the pack has no pictures of the house: " + pictures.why());
+      }
+    }
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));
     return PlanVerb.code(a.plan());
+  }
+
+  private Pictures pictures(Answers.Packed packed) {
+    return packed
+        .house()
+        .map(around.pictures()::of)
+        .orElseGet(() -> Pictures.none("there is no house to draw"));
   }
 }
