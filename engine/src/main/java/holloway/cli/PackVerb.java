@@ -11,6 +11,7 @@ import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.Sheet;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
