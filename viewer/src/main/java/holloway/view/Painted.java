@@ -81,7 +81,7 @@ public final class Painted {
   /** Hollows that are lit. */
   public Painted lit(Predicate<Space> which) {
     for (Space s : model.spaces()) {
-      if (!s.open() && which.test(s)) {
+      if (s.isLit() && which.test(s)) {
         bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), GLOW);
       }
     }
@@ -103,17 +103,14 @@ public final class Painted {
   }
 
   private Painted cables(Predicate<Cable> wanted, float fat, boolean standBack) {
-    List<Bundles.Laid> laid = Bundles.of(model.cables());
-    for (int i = 0; i < laid.size(); i++) {
-      Cable c = model.cables().get(i);
-      Bundles.Laid l = laid.get(i);
+    for (Cable c : model.cables()) {
       if (!standBack && !wanted.test(c)) {
         continue;
       }
       bodies.tubes.add(
           new Tube(
-              l.points(),
-              l.fan(),
+              c.lane(),
+              c.fan(),
               c.radius() * fat,
               theme.run(c.number()),
               c.dash(),
