@@ -38,7 +38,7 @@ final class PackedHouse {
       Path house = given.isEmpty() ? Files.createTempFile("first", ".yaml") : Path.of(given);
       if (given.isEmpty()) {
         Files.writeString(
-            house, Starter.text("house.schema.json", "First House", "us", 1985, 2, false));
+            house, Starter.text("house.schema.json", "First House", "us", 1985, 1, false));
       }
       PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
       return new Pipeline(Progress.SILENT).pack(house, quick);
