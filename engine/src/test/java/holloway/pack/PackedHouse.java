@@ -57,6 +57,12 @@ final class PackedHouse {
     Answers.Planned a = get().planned();
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
-    return Pack.files(sheet, get().work(), get().views(), new PackForm(language, paper), json());
+    return Pack.files(
+        sheet,
+        get().work(),
+        get().views(),
+        new PackForm(language, paper),
+        json(),
+        Pictures.none("none are wanted here"));
   }
 }

@@ -110,6 +110,11 @@ final class BruteForce {
       }
       for (int id : chosen.get(k).edges()) {
         RouteGraph.Edge e = g.edges().get(id);
+        String kind = order.runs().get(k).cable().kind();
+        if (g.fares().mayNot(kind, e)) {
+          return NONE;
+        }
+        sum += g.fares().of(kind, e);
         sum += e.price() + (order.profile() == Profile.SHORTEST ? e.length() : 0);
         addAll(works, e.works());
         for (int h : e.holes()) {

@@ -36,7 +36,7 @@ final class Table {
   /** Makes the model of the plan as it is now; what is no longer there is no longer chosen. */
   void refresh() {
     LiveHouse h = work.house();
-    pictures = new Pictures(h, work.judged(), h.units());
+    pictures = new Pictures(h.drawn(work.judged()));
     boolean gone =
         shown.choice() instanceof Choice.Hole x && hole(x.id()).isEmpty()
             || shown.choice() instanceof Choice.Run r && run(r.id()).isEmpty()
