@@ -1,5 +1,6 @@
 package holloway.cli;
 
+import holloway.pipeline.PictureSource;
 import holloway.pipeline.Pipeline;
 import holloway.pipeline.Progress;
 import holloway.report.Ink;
@@ -26,8 +27,15 @@ public final class Holloway {
    * @param moreVerbs picocli commands that the caller adds to the verbs of the engine
    */
   public static int run(String[] args, PrintStream out, PrintStream err, Object... moreVerbs) {
+    return run(args, out, err, PictureSource.NONE, moreVerbs);
+  }
+
+  /** As above, with what draws the pictures of a pack. */
+  public static int run(
+      String[] args, PrintStream out, PrintStream err, PictureSource draws, Object... moreVerbs) {
     Progress progress = Terminal.errIsTerminal() ? w -> err.println("  " + w) : Progress.SILENT;
-    return run(args, out, err, new Pipeline(progress), Terminal.ink(), moreVerbs);
+    Pipeline pipeline = new Pipeline(progress);
+    return run(args, new Surroundings(out, err, pipeline, Terminal.ink(), draws), moreVerbs);
   }
 
   static int run(
@@ -37,7 +45,10 @@ public final class Holloway {
       Pipeline pipeline,
       Ink ink,
       Object... moreVerbs) {
-    Surroundings around = new Surroundings(out, err, pipeline, ink);
+    return run(args, new Surroundings(out, err, pipeline, ink, PictureSource.NONE), moreVerbs);
+  }
+
+  private static int run(String[] args, Surroundings around, Object... moreVerbs) {
     Troubles troubles = new Troubles(around);
     try {
       return commandLine(around, troubles, moreVerbs).execute(args);

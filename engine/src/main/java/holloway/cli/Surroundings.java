@@ -1,12 +1,14 @@
 package holloway.cli;
 
 import holloway.pipeline.Answers;
+import holloway.pipeline.PictureSource;
 import holloway.pipeline.Pipeline;
 import holloway.report.Ink;
 import java.io.PrintStream;
 
 /** What a verb works with. */
-record Surroundings(PrintStream out, PrintStream err, Pipeline pipeline, Ink ink) {
+record Surroundings(
+    PrintStream out, PrintStream err, Pipeline pipeline, Ink ink, PictureSource pictures) {
   /** Writes text that ends in a line feed already. */
   void print(String text) {
     out.print(text);

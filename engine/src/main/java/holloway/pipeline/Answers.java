@@ -40,8 +40,13 @@ public final class Answers {
    * A plan and the order in which it is carried out.
    *
    * @param views how each hole looks from its two sides, by hole id
+   * @param house as it is drawn; empty when the referee refuses the plan, or nothing can be drawn
    */
-  public record Packed(Planned planned, WorkSchedule work, Map<String, List<HoleView>> views) {}
+  public record Packed(
+      Planned planned,
+      WorkSchedule work,
+      Map<String, List<HoleView>> views,
+      Optional<PlannedHouse> house) {}
 
   /**
    * One way of working.

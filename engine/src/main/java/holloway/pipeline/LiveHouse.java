@@ -125,6 +125,11 @@ public final class LiveHouse {
   public record Judged(
       Plan plan, Map<String, HoleCard> cards, Map<String, Tapes> tapes, List<String> refusals) {}
 
+  /** The house with a plan that was judged, as they are drawn. */
+  public PlannedHouse drawn(Judged j) {
+    return new PlannedHouse(hollows(), request, j.plan(), j.cards(), j.tapes(), units());
+  }
+
   /** The whole answer, as {@code plan} gives it. */
   public Judged judged() {
     Plan noted =

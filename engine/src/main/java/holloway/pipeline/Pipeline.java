@@ -54,11 +54,14 @@ public final class Pipeline {
     Answers.Planned planned = plan(o, settings);
     if (!planned.refusals().isEmpty()) {
       WorkSchedule none = new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
-      return new Answers.Packed(planned, none, Map.of());
+      return new Answers.Packed(planned, none, Map.of(), Optional.empty());
     }
     progress.now("ordering the work");
     return new Answers.Packed(
-        planned, o.site.work(planned.plan(), o.request), o.site.views(planned.plan()));
+        planned,
+        o.site.work(planned.plan(), o.request),
+        o.site.views(planned.plan()),
+        o.site.drawn(planned));
   }
 
   private Answers.Planned plan(Opened o, PlanSettings settings) {

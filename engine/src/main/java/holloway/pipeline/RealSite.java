@@ -174,6 +174,12 @@ final class RealSite implements Stages.Site {
     return HoleViews.of(plan, hollows, roomsOfEnds());
   }
 
+  @Override
+  public Optional<PlannedHouse> drawn(Answers.Planned p) {
+    return Optional.of(
+        new PlannedHouse(hollows, p.request(), p.plan(), p.cards(), tapes(p.plan()), p.system()));
+  }
+
   /** Where the tape lines of the cards lie, by hole id. */
   Map<String, Tapes> tapes(Plan plan) {
     return HoleCards.tapes(plan, hollows, roomsOfEnds());

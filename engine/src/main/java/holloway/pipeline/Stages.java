@@ -119,6 +119,11 @@ interface Stages {
       throw new InputTrouble("no order of work can be made here");
     }
 
+    /** The house and its plan as they are drawn; empty where there is nothing to draw. */
+    default Optional<PlannedHouse> drawn(Answers.Planned planned) {
+      return Optional.empty();
+    }
+
     /** How each hole looks from its two sides, by hole id. */
     default Map<String, List<HoleView>> views(Plan plan) {
       return Map.of();

@@ -20,7 +20,12 @@ public final class Main {
     Progress progress = System.console() == null ? Progress.SILENT : w -> err.println("  " + w);
     int code =
         Holloway.run(
-            args, out, err, new ViewVerb(out, err, progress), new PictureVerb(err, progress));
+            args,
+            out,
+            err,
+            DrawnHouse::of,
+            new ViewVerb(out, err, progress),
+            new PictureVerb(err, progress));
     out.flush();
     System.exit(code);
   }

@@ -114,7 +114,7 @@ final class PictureVerb implements Callable<Integer> {
       judged.refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
       return REFUSED;
     }
-    Pictures pictures = new Pictures(live, judged, system(live));
+    Pictures pictures = new Pictures(live.drawn(judged).in(system(live)));
     check(pictures, slab);
     progress.now("drawing");
     Theme theme = light ? Theme.LIGHT : Theme.DUSK;

@@ -3,9 +3,10 @@ package holloway.view;
 import holloway.look.Measure;
 import holloway.look.Sheet;
 import holloway.look.Theme;
-import holloway.pipeline.LiveHouse;
+import holloway.pipeline.PlannedHouse;
 import holloway.plan.Plan;
 import holloway.report.SeenWords;
+import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.Tapes;
 import holloway.units.Length;
@@ -20,18 +21,16 @@ public final class Pictures {
       "Look for wires and pipes, with the power off and tested; local code and licensed people"
           + " decide.";
 
-  private final LiveHouse house;
-  private final LiveHouse.Judged judged;
+  private final PlannedHouse house;
   private final Model model;
   private final SeenWords words;
   private final UnitSystem units;
 
-  public Pictures(LiveHouse house, LiveHouse.Judged judged, UnitSystem units) {
+  public Pictures(PlannedHouse house) {
     this.house = house;
-    this.judged = judged;
-    this.units = units;
+    this.units = house.units();
     this.words = new SeenWords(house.placed(), house.request(), units);
-    this.model = Models.of(house.hollows(), judged.plan(), words::cable);
+    this.model = Models.of(SceneMaker.of(house.hollows(), house.plan()), words::cable);
   }
 
   public Model model() {
@@ -62,12 +61,12 @@ public final class Pictures {
   }
 
   private Plan.PlannedRun planned(String id) {
-    return judged.plan().runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+    return house.plan().runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** A hole by its label or id from both sides; empty when there is none. */
   public Optional<Sheet> hole(String name, Paper paper) {
-    return judged.plan().holes().stream()
+    return house.plan().holes().stream()
         .filter(h -> h.label().equalsIgnoreCase(name) || h.id().equals(name))
         .findFirst()
         .map(h -> new HolePicture(model, sheet(h), page(paper)).sheet());
@@ -75,7 +74,7 @@ public final class Pictures {
 
   /** What is told of a hole and where its tapes lie; empty when there is none of that id. */
   public Optional<HoleSheet> findHole(String id) {
-    return judged.plan().holes().stream()
+    return house.plan().holes().stream()
         .filter(h -> h.id().equals(id))
         .findFirst()
         .map(this::sheet);
@@ -88,8 +87,8 @@ public final class Pictures {
   /** What is drawn and told of one hole. */
   HoleSheet sheet(Plan.PlannedHole h) {
     Pin pin = model.findPin(h.id()).orElseThrow();
-    Optional<Tapes> tapes = Optional.ofNullable(judged.tapes().get(h.id()));
-    HoleCard card = judged.cards().get(h.id());
+    Optional<Tapes> tapes = Optional.ofNullable(house.tapes().get(h.id()));
+    HoleCard card = house.cards().get(h.id());
     return new HoleSheet(
         pin,
         words.what(h),
@@ -121,7 +120,7 @@ public final class Pictures {
         tapes
             .flatMap(t -> house.hollows().findSite(h.id()).map(s -> !s.a().equals(t.a())))
             .orElse(false);
-    return words.hollow(judged.plan(), h.between().get(turned ? 0 : 1));
+    return words.hollow(house.plan(), h.between().get(turned ? 0 : 1));
   }
 
   private List<HoleSheet.Line> lines(Plan.PlannedHole h, Optional<HoleCard> card) {
@@ -131,7 +130,7 @@ public final class Pictures {
     first.add(BEFORE);
     out.add(new HoleSheet.Line("Before you drill", first));
     List<String> rules =
-        judged.plan().findings().stream()
+        house.plan().findings().stream()
             .filter(f -> f.place().equals(h.id()))
             .map(f -> f.severity() + ": " + words.finding(f))
             .distinct()

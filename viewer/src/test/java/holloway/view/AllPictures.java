@@ -14,7 +14,7 @@ public final class AllPictures {
   /** House file, folder, width, height, and a word: light or dusk. */
   public static void main(String[] args) throws Exception {
     LiveHouse live = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
-    Pictures p = new Pictures(live, live.judged(), live.units());
+    Pictures p = new Pictures(live.drawn(live.judged()));
     Path to = Files.createDirectories(Path.of(args[1]));
     Theme theme = args[4].equals("light") ? Theme.LIGHT : Theme.DUSK;
     try (Offscreen draws = Offscreen.open()) {

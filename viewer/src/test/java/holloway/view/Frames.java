@@ -24,7 +24,7 @@ public final class Frames {
   /** The house file. */
   public static void main(String[] args) {
     LiveHouse live = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
-    Model m = new Pictures(live, live.judged(), live.units()).model();
+    Model m = new Pictures(live.drawn(live.judged())).model();
     Bodies house =
         new Painted(m, Theme.DUSK)
             .solid(p -> !p.isSkin())

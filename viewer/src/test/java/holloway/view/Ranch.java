@@ -26,6 +26,6 @@ public final class Ranch {
   }
 
   public static Pictures pictures() {
-    return new Pictures(live(), judged(), live().units());
+    return new Pictures(live().drawn(judged()));
   }
 }
