@@ -59,14 +59,24 @@ final class PackedHouse {
 
   /** The files of the pack, without pictures of the house. */
   static SortedMap<String, byte[]> files(Language language, PaperSize paper) {
+    return files(language, paper, Pictures.none("not asked for"));
+  }
+
+  static SortedMap<String, byte[]> files(Language language, PaperSize paper, Pictures pictures) {
     PackForm form = new PackForm(language, paper);
-    return Pack.files(
-        sheet(), get().work(), get().views(), form, json(), Pictures.none("not asked for"));
+    return Pack.files(sheet(), get().work(), get().views(), form, json(), pictures);
   }
 
   /** The well-formed page that the PDF is made of. */
   static String paper(Language language, PaperSize paper) {
     Drawings drawings = Drawings.of(sheet(), get().views(), language.texts());
-    return PackPage.paper(PackFacts.of(sheet(), get().work(), language, drawings), paper);
+    return PackPage.paper(
+        PackFacts.of(
+            sheet(),
+            get().work(),
+            language,
+            drawings,
+            Seen.of(get().planned().plan(), Pictures.none(""))),
+        paper);
   }
 }
