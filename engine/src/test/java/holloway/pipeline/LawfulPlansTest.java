@@ -45,8 +45,8 @@ class LawfulPlansTest {
   }
 
   /**
-   * Slim timber: of a bearing stud of 63 mm 40 % are 25.2 mm, and a joist of 114 mm leaves 2 in above and
-   * below a hole of half an inch, which no bit is. Twelve cables want more.
+   * Slim timber: of a bearing stud of 63 mm 40 % are 25.2 mm, and a joist of 114 mm leaves 2 in
+   * above and below a hole of half an inch, which no bit is. Twelve cables want more.
    */
   private static final String SLIM =
       """
