@@ -37,6 +37,15 @@ final class Marks {
     labels.add(() -> ring(at, p, colour, strong));
   }
 
+  /** A hole without its label. */
+  void bare(Pin p) {
+    Vector3f at = pane.pixel(p.middle());
+    if (pane.holds(at.x, at.y)) {
+      free(at, canvas.pinRadius());
+      labels.add(() -> canvas.pin(at.x, at.y, canvas.theme().quiet()));
+    }
+  }
+
   private void ring(Vector3f at, Pin p, int colour, boolean strong) {
     // Not by colour alone: a hole that breaks the law says so.
     String text = p.label() + (p.breaksLaw() ? " !" : "");

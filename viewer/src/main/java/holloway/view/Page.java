@@ -104,6 +104,23 @@ final class Page {
     at += size() * 0.15f;
   }
 
+  /** A name, and under it three short texts in columns. */
+  void row(int colour, String name, String a, String b, String c) {
+    if (!room(2.2f)) {
+      return;
+    }
+    if (!name.isEmpty()) {
+      canvas.word(side.x(), at, name, size(), false, quiet());
+      at += size() * 1.2f;
+    }
+    String[] texts = {a, b, c};
+    for (int i = 0; i < 3; i++) {
+      String text = canvas.fitted(texts[i], size(), i == 2, side.width() / 3 - 4);
+      canvas.word(side.x() + side.width() * i / 3, at, text, size(), i == 2, colour);
+    }
+    at += size() * 1.45f;
+  }
+
   /** A line with a piece of a run before it. */
   void run(Cable c, String more) {
     float sample = size() * 3.6f;
