@@ -20,7 +20,7 @@ import java.util.Optional;
  * house is drawn as the window draws it at first: finishes as a veil, hollows lit, cables twice.
  */
 public final class Frames {
-  private static final int ROUNDS = 15;
+  private static final int ROUNDS = 9;
 
   private Frames() {}
 
