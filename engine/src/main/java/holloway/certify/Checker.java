@@ -66,7 +66,7 @@ public final class Checker {
     if (least == Long.MAX_VALUE) {
       throw new Unproven("it says that there is no plan at all");
     }
-    long grain = proof.scale.grain();
+    long grain = proof.grain();
     return Math.multiplyExact(Math.floorDiv(Math.addExact(least, grain - 1), grain), grain);
   }
 

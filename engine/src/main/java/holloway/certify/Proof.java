@@ -6,6 +6,7 @@ import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What all parts of one certificate have in common, found from the graph and the question. */
 final class Proof {
@@ -32,7 +33,18 @@ final class Proof {
     directed = c.directed();
     alone = directed ? meetings.alone : new boolean[graph.works().size()];
     if (directed) {
+      requireCablesAlike();
       requireHolesOnOneEdge();
+    }
+  }
+
+  /** Else two routes that meet need not both be better off by the same one of their two ways. */
+  private void requireCablesAlike() {
+    String first = commodities.get(0).cable().kind();
+    for (Commodity c : commodities) {
+      if (!graph.fares().alike(first, c.cable().kind())) {
+        throw new Unproven("its shares have directions, but metres of cables cost unlike");
+      }
     }
   }
 
@@ -69,6 +81,11 @@ final class Proof {
   /** Whether every plan opens the work: some run ends at it, whichever alternative it takes. */
   boolean paidByAll(int work) {
     return commodities.stream().anyMatch(c -> all(c.from(), work) || all(c.to(), work));
+  }
+
+  /** Every plan's price is a whole multiple of this. */
+  long grain() {
+    return scale.grain(commodities.stream().map(c -> c.cable().kind()).collect(Collectors.toSet()));
   }
 
   private boolean all(List<Integer> nodes, int work) {

@@ -1,6 +1,7 @@
 package holloway.certify;
 
 import holloway.routing.RouteGraph;
+import java.util.Collection;
 
 /** All prices of a graph on the scale of a profile, units. */
 final class Scale {
@@ -8,7 +9,7 @@ final class Scale {
   private static final long A_HOLE = 10_000_000_000L;
 
   final long[] works;
-  final long[] edges;
+  private final long[] edges;
   private final RouteGraph graph;
   private final boolean fewest;
 
@@ -33,6 +34,11 @@ final class Scale {
     return Math.multiplyExact(A_HOLE, (long) count);
   }
 
+  /** What one cable of a kind pays for an edge, works and holes apart. */
+  long edge(RouteGraph.Edge e, String cable) {
+    return Math.addExact(edges[e.id()], graph.fares().of(cable, e));
+  }
+
   /** Price of a second bore beside the first, or -1 where there is no room for one. */
   long second(RouteGraph.Hole h) {
     return h.second().isPresent()
@@ -40,14 +46,19 @@ final class Scale {
         : -1;
   }
 
-  /** Every plan's price is a whole multiple of this. */
-  long grain() {
+  /** Every plan's price is a whole multiple of this, with cables of these kinds. */
+  long grain(Collection<String> cables) {
     long g = 0;
     for (long p : works) {
       g = divisor(g, p);
     }
     for (long p : edges) {
       g = divisor(g, p);
+    }
+    for (String kind : cables) {
+      for (RouteGraph.Edge e : graph.edges()) {
+        g = divisor(g, graph.fares().of(kind, e));
+      }
     }
     for (RouteGraph.Hole h : graph.holes()) {
       g = divisor(g, Math.max(0, second(h)));

@@ -26,6 +26,7 @@ final class Tolls {
   private final boolean[] holeFits;
   private final int group;
   private final int runs;
+  private final String cable;
 
   Tolls(Proof proof, Terrain terrain, Tariff tariff, int group) {
     this.graph = proof.graph;
@@ -35,6 +36,7 @@ final class Tolls {
     this.tariff = tariff;
     this.group = group;
     this.runs = proof.commodities.get(group).runs();
+    this.cable = proof.commodities.get(group).cable().kind();
     this.holeFits = proof.holeFits(group);
   }
 
@@ -47,10 +49,11 @@ final class Tolls {
     RouteGraph.Edge e = graph.edges().get(arc >> 1);
     boolean back = (arc & 1) == 1;
     int head = back ? e.a() : e.b();
-    if (!terrain.edges[e.id()] || back && e.oneWay() || !terrain.nodes[head]) {
+    boolean closed = !terrain.edges[e.id()] || graph.fares().mayNot(cable, e);
+    if (closed || back && e.oneWay() || !terrain.nodes[head]) {
       return CLOSED;
     }
-    long sum = Math.multiplyExact((long) runs, scale.edges[e.id()]);
+    long sum = Math.multiplyExact((long) runs, scale.edge(e, cable));
     sum = Math.addExact(sum, node(head));
     sum = Math.addExact(sum, of(graph.nodes().get(head).works(), "into", arc, true, Set.of()));
     Set<Integer> ends = new HashSet<>();

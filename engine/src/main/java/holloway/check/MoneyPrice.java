@@ -9,12 +9,11 @@ import holloway.request.Wishes;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a plan's materials add to its objective, in minutes of the hour's worth: each metre of route
- * at the mean price of the cables asked for, closing each bored hole that joins concealed or parted
- * spaces, steel on both faces of the wood where the bit is wider than goes without.
+ * at the price of its own cable, closing each bored hole that joins concealed or parted spaces,
+ * steel on both faces of the wood where the bit is wider than goes without.
  */
 final class MoneyPrice {
   /** Of 200 ml of a cartridge, 10 ml a hole. */
@@ -36,7 +35,6 @@ final class MoneyPrice {
 
   private final Evidence evidence;
   private final double minutesPerCent;
-  private final double metre;
   private final double seal;
   private final double steel;
 
@@ -51,20 +49,13 @@ final class MoneyPrice {
             && hour.get().cents() > 0
             && hour.get().currency().equals(prices.currency());
     minutesPerCent = counts ? 60.0 / hour.get().cents() : 0;
-    metre = minutesPerCent * meanMetre(request);
     seal = minutesPerCent * CARTRIDGE_A_HOLE * prices.priceOf(ShopItem.SEALANT).orElse(0);
     steel = minutesPerCent * 2 * prices.priceOf(ShopItem.NAIL_PLATE).orElse(0);
   }
 
-  private static double meanMetre(Request request) {
-    double sum = 0;
-    int priced = 0;
-    for (var run : request.runs()) {
-      OptionalDouble cents = request.prices().metreOf(run.cable());
-      sum += cents.orElse(0);
-      priced += cents.isPresent() ? 1 : 0;
-    }
-    return priced == 0 ? 0 : sum / priced;
+  /** Minutes for a metre of a run; no price, no money. */
+  private double metre(Plan.PlannedRun run) {
+    return minutesPerCent * evidence.request().prices().metreOf(run.cable()).orElse(0);
   }
 
   boolean counts() {
@@ -76,6 +67,7 @@ final class MoneyPrice {
     double cable = 0;
     double slack = 0.001;
     for (Walk.At at : evidence.steps()) {
+      double metre = metre(at.run());
       cable += metre * at.pathMm() / 1000;
       slack += metre * STEP_METRES + 0.0001;
     }

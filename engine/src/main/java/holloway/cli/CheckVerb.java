@@ -2,13 +2,11 @@ package holloway.cli;
 
 import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
-import holloway.pipeline.PlanSettings;
 import holloway.plan.Plan;
 import holloway.report.Documents;
 import holloway.report.HouseDocument;
 import holloway.report.HouseText;
 import holloway.report.RefereeText;
-import holloway.report.UnitWords;
 import holloway.request.Run;
 import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
@@ -41,30 +39,13 @@ final class CheckVerb implements Callable<Integer> {
   boolean json;
 
   @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      converter = Choices.Units.class,
-      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
-  Optional<UnitSystem> units = Optional.empty();
-
-  @Option(
       names = "--out",
       paramLabel = "DIR",
       description = "write a floor plan of each level there, plan-LEVEL.svg, all or none")
   Optional<Path> folder = Optional.empty();
 
-  @Option(
-      names = "--prices",
-      paramLabel = "FILE",
-      description = "a price file of yours: lengths sold, prices, a currency")
-  Optional<Path> prices = Optional.empty();
-
-  @Option(
-      names = "--rules",
-      paramLabel = "FILE",
-      description = "a rule file of yours: figures of a local code over those of us, uk or none")
-  Optional<Path> rules = Optional.empty();
-
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -82,7 +63,7 @@ final class CheckVerb implements Callable<Integer> {
     if (folder.isPresent()) {
       throw new CommandTrouble("--out is for the drawings of a house, not for a plan");
     }
-    Answers.Refereed a = around.pipeline().referee(house, planFile, PlanSettings.by(prices, rules));
+    Answers.Refereed a = around.pipeline().referee(house, planFile, about.settings());
     around.print(
         json
             ? Documents.referee(a.plan(), a.refusals(), a.findings(), a.certified())
@@ -95,8 +76,8 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   private int understood() {
-    Answers.Understood a = around.pipeline().understand(house, PlanSettings.by(prices, rules));
-    UnitSystem system = units.orElse(UnitWords.usual(a.placed().house()));
+    Answers.Understood a = around.pipeline().understand(house, about.settings());
+    UnitSystem system = units.of(a.placed().house());
     String shown =
         json
             ? HouseDocument.of(

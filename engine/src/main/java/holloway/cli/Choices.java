@@ -1,6 +1,7 @@
 package holloway.cli;
 
 import holloway.pack.Language;
+import holloway.pack.PaperSize;
 import holloway.pipeline.Thoroughness;
 import holloway.request.Profile;
 import holloway.units.UnitSystem;
@@ -50,6 +51,17 @@ final class Choices {
       Map<String, Language> known = new LinkedHashMap<>();
       for (Language l : Language.values()) {
         known.put(l.code(), l);
+      }
+      return choose(word, known);
+    }
+  }
+
+  static final class Paper implements ITypeConverter<PaperSize> {
+    @Override
+    public PaperSize convert(String word) {
+      Map<String, PaperSize> known = new LinkedHashMap<>();
+      for (PaperSize p : PaperSize.values()) {
+        known.put(p.word(), p);
       }
       return choose(word, known);
     }

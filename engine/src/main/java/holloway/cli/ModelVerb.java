@@ -1,13 +1,9 @@
 package holloway.cli;
 
 import holloway.pipeline.Answers;
-import holloway.pipeline.PlanSettings;
-import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
-import holloway.request.Profile;
 import holloway.scene.Glb;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,20 +26,8 @@ final class ModelVerb implements Callable<Integer> {
       description = "write the model there, whole or not at all; the name ends in .glb")
   Path file;
 
-  @Option(
-      names = "--profile",
-      paramLabel = "AIM",
-      converter = Choices.Aim.class,
-      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
-  Optional<Profile> profile = Optional.empty();
-
-  @Option(
-      names = "--effort",
-      paramLabel = "HOW",
-      converter = Choices.Search.class,
-      description = "how long to search: quick, usual or thorough")
-  Thoroughness effort = Thoroughness.USUAL;
-
+  @Mixin HouseOptions about;
+  @Mixin SearchOptions search;
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -59,10 +43,7 @@ final class ModelVerb implements Callable<Integer> {
     Answers.Drawn drawn =
         around
             .pipeline()
-            .draw(
-                house,
-                new PlanSettings(
-                    profile, new Search(effort), Optional.empty(), false, Optional.empty()));
+            .draw(house, search.settings(about, new UnitsOption(), Thoroughness.USUAL, false));
     Answers.Planned planned = drawn.planned();
     if (around.refuses(planned, "no model is written")) {
       return ExitCode.REFUSED;

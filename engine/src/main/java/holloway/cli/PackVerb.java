@@ -2,17 +2,15 @@ package holloway.cli;
 
 import holloway.pack.Language;
 import holloway.pack.Pack;
+import holloway.pack.PackForm;
+import holloway.pack.PaperSize;
 import holloway.pack.Pictures;
 import holloway.pipeline.Answers;
-import holloway.pipeline.PlanSettings;
-import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.Sheet;
-import holloway.units.UnitSystem;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -45,31 +43,15 @@ final class PackVerb implements Callable<Integer> {
   Language language = Language.ENGLISH;
 
   @Option(
-      names = "--effort",
-      paramLabel = "HOW",
-      converter = Choices.Search.class,
-      description = "how long to search: quick, usual or thorough")
-  Thoroughness effort = Thoroughness.USUAL;
+      names = "--paper",
+      paramLabel = "SIZE",
+      converter = Choices.Paper.class,
+      description = "a4 or letter: the sheets of pack.pdf (else letter in the US, a4 elsewhere)")
+  Optional<PaperSize> paper = Optional.empty();
 
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      converter = Choices.Units.class,
-      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
-  Optional<UnitSystem> units = Optional.empty();
-
-  @Option(
-      names = "--prices",
-      paramLabel = "FILE",
-      description = "a price file of yours: lengths sold, prices, a currency")
-  Optional<Path> prices = Optional.empty();
-
-  @Option(
-      names = "--rules",
-      paramLabel = "FILE",
-      description = "a rule file of yours: figures of a local code over those of us, uk or none")
-  Optional<Path> rules = Optional.empty();
-
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
+  @Mixin SearchOptions search;
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -80,21 +62,19 @@ final class PackVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Search search = new Search(effort, 0, Optional.<Duration>empty(), System::nanoTime);
     Answers.Packed packed =
-        around
-            .pipeline()
-            .pack(house, new PlanSettings(Optional.empty(), search, units, false, prices, rules));
+        around.pipeline().pack(house, search.settings(about, units, Thoroughness.USUAL, false));
     Answers.Planned a = packed.planned();
     if (around.refuses(a, "no pack is written")) {
       return ExitCode.REFUSED;
     }
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+    PackForm form = new PackForm(language, paper.orElse(PaperSize.usual(a.placed().house())));
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
     try (Pictures pictures = pictures(packed)) {
       new OutFolder(folder)
-          .write(Pack.files(sheet, packed.work(), packed.views(), language, json, pictures));
+          .write(Pack.files(sheet, packed.work(), packed.views(), form, json, pictures));
       if (!pictures.why().isEmpty()) {
         around.complain("the pack has no pictures of the house: " + pictures.why());
       }

@@ -2,8 +2,6 @@ package holloway.cli;
 
 import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
-import holloway.pipeline.PlanSettings;
-import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
 import holloway.report.CsvFiles;
@@ -11,11 +9,8 @@ import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
-import holloway.request.Profile;
-import holloway.units.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -43,48 +38,6 @@ final class PlanVerb implements Callable<Integer> {
           "write plan.json, plan.txt, four lists (CSV) and the runs drawn over each level there, all or none")
   Optional<Path> folder = Optional.empty();
 
-  @Option(
-      names = "--profile",
-      paramLabel = "AIM",
-      converter = Choices.Aim.class,
-      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
-  Optional<Profile> profile = Optional.empty();
-
-  @Option(
-      names = "--effort",
-      paramLabel = "HOW",
-      converter = Choices.Search.class,
-      description = "how long to search: quick, usual or thorough")
-  Thoroughness effort = Thoroughness.USUAL;
-
-  @Option(
-      names = "--until",
-      paramLabel = "SHARE",
-      converter = Until.Share.class,
-      description = "end once proven this near to the least, like 0.5%%")
-  double until;
-
-  @Option(
-      names = "--at-most",
-      paramLabel = "TIME",
-      parameterConsumer = Until.Time.class,
-      description =
-          "end the search after this time, like 30s or 2min; the plan then says so, and may be another one next time")
-  Optional<Duration> atMost = Optional.empty();
-
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      converter = Choices.Units.class,
-      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
-  Optional<UnitSystem> units = Optional.empty();
-
-  @Option(
-      names = "--prices",
-      paramLabel = "FILE",
-      description = "a price file of yours: lengths sold, prices, a currency")
-  Optional<Path> prices = Optional.empty();
-
   @Option(names = "--steps", description = "a line for every leg and hole of every run")
   boolean steps;
 
@@ -93,12 +46,9 @@ final class PlanVerb implements Callable<Integer> {
       description = "put the proof of the bound into the JSON, for check to recompute")
   boolean certificate;
 
-  @Option(
-      names = "--rules",
-      paramLabel = "FILE",
-      description = "a rule file of yours: figures of a local code over those of us, uk or none")
-  Optional<Path> rules = Optional.empty();
-
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
+  @Mixin SearchOptions search;
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -116,15 +66,7 @@ final class PlanVerb implements Callable<Integer> {
     Answers.Planned answer =
         around
             .pipeline()
-            .plan(
-                house,
-                new PlanSettings(
-                    profile,
-                    new Search(effort, until, atMost, System::nanoTime),
-                    units,
-                    certificate,
-                    prices,
-                    rules));
+            .plan(house, search.settings(about, units, Thoroughness.USUAL, certificate));
     if (around.refuses(answer, "it is not shown")) {
       return ExitCode.REFUSED;
     }

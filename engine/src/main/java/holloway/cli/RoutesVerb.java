@@ -1,13 +1,10 @@
 package holloway.cli;
 
 import holloway.pipeline.Answers;
-import holloway.pipeline.PlanSettings;
 import holloway.report.Documents;
 import holloway.report.RoutesText;
-import holloway.report.UnitWords;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,25 +32,8 @@ final class RoutesVerb implements Callable<Integer> {
   @Option(names = "--most", paramLabel = "N", description = "at most so many routes (usual: 5)")
   int most = 5;
 
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      converter = Choices.Units.class,
-      description = "ft-in or metric (else ft-in in the US, metric elsewhere)")
-  Optional<UnitSystem> units = Optional.empty();
-
-  @Option(
-      names = "--prices",
-      paramLabel = "FILE",
-      description = "a price file of yours: lengths sold, prices, a currency")
-  Optional<Path> prices = Optional.empty();
-
-  @Option(
-      names = "--rules",
-      paramLabel = "FILE",
-      description = "a rule file of yours: figures of a local code over those of us, uk or none")
-  Optional<Path> rules = Optional.empty();
-
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
   @Mixin HelpOption help;
 
   private final Surroundings around;
@@ -67,9 +47,8 @@ final class RoutesVerb implements Callable<Integer> {
     if (most < 1 || most > 100) {
       throw new CommandTrouble("--most: " + most + " is not from 1 to 100");
     }
-    Answers.Routed answer =
-        around.pipeline().routes(house, run, most, PlanSettings.by(prices, rules));
-    UnitSystem system = units.orElse(UnitWords.usual(answer.placed().house()));
+    Answers.Routed answer = around.pipeline().routes(house, run, most, about.settings());
+    UnitSystem system = units.of(answer.placed().house());
     around.print(
         json
             ? Documents.routes(answer.placed().house().name(), run, answer.routes())

@@ -33,6 +33,8 @@ public final class FloorDrawing {
       .thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
       .outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
       .wanted{font-weight:bold}.shaft,.seen{font-style:italic}
+      .link{stroke-width:22;stroke-dasharray:200 70 30 70}.link.duct{stroke-width:44;stroke-dasharray:200 70}
+      .link.end{fill:#fff;stroke-width:18;stroke-dasharray:none}.link-name{font-style:italic}
       .under{stroke:#fff;stroke-width:75}.riser{fill:#000}.bore{fill:#fff;stroke-width:28}
       .run{font-style:italic;font-weight:bold}
       .chain,.whole{stroke-width:8}.tick{stroke-width:18}
@@ -91,6 +93,8 @@ public final class FloorDrawing {
     marks.shapes();
     Shafts shafts = new Shafts(sheet);
     shafts.shapes();
+    YardLinks links = new YardLinks(sheet);
+    links.shapes();
     new Chains(sheet, walls.extent()).draw();
     Optional<PlannedRuns> runs = plan.map(p -> new PlannedRuns(sheet, p));
     runs.ifPresent(PlannedRuns::draw);
@@ -98,6 +102,7 @@ public final class FloorDrawing {
     marks.labels();
     walls.labels(tags);
     shafts.labels();
+    links.labels();
     marks.letters();
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
     runs.ifPresent(PlannedRuns::legend);

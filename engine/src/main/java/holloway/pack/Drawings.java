@@ -43,7 +43,10 @@ record Drawings(
     List<Drawing> out = new ArrayList<>();
     FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system())
         .forEach(
-            (name, svg) -> out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
+            (name, svg) ->
+                out.add(
+                    new Drawing(
+                        name, name.replaceAll("^runs-|\\.svg$", ""), svg, svg, svg, 182, 205)));
     return out;
   }
 
@@ -56,23 +59,52 @@ record Drawings(
     for (Plan.PlannedHole h : sheet.plan().holes()) {
       List<HoleView> seen = views.getOrDefault(h.id(), List.of());
       if (!seen.isEmpty()) {
-        String svg = HoleDrawing.of(h.label(), seen, sheet.system(), captions);
-        out.put(h.id(), new Drawing("hole-" + h.label() + ".svg", h.label(), svg));
+        String svg = hole(h, seen, sheet, captions, HoleDrawing.Form.SHEET);
+        String card = hole(h, seen, sheet, captions, HoleDrawing.Form.CARD);
+        String narrow = hole(h, seen, sheet, captions, HoleDrawing.Form.NARROW);
+        out.put(
+            h.id(),
+            new Drawing("hole-" + h.label() + ".svg", h.label(), svg, card, narrow, 174, 118));
       }
     }
     return out;
   }
 
+  private static String hole(
+      Plan.PlannedHole h,
+      List<HoleView> seen,
+      Sheet sheet,
+      HoleDrawing.Captions captions,
+      HoleDrawing.Form form) {
+    return HoleDrawing.of(h.label(), seen, sheet.system(), captions, form);
+  }
+
   /** Files are numbered in the order of the plan: names of runs may differ by a blank only. */
   private static Map<String, Drawing> runs(Sheet sheet) {
     Map<String, String> drawn =
-        RunElevation.of(sheet.plan(), sheet.placed(), sheet.system(), UnaryOperator.identity());
+        RunElevation.of(
+            sheet.plan(),
+            sheet.placed(),
+            sheet.system(),
+            UnaryOperator.identity(),
+            RunElevation.Type.PAPER);
+    Map<String, String> narrow =
+        RunElevation.of(
+            sheet.plan(),
+            sheet.placed(),
+            sheet.system(),
+            UnaryOperator.identity(),
+            RunElevation.Type.NARROW);
     Map<String, Drawing> out = new LinkedHashMap<>();
     int n = 0;
     for (Plan.PlannedRun r : sheet.plan().runs()) {
       n++;
       if (drawn.containsKey(r.id())) {
-        out.put(r.id(), new Drawing("run-%02d.svg".formatted(n), r.id(), drawn.get(r.id())));
+        String file = "run-%02d.svg".formatted(n);
+        out.put(
+            r.id(),
+            new Drawing(
+                file, r.id(), drawn.get(r.id()), drawn.get(r.id()), narrow.get(r.id()), 174, 80));
       }
     }
     return out;
@@ -86,6 +118,7 @@ record Drawings(
       ports.add(new CabinetFront.Port(panel, l.port(), l.id(), l.to(), l.spare()));
     }
     String title = texts.get("drawn.front");
-    return new Drawing("cabinet.svg", title, CabinetFront.of(ports, title));
+    String front = CabinetFront.of(ports, title);
+    return new Drawing("cabinet.svg", title, front, front, front, 182, 120);
   }
 }

@@ -25,29 +25,21 @@ public final class Pack {
       Sheet sheet,
       WorkSchedule work,
       Map<String, List<HoleView>> views,
-      Language language,
+      PackForm form,
       String planJson,
       Pictures pictures) {
-    Drawings drawings = Drawings.of(sheet, views, language.texts());
-    PackFacts facts = PackFacts.of(sheet, work, language, drawings);
+    Drawings drawings = Drawings.of(sheet, views, form.language().texts());
+    Seen seen = Seen.of(sheet.plan(), pictures);
+    PackFacts facts = PackFacts.of(sheet, work, form.language(), drawings, seen);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
-    out.put("pack.pdf", PackPdf.of(PackPage.paper(facts)));
+    out.put("pack.pdf", PackPdf.of(PackPage.paper(facts, form.paper())));
     put(out, "plan.json", planJson);
-    seen(out, pictures);
+    seen.all().forEach(p -> out.put(p.file(), p.png()));
     drawings.all().forEach(d -> put(out, d.file(), d.svg()));
     CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
         .forEach((name, text) -> put(out, name, text));
     return out;
-  }
-
-  /** Each level as it looks from above, numbered from the lowest. */
-  private static void seen(SortedMap<String, byte[]> to, Pictures pictures) {
-    List<String> levels = pictures.levels();
-    for (int i = 0; i < levels.size(); i++) {
-      String file = "seen-%02d.png".formatted(i + 1);
-      pictures.png("level", levels.get(i), 1600, 1000).ifPresent(png -> to.put(file, png));
-    }
   }
 
   private static void put(SortedMap<String, byte[]> to, String name, String text) {

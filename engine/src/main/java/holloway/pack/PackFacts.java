@@ -19,7 +19,8 @@ final class PackFacts {
   private final Map<String, String> texts;
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  private PackFacts(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
+  private PackFacts(
+      Sheet sheet, WorkSchedule work, Language language, Drawings drawings, Seen seen) {
     this.sheet = sheet;
     this.plan = sheet.plan();
     this.words = new SheetWords(sheet);
@@ -38,7 +39,7 @@ final class PackFacts {
     values.put("outlets", outlets());
     values.put("ports", new PortFacts(sheet, words).rows());
     values.put("pins", new PortFacts(sheet, words).pins(texts));
-    values.put("holes", new HoleFacts(sheet, words, drawings).cards());
+    values.put("holes", new HoleFacts(sheet, words, drawings, seen).cards());
     values.put("runs", new RunFacts(sheet, words, drawings).cards());
     WorkFacts order = new WorkFacts(sheet, work, words, texts);
     values.put("turns", order.turns());
@@ -46,10 +47,14 @@ final class PackFacts {
     values.put("visit-proof", order.proof());
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
+    values.put("seen", seen.levels().stream().filter(Seen.Picture::inPage).toList());
+    values.put("unseen", seen.why().isEmpty() ? null : seen.why());
+    values.put("more-seen", seen.someLeftOut());
   }
 
-  static PackFacts of(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
-    return new PackFacts(sheet, work, language, drawings);
+  static PackFacts of(
+      Sheet sheet, WorkSchedule work, Language language, Drawings drawings, Seen seen) {
+    return new PackFacts(sheet, work, language, drawings, seen);
   }
 
   Map<String, Object> values() {

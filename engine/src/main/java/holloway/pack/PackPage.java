@@ -4,7 +4,7 @@ import com.github.mustachejava.DefaultMustacheFactory;
 import com.github.mustachejava.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -17,29 +17,31 @@ final class PackPage {
 
   /** For a browser: one file that fetches nothing. */
   static String screen(PackFacts facts) {
-    return fill(facts, true);
+    return fill(facts, true, resource("screen.css"));
   }
 
   /** For the PDF writer: well-formed, no script, drawings in the text. */
-  static String paper(PackFacts facts) {
-    return fill(facts, false);
+  static String paper(PackFacts facts, PaperSize paper) {
+    String size = "@page{size:%smm %smm}\n".formatted(paper.wideMm(), paper.highMm());
+    return fill(facts, false, size + resource("paper.css"));
   }
 
-  private static String fill(PackFacts facts, boolean screen) {
+  private static String fill(PackFacts facts, boolean screen, String style) {
     Map<String, Object> scope = new HashMap<>(facts.values());
     scope.put("screen", screen);
     scope.put("paper", !screen);
-    scope.put("style", resource(screen ? "screen.css" : "paper.css"));
+    scope.put("style", style);
     scope.put("script", screen ? resource("ticks.js") : "");
     StringWriter out = new StringWriter();
-    template().execute(out, scope);
+    template(screen).execute(out, scope);
     return out.toString();
   }
 
-  private static Mustache template() {
-    InputStream in = PackPage.class.getResourceAsStream("pack.html");
-    return new DefaultMustacheFactory()
-        .compile(new InputStreamReader(in, StandardCharsets.UTF_8), "pack.html");
+  /** The PDF writer reads XML, where every element is closed; HTML leaves these open. */
+  private static Mustache template(boolean screen) {
+    String text = resource("pack.html");
+    String said = screen ? text.replace(" />", ">") : text;
+    return new DefaultMustacheFactory().compile(new StringReader(said), "pack.html");
   }
 
   private static String resource(String name) {

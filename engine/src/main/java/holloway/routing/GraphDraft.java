@@ -43,8 +43,8 @@ final class GraphDraft {
   }
 
   /**
-   * An edge whose length and price come from its pieces, with the money for its cable; one that
-   * leads nowhere is dropped.
+   * An edge whose length and price come from its pieces; one that leads nowhere is dropped. The
+   * money for cable is a fare, which each kind pays by the metre.
    */
   void edge(
       int a,
@@ -68,7 +68,6 @@ final class GraphDraft {
         seen += visible ? m : 0;
       }
     }
-    price += money.cable(length);
     edges.add(
         new RouteGraph.Edge(
             edges.size(), a, b, price, length, seen, holeIds, needs, ways, List.copyOf(pieces)));
@@ -83,6 +82,7 @@ final class GraphDraft {
   }
 
   RouteGraph finish() {
-    return new RouteGraph(nodes, Dominated.without(edges, holes), holes, works, terminals);
+    return new RouteGraph(
+        nodes, Dominated.without(edges, holes), holes, works, terminals, money.fares());
   }
 }

@@ -13,20 +13,22 @@ import java.util.OptionalLong;
  * and works are indices into the lists. Prices are objective units (1/10 000 minute); lengths
  * nanometres.
  *
- * <p>A plan pays, for each run, the price of each edge it uses; and once, however many runs use
- * them: every work of a node some run passes or ends at, every work of an edge in use, and for
- * every hole in use the works of one of its methods (the same method for all runs), plus the extra
- * of the bit its cables need. A run visits no node and no hole twice.
+ * <p>A plan pays, for each run, the price of each edge it uses and its cable's fare; and once,
+ * however many runs use them: every work of a node some run passes or ends at, every work of an
+ * edge in use, and for every hole in use the works of one of its methods (the same method for all
+ * runs), plus the extra of the bit its cables need. A run visits no node and no hole twice.
  *
  * @param terminals node alternatives by end name ({@code cabinet} or outlet): all runs of one end
  *     share the alternative chosen
+ * @param fares what an edge costs a kind of cable besides its price, and which it may not use
  */
 public record RouteGraph(
     List<Node> nodes,
     List<Edge> edges,
     List<Hole> holes,
     List<Work> works,
-    Map<String, List<Integer>> terminals) {
+    Map<String, List<Integer>> terminals,
+    Fares fares) {
 
   /**
    * @param works node works: an access that must be opened (a patch), a cut-out, a zone's set-up
@@ -132,6 +134,16 @@ public record RouteGraph(
    */
   public record Work(
       int id, String name, WorkKind kind, long price, int holes, int patches, String zone) {}
+
+  /** Where every cable is alike. */
+  public RouteGraph(
+      List<Node> nodes,
+      List<Edge> edges,
+      List<Hole> holes,
+      List<Work> works,
+      Map<String, List<Integer>> terminals) {
+    this(nodes, edges, holes, works, terminals, Fares.NONE);
+  }
 
   public RouteGraph {
     nodes = List.copyOf(nodes);

@@ -17,8 +17,8 @@ import java.util.TreeMap;
 /**
  * What money adds to the objective, in its units at the hour's worth: cable by the metre, what
  * closes a hole against fire, steel over a hole near the wood's face. All of it is nothing unless a
- * price file and an hour's worth in its currency are given. Each metre is priced alike, at the mean
- * of the cables asked for, because an edge has one price for all runs.
+ * price file and an hour's worth in its currency are given. Each cable pays its own price a metre,
+ * and nothing where the price file has none for its kind.
  */
 public final class Spending {
   /** Sealant in one hole, of the 200 ml of a cartridge that end up in holes; from experience. */
@@ -35,7 +35,7 @@ public final class Spending {
           SiteKind.CEILING_AND_FLOOR,
           SiteKind.CHASE_FLOOR);
 
-  private final double perMetre;
+  private final Map<String, Double> perMetre = new TreeMap<>();
   private final long seal;
   private final long plates;
   private final List<Wall> walls;
@@ -52,22 +52,19 @@ public final class Spending {
             .map(h -> 60.0 * Effort.PER_MINUTE / h.cents())
             .orElse(0.0);
     this.walls = List.copyOf(walls);
-    perMetre = perCent * metre(request);
+    for (var run : request.runs()) {
+      double cents = prices.metreOf(run.cable()).orElse(0);
+      if (perCent * cents > 0) {
+        perMetre.put(run.cable(), perCent * cents);
+      }
+    }
     seal = Math.round(perCent * SEAL_SHARE * prices.priceOf(ShopItem.SEALANT).orElse(0));
     plates = Math.round(perCent * 2 * prices.priceOf(ShopItem.NAIL_PLATE).orElse(0));
   }
 
-  /** Cents of a metre, mean over the runs whose cable has a price. */
-  private static double metre(Request request) {
-    return request.runs().stream()
-        .flatMapToDouble(r -> request.prices().metreOf(r.cable()).stream())
-        .average()
-        .orElse(0);
-  }
-
-  /** Units for so much cable. */
-  long cable(long nm) {
-    return Math.round(perMetre * nm / 1e9);
+  /** What each kind of cable pays by the metre. */
+  Fares fares() {
+    return new Fares(perMetre, Map.of());
   }
 
   /** Units for closing a bore, whatever its size. */
@@ -95,7 +92,7 @@ public final class Spending {
 
   /** True when money adds nothing. */
   public boolean isNothing() {
-    return perMetre == 0 && seal == 0 && plates == 0;
+    return perMetre.isEmpty() && seal == 0 && plates == 0;
   }
 
   /** Units that closing a priced bore took. */

@@ -84,7 +84,8 @@ final class Bound {
     Groups groups = new Groups(task, runs);
     LeastExtra least = new LeastExtra(net, task.capacity.kindList(), runs.length);
     boolean directed =
-        groups.list.stream().allMatch(Groups.Group::rooted)
+        net.alike()
+            && groups.list.stream().allMatch(Groups.Group::rooted)
             && Places.mayDirect(net, groups.list.size(), least, runs.length);
     Places places = new Places(net, free, directed, least);
     return new Ground(runs, paid, zones, always, groups, places, fits(directed));

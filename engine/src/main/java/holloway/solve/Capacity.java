@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * What a hole costs beyond its method for the cables that pass it: the bit step, then a second
@@ -29,23 +28,40 @@ final class Capacity {
     }
   }
 
-  private record Key(int ladder, long second, List<Integer> counts) {}
+  /** A set at a place; its counts are its own and never change. */
+  private record Key(int ladder, long second, int[] counts) {
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Key k
+          && k.ladder == ladder
+          && k.second == second
+          && Arrays.equals(k.counts, counts);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * Arrays.hashCode(counts) + ladder) + Long.hashCode(second);
+    }
+  }
 
   /** A bore that takes so many takes any number an order can have. */
   private static final int MANY = 1 << 17;
-
-  private record Alike(int kind, int diameterMm) {}
 
   private final Network net;
   private final List<Cable> kinds;
   private final int[] ladderOf;
   private final List<List<RouteGraph.Step>> ladders = new ArrayList<>();
   private final Map<Key, Bores> known = new HashMap<>();
-  private final Map<Alike, Integer> mostAlike = new HashMap<>();
+
+  /** By kind and millimetres: how many of the kind fit, −1 where nobody asked yet. */
+  private final int[][] mostAlike;
+
+  private final SetFit mixed;
 
   Capacity(Network net, List<Cable> kinds) {
     this.net = net;
     this.kinds = List.copyOf(kinds);
+    mixed = new SetFit(this.kinds);
     Map<List<RouteGraph.Step>, Integer> ids = new HashMap<>();
     ladderOf = new int[net.graph.holes().size()];
     for (RouteGraph.Hole h : net.graph.holes()) {
@@ -55,6 +71,16 @@ final class Capacity {
         ladders.add(h.steps());
       }
       ladderOf[h.id()] = id;
+    }
+    int widest =
+        ladders.stream()
+            .flatMap(List::stream)
+            .mapToInt(RouteGraph.Step::diameterMm)
+            .max()
+            .orElse(0);
+    mostAlike = new int[kinds.size()][widest + 1];
+    for (int[] known : mostAlike) {
+      Arrays.fill(known, -1);
     }
   }
 
@@ -71,12 +97,10 @@ final class Capacity {
   Bores bores(int hole, int[] counts) {
     RouteGraph.Hole h = net.graph.holes().get(hole);
     long second = h.second().isPresent() ? net.secondPrice(h) : -1;
-    List<Integer> set = Arrays.stream(counts).boxed().toList();
-    Key key = new Key(ladderOf[hole], second, set);
-    Bores found = known.get(key);
+    Bores found = known.get(new Key(ladderOf[hole], second, counts));
     if (found == null) {
       found = work(ladders.get(ladderOf[hole]), second, counts);
-      known.put(key, found);
+      known.put(new Key(ladderOf[hole], second, counts.clone()), found);
     }
     return found;
   }
@@ -92,47 +116,49 @@ final class Capacity {
     return second < 0 ? Bores.NONE_FITS : split(steps, second, counts);
   }
 
-  /** Tries every way to share the set between two bores, first kind varying slowest. */
+  /**
+   * Tries every way to share the set between two bores, first kind varying slowest; from the middle
+   * on the same ways come again with the bores changed round.
+   */
   private Bores split(List<RouteGraph.Step> steps, long second, int[] counts) {
     Bores best = Bores.NONE_FITS;
     int[] left = new int[counts.length];
-    boolean more = true;
-    while (more) {
-      int[] rest = new int[counts.length];
-      for (int i = 0; i < counts.length; i++) {
-        rest[i] = counts[i] - left[i];
-      }
+    int[] rest = counts.clone();
+    while (Arrays.compare(left, rest) <= 0) {
       RouteGraph.Step a = smallest(steps, left);
-      RouteGraph.Step b = smallest(steps, rest);
+      RouteGraph.Step b = a == null ? null : smallest(steps, rest);
       if (a != null && b != null) {
         long extra = Math.addExact(Math.addExact(a.extra(), b.extra()), second);
         if (extra < best.extra()) {
           best = new Bores(extra, a.diameterMm(), b.diameterMm());
         }
       }
-      more = next(left, counts);
+      next(left, counts);
+      for (int i = 0; i < counts.length; i++) {
+        rest[i] = counts[i] - left[i];
+      }
     }
     return best;
   }
 
-  private static boolean next(int[] left, int[] most) {
+  /** Counts on; after the last way comes the first again. */
+  private static void next(int[] left, int[] most) {
     for (int i = left.length - 1; i >= 0; i--) {
       if (left[i] < most[i]) {
         left[i]++;
-        return true;
+        return;
       }
       left[i] = 0;
     }
-    return false;
   }
 
   private RouteGraph.Step smallest(List<RouteGraph.Step> steps, int[] counts) {
-    int[] some = IntStream.range(0, counts.length).filter(k -> counts[k] > 0).toArray();
+    int only = onlyKind(counts);
     for (RouteGraph.Step s : steps) {
       boolean fits =
-          some.length == 1
-              ? counts[some[0]] <= most(some[0], s.diameterMm())
-              : Fit.fits(cables(counts), s.diameterMm());
+          only >= 0
+              ? counts[only] <= most(only, s.diameterMm())
+              : mixed.fits(counts, s.diameterMm());
       if (fits) {
         return s;
       }
@@ -140,18 +166,27 @@ final class Capacity {
     return null;
   }
 
-  private List<Cable> cables(int[] counts) {
-    List<Cable> out = new ArrayList<>();
+  /** The kind of a set of one kind, else −1. */
+  private static int onlyKind(int[] counts) {
+    int only = -1;
     for (int k = 0; k < counts.length; k++) {
-      out.addAll(Collections.nCopies(counts[k], kinds.get(k)));
+      if (counts[k] > 0) {
+        if (only >= 0) {
+          return -1;
+        }
+        only = k;
+      }
     }
-    return out;
+    return only;
   }
 
   /** How many of one kind a bore takes. */
   private int most(int kind, int diameterMm) {
-    return mostAlike.computeIfAbsent(
-        new Alike(kind, diameterMm), a -> mostAlike(kinds.get(kind), diameterMm));
+    int[] known = mostAlike[kind];
+    if (known[diameterMm] < 0) {
+      known[diameterMm] = mostAlike(kinds.get(kind), diameterMm);
+    }
+    return known[diameterMm];
   }
 
   /** Where some do not fit, no more do: the step to the first that do not is halved. */

@@ -78,7 +78,7 @@ final class Draft {
     useNode(path.start(), 1);
     for (int arc : path.arcs()) {
       int e = arc >> 1;
-      price = Math.addExact(price, net.price[e]);
+      price = Math.addExact(price, net.travel(e, d.kind()));
       if (edgeUse[e]++ == 0) {
         use(net.edgeWorks[e], 1);
       }
@@ -100,7 +100,7 @@ final class Draft {
     useNode(path.start(), -1);
     for (int arc : path.arcs()) {
       int e = arc >> 1;
-      price -= net.price[e];
+      price -= net.travel(e, d.kind());
       if (--edgeUse[e] == 0) {
         use(net.edgeWorks[e], -1);
       }

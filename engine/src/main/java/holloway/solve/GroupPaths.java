@@ -221,11 +221,11 @@ final class GroupPaths {
     if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
       return Network.SHUT;
     }
-    long sum = groups.get(group).runs().length * net.price[e];
+    long sum = travelOf(arc, group);
     for (int h : net.edgeHoles[e]) {
       sum = Math.min(Network.SHUT, sum + holePrice[group][h]);
     }
-    return sum;
+    return Math.min(Network.SHUT, sum);
   }
 
   private void priceStale(int group, long[] units, Desk desk) {
@@ -263,7 +263,9 @@ final class GroupPaths {
 
   /** Travel of all runs of the group. */
   long travelOf(int arc, int group) {
-    return groups.get(group).runs().length * net.price[arc >> 1];
+    Groups.Group g = groups.get(group);
+    long one = net.travel(arc >> 1, g.kind());
+    return one >= Network.SHUT ? one : one * g.runs().length;
   }
 
   /** What a hole costs at these units by its cheapest method that is not shut. */
@@ -291,7 +293,7 @@ final class GroupPaths {
     if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
       return Network.SHUT;
     }
-    long sum = groups.get(group).runs().length * net.price[e] + sum(places.arcPlaces[arc], units);
+    long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
     int[] holes = net.edgeHoles[e];
     int[][][] own = places.ownHolePlaces[arc];
     for (int i = 0; i < holes.length; i++) {

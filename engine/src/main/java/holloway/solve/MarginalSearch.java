@@ -115,7 +115,7 @@ final class MarginalSearch {
   Path leading(int[] others, int run) {
     long[] kept = penalty;
     penalty = new long[net.edges];
-    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + others.length * net.price[e]);
+    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + travel(others, e));
     company = new int[task.capacity.kinds()];
     for (int k : others) {
       company[k]++;
@@ -126,6 +126,14 @@ final class MarginalSearch {
     company = new int[0];
     refresh();
     return p;
+  }
+
+  private long travel(int[] kinds, int e) {
+    long sum = 0;
+    for (int k : kinds) {
+      sum = Math.min(Network.SHUT, sum + net.travel(e, k));
+    }
+    return sum;
   }
 
   Path find(int run, int[] from, int[] to) {
@@ -229,7 +237,7 @@ final class MarginalSearch {
 
   private void extraEdge(int e) {
     for (int kind = 0; kind < edgeExtra.length; kind++) {
-      long sum = 0;
+      long sum = net.fare[kind][e];
       for (int h : net.edgeHoles[e]) {
         sum = Math.min(Network.SHUT, sum + holeExtra[kind][h]);
       }

@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import holloway.catalog.Cable;
 import holloway.hollow.Way;
 import holloway.request.Profile;
 import holloway.routing.RouteGraph;
@@ -30,6 +31,12 @@ final class Network {
   final int[] arcs;
   final int[] head;
   final long[] price;
+
+  /**
+   * By cable kind of the order, then edge: besides its price; {@link #SHUT} where it may not go.
+   */
+  final long[][] fare;
+
   final int[][] nodeWorks;
   final int[][] edgeWorks;
   final int[][] edgeHoles;
@@ -44,7 +51,7 @@ final class Network {
   final int[][] holeEdges;
   final int[][] workEdges;
 
-  Network(RouteGraph graph, Profile profile, Set<String> bans) {
+  Network(RouteGraph graph, Profile profile, Set<String> bans, List<Cable> kinds) {
     this.graph = graph;
     this.profile = profile;
     nodes = graph.nodes().size();
@@ -58,6 +65,7 @@ final class Network {
             .toArray(int[][][]::new);
     workPrice = graph.works().stream().mapToLong(this::priceOf).toArray();
     price = graph.edges().stream().mapToLong(this::priceOf).toArray();
+    fare = kinds.stream().map(this::fares).toArray(long[][]::new);
     Bans banned = new Bans(graph, bans);
     workShut = banned.works();
     edgeShut = banned.edges();
@@ -78,6 +86,23 @@ final class Network {
   /** Millimetres times 10^6 are nanometres, so the shortest profile adds the length itself. */
   private long priceOf(RouteGraph.Edge e) {
     return profile == Profile.SHORTEST ? Math.addExact(e.price(), e.length()) : e.price();
+  }
+
+  private long[] fares(Cable kind) {
+    return graph.edges().stream()
+        .mapToLong(
+            e -> graph.fares().mayNot(kind.kind(), e) ? SHUT : graph.fares().of(kind.kind(), e))
+        .toArray();
+  }
+
+  /** What an edge costs one cable, works and holes apart. */
+  long travel(int edge, int kind) {
+    return Math.min(SHUT, price[edge] + fare[kind][edge]);
+  }
+
+  /** All cables pay the same everywhere and may go to the same places. */
+  boolean alike() {
+    return Arrays.stream(fare).allMatch(f -> Arrays.equals(f, fare[0]));
   }
 
   /** What a second bore costs on the profile's scale. */
@@ -126,6 +151,11 @@ final class Network {
     }
     for (long p : workPrice) {
       g = gcd(g, p);
+    }
+    for (long[] kind : fare) {
+      for (long p : kind) {
+        g = p < SHUT ? gcd(g, p) : g;
+      }
     }
     for (RouteGraph.Hole h : graph.holes()) {
       g = h.second().isPresent() ? gcd(g, secondPrice(h)) : g;

@@ -3,6 +3,7 @@ package holloway.solve;
 import holloway.geometry.Point3;
 import holloway.routing.RouteGraph;
 import holloway.routing.RouteGraphView;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -15,15 +16,23 @@ final class Reach {
   private static final int MOST_PLACES = 5;
 
   private final Task task;
-  private final ConnectivityInspector<Integer, Integer> joined;
+
+  /** By cable kind; one for all where each may go everywhere. */
+  private final List<ConnectivityInspector<Integer, Integer>> joined = new ArrayList<>();
 
   Reach(Task task) {
     this.task = task;
     Network net = task.net;
     boolean[] open = passable(net);
-    joined =
-        new ConnectivityInspector<>(
-            RouteGraphView.of(net.graph, net.price, e -> !net.edgeShut[e] && open[e]));
+    boolean one = net.fare.length == 0 || net.alike();
+    for (long[] fare : one ? new long[][] {all(net)} : net.fare) {
+      joined.add(
+          new ConnectivityInspector<>(
+              RouteGraphView.of(
+                  net.graph,
+                  net.price,
+                  e -> !net.edgeShut[e] && open[e] && fare[e] < Network.SHUT)));
+    }
   }
 
   /** An edge whose works are shut or one of whose holes has no method left leads nowhere. */
@@ -49,10 +58,18 @@ final class Reach {
     return IntStream.range(0, task.runs()).filter(this::joined).toArray();
   }
 
+  private static long[] all(Network net) {
+    return net.fare.length == 0 ? new long[net.edges] : net.fare[0];
+  }
+
+  private ConnectivityInspector<Integer, Integer> of(int run) {
+    return joined.get(joined.size() == 1 ? 0 : task.demands[run].kind());
+  }
+
   private boolean joined(int run) {
     for (int a : task.ends[task.demands[run].from()]) {
       for (int b : task.ends[task.demands[run].to()]) {
-        if (joined.pathExists(a, b)) {
+        if (of(run).pathExists(a, b)) {
           return true;
         }
       }
@@ -64,7 +81,7 @@ final class Reach {
   List<String> nearest(int run) {
     Set<Integer> got = new TreeSet<>();
     for (int a : task.ends[task.demands[run].from()]) {
-      got.addAll(joined.connectedSetOf(a));
+      got.addAll(of(run).connectedSetOf(a));
     }
     List<Point3> wanted =
         IntStream.of(task.ends[task.demands[run].to()])

@@ -23,13 +23,13 @@ final class Task {
 
   Task(RouteGraph graph, Order order) {
     this.order = order;
-    net = new Network(graph, order.profile(), order.bans());
     List<Cable> kinds =
         order.runs().stream()
             .map(Order.Wanted::cable)
             .distinct()
             .sorted(Comparator.comparing(Cable::kind))
             .toList();
+    net = new Network(graph, order.profile(), order.bans(), kinds);
     capacity = new Capacity(net, kinds);
     TreeSet<String> names = new TreeSet<>();
     order.runs().forEach(r -> names.addAll(List.of(r.from(), r.to())));

@@ -5,13 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.pipeline.Answers;
 import holloway.pipeline.Pipeline;
-import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
-import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.report.AcceptText;
 import holloway.support.Chain;
+import holloway.support.Rough;
 import holloway.survey.UnaccountedSpace;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,9 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Feature("space that nothing accounts for")
 class OpenShaftTest {
-  private static final PlanSettings QUICK =
-      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-
   /** The hall is 7.3 m long; the rooms north of it are 3 m and 3.7 m: 600 mm are left. */
   private static final String HOUSE =
       """
@@ -68,7 +64,7 @@ class OpenShaftTest {
 
   private Answers.Planned planned(String text) throws IOException {
     Path file = Files.writeString(dir.resolve("gap.yaml"), text);
-    Answers.Planned p = new Pipeline(Progress.SILENT).plan(file, QUICK);
+    Answers.Planned p = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
     assertEquals(List.of(), p.refusals());
     return p;
   }

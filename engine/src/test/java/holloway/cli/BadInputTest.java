@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import holloway.support.Rough;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.io.RandomAccessFile;
@@ -240,6 +241,6 @@ class BadInputTest {
 
   @Test
   void mutantsOfTheSamplesArePlannedOrRefused() throws Exception {
-    mutants(40, 4_711, "plan", "--effort", "quick");
+    mutants(40, 4_711, "plan", Rough.WORDS);
   }
 }

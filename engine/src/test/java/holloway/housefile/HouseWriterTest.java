@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.pipeline.Pipeline;
-import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
-import holloway.pipeline.Thoroughness;
 import holloway.plan.PlanJson;
 import holloway.support.Differences;
 import holloway.support.RandomHouseText;
+import holloway.support.Rough;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,9 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A house that is written and read again is the same house, and has the same plan. */
 class HouseWriterTest {
-  private static final PlanSettings QUICK =
-      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-
   @TempDir Path folder;
 
   private Path put(String place, String name, String text) throws Exception {
@@ -63,7 +59,7 @@ class HouseWriterTest {
 
   /** Fingerprints and lines of the file are of the text, not of the house. */
   private static String plan(Path house) {
-    String json = PlanJson.write(new Pipeline(Progress.SILENT).plan(house, QUICK).plan());
+    String json = PlanJson.write(new Pipeline(Progress.SILENT).plan(house, Rough.SETTINGS).plan());
     return json.replaceAll("\"sha256\" ?: ?\"[0-9a-f]+\"", "\"sha256\": \"\"")
         .replaceAll("\\.yaml:\\d+(:\\d+)?", ".yaml");
   }

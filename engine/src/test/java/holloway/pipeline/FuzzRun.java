@@ -3,6 +3,7 @@ package holloway.pipeline;
 import holloway.cli.Holloway;
 import holloway.fuzz.Mutants;
 import holloway.fuzz.Mutants.Mutant;
+import holloway.support.Rough;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -92,7 +93,7 @@ public final class FuzzRun {
     if (sound++ % deepEvery == 0) {
       deep();
       if (deep++ % planEvery == 0) {
-        List<String> how = new ArrayList<>(List.of("--effort", "quick"));
+        List<String> how = new ArrayList<>(List.of(Rough.WORDS));
         how.add(json ? "--json" : "--steps");
         said(number, m, PLANNED, "plan", how);
         planned++;

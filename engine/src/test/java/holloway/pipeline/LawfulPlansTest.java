@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.plan.Plan;
 import holloway.support.RandomHouseText;
+import holloway.support.Rough;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -21,9 +21,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  * could have been avoided. What hangs on a place that the person asked for is no hole's finding.
  */
 class LawfulPlansTest {
-  private static final PlanSettings QUICK =
-      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-
   @ParameterizedTest
   @ValueSource(strings = {"alder-lane", "quince-ranch", "plumb-corner", "tin-street"})
   void ofTheSamples(String sample) {
@@ -49,7 +46,7 @@ class LawfulPlansTest {
 
   /** How many holes the plan makes, none of them against the law. */
   private static int holes(Path house) {
-    Plan plan = new Pipeline(Progress.SILENT).plan(house, QUICK).plan();
+    Plan plan = new Pipeline(Progress.SILENT).plan(house, Rough.SETTINGS).plan();
     Set<String> made = plan.holes().stream().map(Plan.PlannedHole::id).collect(Collectors.toSet());
     List<Plan.FindingLine> broken = new ArrayList<>(plan.findings());
     broken.removeIf(f -> !f.breaksLaw() || !made.contains(f.place()));

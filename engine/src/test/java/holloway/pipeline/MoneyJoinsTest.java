@@ -84,6 +84,29 @@ class MoneyJoinsTest {
     }
   }
 
+  /** A metre of cat6 is 1 USD, one of cat5e half, and fibre without a price costs nothing. */
+  @Test
+  void eachRunPaysItsOwnCable() throws Exception {
+    String mixed = HOUSE.replace("[cat6, cat6]", "[cat6, cat5e, om4]");
+    Path house = Files.writeString(folder.resolve("mixed.yaml"), mixed + HOUR);
+    Path list =
+        Files.writeString(
+            folder.resolve("mixed-prices.yaml"),
+            "prices: invented\ncurrency: USD\n"
+                + "boxes: { cat6: { 100 m: 100 }, cat5e: { 100 m: 50 } }\nitems: { sealant: 20 }\n");
+    PlanSettings by = PlanSettings.by(Optional.of(list), Optional.empty());
+    Answers.Planned p = new Pipeline(Progress.SILENT).plan(house, by);
+    assertEquals(List.of(), p.refusals());
+    double cables = 0;
+    for (Plan.PlannedRun r : p.plan().runs()) {
+      cables += r.routeM() * (r.cable().equals("cat6") ? 1 : r.cable().equals("cat5e") ? 0.5 : 0);
+    }
+    Plan.Totals t = p.plan().totals();
+    assertEquals(cables + t.holes(), t.objective() / 10_000.0 - t.minutes(), 0.001);
+    Path file = Files.writeString(folder.resolve("mixed.json"), PlanJson.write(p.plan()));
+    assertEquals(List.of(), new Pipeline(Progress.SILENT).referee(house, file, by).refusals());
+  }
+
   @Test
   void dearCableGoesTheShortWay() throws Exception {
     Plan cheap = plan(HOUR, true).plan();

@@ -9,6 +9,7 @@ import holloway.report.Ink;
 import holloway.report.PlanText;
 import holloway.report.Sheet;
 import holloway.support.Chain;
+import holloway.support.Rough;
 import holloway.support.ShuffledKeys;
 import holloway.support.TriedHouses;
 import java.nio.file.Files;
@@ -17,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,9 +27,6 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dholloway.seeds=N} tries all samples and the random houses 1 to N.
  */
 class PlanKeyOrderTest {
-  private static final PlanSettings QUICK =
-      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-
   @TempDir Path folder;
 
   @Test
@@ -69,7 +66,7 @@ class PlanKeyOrderTest {
   /** All that a plan prints: its JSON with hole cards and outlets, and its text. */
   private String answer(String text) throws Exception {
     Path file = Files.writeString(folder.resolve("house.yaml"), text);
-    Answers.Planned a = new Pipeline(Progress.SILENT).plan(file, QUICK);
+    Answers.Planned a = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request());
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.plan.PlanJson;
 import holloway.support.RandomHouseText;
 import holloway.support.RandomHouseText.Shape;
+import holloway.support.Rough;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ class RandomHousesTest {
 
   @Property(tries = 14, seed = "20261125", shrinking = ShrinkingMode.OFF)
   void everyPlanIsAcceptedAndHangsTogether(@ForAll("shapes") Shape shape) throws Exception {
-    Looked looked = look(shape, shape.seed() % 4 == 0);
+    Looked looked = look(shape, shape.seed() % 4 == 0, Rough.SETTINGS);
     assertTrue(looked.faults.isEmpty(), String.join("\n", looked.faults));
   }
 
@@ -56,7 +57,7 @@ class RandomHousesTest {
     List<String> faults = new ArrayList<>();
     int routed = 0;
     for (long seed = 1; seed <= last; seed++) {
-      Looked looked = look(Shape.of(seed), false);
+      Looked looked = look(Shape.of(seed), false, QUICK);
       faults.addAll(looked.faults);
       routed += looked.routed;
     }
@@ -66,12 +67,12 @@ class RandomHousesTest {
 
   private record Looked(int routed, List<String> faults) {}
 
-  private static Looked look(Shape shape, boolean twice) throws Exception {
+  private static Looked look(Shape shape, boolean twice, PlanSettings how) throws Exception {
     List<String> faults = new ArrayList<>();
     Path house = Files.createTempFile("random", ".yaml");
     try {
       Files.writeString(house, RandomHouseText.of(shape));
-      Answers.Planned planned = new Pipeline(Progress.SILENT).plan(house, QUICK);
+      Answers.Planned planned = new Pipeline(Progress.SILENT).plan(house, how);
       planned.refusals().forEach(f -> faults.add(shape + " refused: " + f));
       String text = PlanJson.write(planned.plan());
       JsonNode plan = new ObjectMapper().readTree(text);
@@ -80,7 +81,7 @@ class RandomHousesTest {
         faults.add(shape + ": some of the runs are neither planned nor unrouted");
       }
       if (twice) {
-        String again = PlanJson.write(new Pipeline(Progress.SILENT).plan(house, QUICK).plan());
+        String again = PlanJson.write(new Pipeline(Progress.SILENT).plan(house, how).plan());
         assertEquals(text, again, shape + ": the second plan differs");
       }
       return new Looked(plan.get("runs").size(), faults);

@@ -8,9 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.plan.PlanJson;
 import holloway.support.Respelled;
+import holloway.support.Rough;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,9 +22,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  * the plan is made from: what is solid, what is hollow, where can be bored.
  */
 class SpelledTest {
-  private static final PlanSettings QUICK =
-      new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-
   @TempDir Path folder;
 
   private static String sample(String name) throws Exception {
@@ -39,7 +36,7 @@ class SpelledTest {
 
   private String planJson(String text) throws Exception {
     Path file = Files.writeString(folder.resolve("house.yaml"), text);
-    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, QUICK);
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
     ObjectNode tree = PlanJson.toTree(planned.plan());
     assertNotNull(tree.remove("inputs"));
     return tree.toPrettyString();

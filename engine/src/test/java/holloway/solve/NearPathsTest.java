@@ -19,7 +19,7 @@ class NearPathsTest {
   private record Case(String seed, Network net, long[] lengths, int from, int to) {
     static Case of(long seed, int least) {
       RandomGraph r = new RandomGraph(seed, 40, 90, 1, Profile.LEAST_WORK);
-      Network net = new Network(r.graph, Profile.LEAST_WORK, Set.of());
+      Network net = new Network(r.graph, Profile.LEAST_WORK, Set.of(), List.of());
       Random random = new Random(seed);
       long[] lengths = new long[2 * net.edges];
       Arrays.setAll(

@@ -3,6 +3,7 @@ package holloway.solve;
 import holloway.catalog.Cable;
 import holloway.hollow.WorkKind;
 import holloway.request.Profile;
+import holloway.routing.Fares;
 import holloway.routing.RouteGraph;
 import holloway.routing.RouteGraph.Step;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Small random graphs with everything a house has: zones, patches, shared methods, bit steps. */
 final class RandomGraph {
@@ -22,6 +24,21 @@ final class RandomGraph {
   private final GraphBuilder b = new GraphBuilder();
   private int[] patches;
   private int[] zones;
+
+  /** The same graph where metres of the kinds cost unlike, and one kind may not use some edges. */
+  RouteGraph unlike() {
+    Set<Integer> shut = new TreeSet<>();
+    for (RouteGraph.Edge e : graph.edges()) {
+      if (e.id() % 5 == 0) {
+        shut.add(e.id());
+      }
+    }
+    Fares fares =
+        new Fares(
+            Map.of("cat6a", 20_000.0, "cat6", 5_000.0, "om4", 50_000.0), Map.of("cat6a", shut));
+    return new RouteGraph(
+        graph.nodes(), graph.edges(), graph.holes(), graph.works(), graph.terminals(), fares);
+  }
 
   RandomGraph(long seed, int nodes, int extraEdges, int runs, Profile profile) {
     random = new Random(seed);

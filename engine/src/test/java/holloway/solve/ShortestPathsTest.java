@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holloway.request.Profile;
 import holloway.routing.RouteGraphView;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.jgrapht.Graph;
@@ -16,7 +17,7 @@ class ShortestPathsTest {
   void distancesAreThoseOfJGraphT() {
     for (long seed = 1; seed <= 40; seed++) {
       RandomGraph r = new RandomGraph(seed, 60, 150, 1, Profile.LEAST_WORK);
-      Network net = new Network(r.graph, Profile.LEAST_WORK, Set.of());
+      Network net = new Network(r.graph, Profile.LEAST_WORK, Set.of(), List.of());
       Random random = new Random(seed);
       long[] weight = random.longs(net.edges, 0, 1_000_000).toArray();
       Graph<Integer, Integer> view = RouteGraphView.of(r.graph, weight, e -> !net.edgeShut[e]);

@@ -1,0 +1,130 @@
+package holloway.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The page of the pack in a real browser, under a reader of HTML and one of WCAG: {@code .ci/web}
+ * says what each saw.
+ */
+class PackInBrowserTest {
+  /** Set where the page has to be looked at: missing tools are then a failure. */
+  private static final String MUST = "HOLLOWAY_WEB_MUST";
+
+  private static final Path TOOLS = Path.of("..", ".ci", "web").toAbsolutePath().normalize();
+
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @EnumSource
+  void theBrowserAndTheCheckersFindNothing(Language language) throws Exception {
+    orSkip();
+    Path page = folder.resolve("index.html");
+    Files.write(page, PackedHouse.files(language, PaperSize.A4).get("index.html"));
+    JsonNode seen = look(page);
+    assertNothing(seen.get("requests"), "fetched");
+    assertNothing(seen.get("console"), "on the console");
+    assertNothing(seen.get("phone"), "cut off or hidden at 360 px");
+    assertNothing(seen.get("print").get("a4"), "cut off on A4");
+    assertNothing(seen.get("print").get("letter"), "cut off on Letter");
+    assertNothing(seen.get("html"), "wrong in the HTML");
+    assertNothing(seen.get("narrow").get("violations"), "not accessible, at 360 px");
+    for (String scheme : List.of("light", "dark")) {
+      assertTrue(seen.get(scheme).get("passes").asInt() > 30, "rules that looked at something");
+      assertNothing(seen.get(scheme).get("violations"), "not accessible, " + scheme);
+      assertNothing(seen.get(scheme).get("incomplete"), "left to the eye, " + scheme);
+    }
+    assertNotEquals(seen.get("light").get("ground"), seen.get("dark").get("ground"));
+    remembers(seen.get("kept"));
+    PrintedPages.within(Files.readAllBytes(folder.resolve("a4.pdf")), PaperSize.A4);
+    PrintedPages.within(Files.readAllBytes(folder.resolve("letter.pdf")), PaperSize.LETTER);
+  }
+
+  /** A hole and something to buy were ticked, a note was written, and the page was read again. */
+  private static void remembers(JsonNode kept) {
+    assertEquals(List.of(), words(kept.get("before").get("ticked")));
+    assertEquals("0", kept.get("before").get("done").asText());
+    JsonNode after = kept.get("after");
+    assertEquals(kept.get("set"), after);
+    assertEquals(2, new TreeSet<>(words(after.get("ticked"))).size());
+    assertEquals("2", after.get("done").asText());
+    assertEquals("pipe, 40 mm left \"of\" <b>", after.get("notes").get(0).get(1).asText());
+  }
+
+  private static void assertNothing(JsonNode list, String what) {
+    assertEquals(List.of(), words(list), what);
+  }
+
+  private static List<String> words(JsonNode list) {
+    List<String> out = new ArrayList<>();
+    list.forEach(n -> out.add(n.asText()));
+    return out;
+  }
+
+  private JsonNode look(Path page) throws IOException, InterruptedException {
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    Path said = folder.resolve("said.json");
+    Path script = TOOLS.resolve("check.mjs");
+    Process p =
+        new ProcessBuilder(
+                "node", script.toString(), page.toString(), folder.toString(), java.toString())
+            .redirectOutput(said.toFile())
+            .redirectError(folder.resolve("errors.txt").toFile())
+            .start();
+    boolean ended = p.waitFor(120, TimeUnit.SECONDS);
+    p.destroyForcibly();
+    assertTrue(ended && p.exitValue() == 0, () -> "the script failed: " + errors());
+    return new ObjectMapper().readTree(said.toFile());
+  }
+
+  private String errors() {
+    try {
+      return Files.readString(folder.resolve("errors.txt"));
+    } catch (IOException e) {
+      return e.toString();
+    }
+  }
+
+  private static void orSkip() {
+    String lacks =
+        !onPath("node")
+            ? "node is missing"
+            : !onPath("chromium") && !onPath("chromium-browser") && !onPath("google-chrome")
+                ? "Chromium is missing"
+                : !Files.isDirectory(TOOLS.resolve("node_modules"))
+                    ? "run npm install in .ci/web first"
+                    : "";
+    String must = System.getenv(MUST);
+    if (!lacks.isEmpty() && must != null && !must.isEmpty()) {
+      throw new AssertionError(MUST + " is set, and: " + lacks);
+    }
+    if (!lacks.isEmpty()) {
+      System.err.println("the pack's page is not tested in a browser: " + lacks);
+    }
+    Assumptions.assumeTrue(lacks.isEmpty(), lacks);
+  }
+
+  private static boolean onPath(String program) {
+    for (String dir : System.getenv("PATH").split(java.io.File.pathSeparator)) {
+      if (Files.isExecutable(Path.of(dir).resolve(program))) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
