@@ -32,6 +32,7 @@ final class Tell {
     out.put("step", t.shown.step().orElse(-1));
     out.put("page", t.shown.page().name().toLowerCase(java.util.Locale.ROOT));
     out.put("light", t.shown.light());
+    out.put("both", t.both);
     out.put("type", t.shown.type());
     out.put("fat", t.shown.fat());
     out.put("help", t.shown.help());
