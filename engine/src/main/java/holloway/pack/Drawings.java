@@ -25,9 +25,19 @@ import java.util.function.UnaryOperator;
  */
 record Drawings(
     List<Drawing> levels, Map<String, Drawing> holes, Map<String, Drawing> runs, Drawing cabinet) {
-  static Drawings of(Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts) {
+  static Drawings of(Sheet sheet, Map<String, List<HoleView>> views, Spoken spoken) {
+    Map<String, String> texts = Language.ENGLISH.texts();
     return new Drawings(
-        levels(sheet), holes(sheet, views, texts), runs(sheet), cabinet(sheet, texts));
+        levels(sheet, spoken).stream().map(spoken::drawing).toList(),
+        each(holes(sheet, views, texts), spoken),
+        each(runs(sheet), spoken),
+        cabinet(sheet, texts, spoken));
+  }
+
+  private static Map<String, Drawing> each(Map<String, Drawing> drawings, Spoken spoken) {
+    Map<String, Drawing> out = new LinkedHashMap<>();
+    drawings.forEach((id, d) -> out.put(id, spoken.drawing(d)));
+    return out;
   }
 
   /** In the order in which they are shown. */
@@ -39,9 +49,9 @@ record Drawings(
     return out;
   }
 
-  private static List<Drawing> levels(Sheet sheet) {
+  private static List<Drawing> levels(Sheet sheet, Spoken spoken) {
     List<Drawing> out = new ArrayList<>();
-    FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system())
+    FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system(), spoken::text)
         .forEach(
             (name, svg) -> out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
     return out;
@@ -78,14 +88,15 @@ record Drawings(
     return out;
   }
 
-  private static Drawing cabinet(Sheet sheet, Map<String, String> texts) {
+  private static Drawing cabinet(Sheet sheet, Map<String, String> texts, Spoken spoken) {
     List<CabinetFront.Port> ports = new ArrayList<>();
     for (Label l : Labels.of(sheet.plan(), sheet.request(), sheet.placed())) {
       // The panel's letter stands before the port: 1A-A03.
       String panel = l.port() > 0 ? l.id().substring(l.id().indexOf('-') + 1).substring(0, 1) : "";
-      ports.add(new CabinetFront.Port(panel, l.port(), l.id(), l.to(), l.spare()));
+      ports.add(new CabinetFront.Port(panel, l.port(), l.id(), spoken.text(l.to()), l.spare()));
     }
+    // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    return new Drawing("cabinet.svg", title, CabinetFront.of(ports, title));
+    return new Drawing("cabinet.svg", title, CabinetFront.of(ports, spoken.text(title)));
   }
 }

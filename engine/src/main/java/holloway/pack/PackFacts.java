@@ -17,15 +17,17 @@ final class PackFacts {
   private final Plan plan;
   private final SheetWords words;
   private final Map<String, String> texts;
+  private final Spoken spoken;
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  private PackFacts(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
+  private PackFacts(Sheet sheet, WorkSchedule work, Spoken spoken, Drawings drawings) {
     this.sheet = sheet;
+    this.spoken = spoken;
     this.plan = sheet.plan();
     this.words = new SheetWords(sheet);
-    this.texts = language.texts();
-    values.put("t", texts);
-    values.put("lang", language.code());
+    this.texts = Language.ENGLISH.texts();
+    values.put("t", spoken.language().texts());
+    values.put("lang", spoken.language().code());
     values.put("house", plan.house());
     values.put("drawings", drawings.levels());
     values.put("front", drawings.cabinet());
@@ -40,7 +42,7 @@ final class PackFacts {
     values.put("pins", new PortFacts(sheet, words).pins(texts));
     values.put("holes", new HoleFacts(sheet, words, drawings).cards());
     values.put("runs", new RunFacts(sheet, words, drawings).cards());
-    WorkFacts order = new WorkFacts(sheet, work, words, texts);
+    WorkFacts order = new WorkFacts(sheet, work, words, texts, spoken.language().texts());
     values.put("turns", order.turns());
     values.put("visits", order.visits());
     values.put("visit-proof", order.proof());
@@ -48,12 +50,12 @@ final class PackFacts {
     values.put("inputs", plan.inputs());
   }
 
-  static PackFacts of(Sheet sheet, WorkSchedule work, Language language, Drawings drawings) {
-    return new PackFacts(sheet, work, language, drawings);
+  static PackFacts of(Sheet sheet, WorkSchedule work, Spoken spoken, Drawings drawings) {
+    return new PackFacts(sheet, work, spoken, drawings);
   }
 
   Map<String, Object> values() {
-    return values;
+    return spoken.page(values);
   }
 
   private void totals() {
