@@ -11,6 +11,7 @@ import { HtmlValidate } from 'html-validate';
 const need = createRequire(import.meta.url);
 const [page, out, java] = [resolve(process.argv[2]), resolve(process.argv[3]), process.argv[4]];
 const address = pathToFileURL(page).href;
+const WIDE = { width: 1024, height: 800 };
 const PHONE = { width: 360, height: 740, deviceScaleFactor: 1, isMobile: true, hasTouch: true };
 // Inside the margins that the page's own style states for print, in CSS pixels.
 const SHEETS = { a4: 182, letter: 187.9 };
@@ -90,8 +91,8 @@ async function printed(tab) {
 }
 
 /** What the accessibility checker finds; an answer without a single pass would mean that it saw nothing. */
-async function accessible(tab, scheme) {
-  await tab.setViewport(PHONE);
+async function accessible(tab, scheme, view) {
+  await tab.setViewport(view);
   await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
   const ground = await tab.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   await tab.evaluate(readFileSync(need.resolve('axe-core/axe.min.js'), 'utf8'));
@@ -128,8 +129,10 @@ try {
   const tab = await open(browser, told);
   told.phone = await tab.evaluate(cutOff, PHONE.width);
   told.kept = await remembered(tab);
-  told.light = await accessible(tab, 'light');
-  told.dark = await accessible(tab, 'dark');
+  // Colours of what is scrolled out of sight cannot be judged: they are where nothing has to be scrolled.
+  told.narrow = await accessible(tab, 'light', PHONE);
+  told.light = await accessible(tab, 'light', WIDE);
+  told.dark = await accessible(tab, 'dark', WIDE);
   told.print = await printed(tab);
   told.html = await html(read);
 } finally {

@@ -5,17 +5,17 @@ import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * The views of one hole on one sheet: above from the drill's side, below from where the bit comes
- * out; left the face that is bored, right a section through the bore. Each is to a scale of its
- * own, which a bar shows. Tape lines carry letters and lengths; the landmarks stand below.
+ * out; the face that is bored, and a section through the bore beside it (for paper) or below it
+ * (for a narrow screen). Each is to a scale of its own, which a bar shows. Tape lines carry letters
+ * and lengths; the landmarks stand below.
  */
 public final class HoleDrawing {
   private static final double WIDE = 900;
-  private static final double HIGH = 620;
-  private static final double GAP = 70;
-  private static final double TEXT = 26;
+  private static final double GAP = 60;
 
   private static final String STYLE =
       """
@@ -36,58 +36,98 @@ public final class HoleDrawing {
   private final Svg svg = new Svg();
   private final UnitSystem system;
   private final Captions captions;
+  private final Form form;
+
+  /** The most that a panel takes up. */
+  private final double high;
+
+  /** Of two panels side by side a fiftieth, 3.4 mm on paper; of a narrow one 15 pixels in 290. */
+  private final double type;
+
+  private final double line;
 
   /**
    * Words of a sheet.
    *
    * @param drillSide over the views from where the drill stands; {@code farSide} over the others
    * @param nothingSeen in a view without a tape line
+   * @param words puts landmarks, lengths and directions into the language of the captions
    */
-  public record Captions(String drillSide, String farSide, String nothingSeen) {}
+  public record Captions(
+      String drillSide, String farSide, String nothingSeen, UnaryOperator<String> words) {}
 
-  private HoleDrawing(UnitSystem system, Captions captions) {
+  /** What a drawing is for. */
+  public enum Form {
+    /** On its own: what is taped from is listed. */
+    SHEET,
+    /** On the hole's card, which says what is taped from. */
+    CARD,
+    /** On its card on a narrow screen: one view below the other. */
+    NARROW
+  }
+
+  private HoleDrawing(UnitSystem system, Captions captions, Form form) {
     this.system = system;
     this.captions = captions;
+    this.form = form;
+    this.high = form == Form.NARROW ? 600 : 400;
+    this.type = form == Form.NARROW ? 46 : 36;
+    this.line = 1.3 * type;
   }
 
   public static String of(
-      String label, List<HoleView> views, UnitSystem system, Captions captions) {
-    HoleDrawing d = new HoleDrawing(system, captions);
+      String label, List<HoleView> views, UnitSystem system, Captions captions, Form form) {
+    HoleDrawing d = new HoleDrawing(system, captions, form);
     double y = 0;
     for (boolean drill : new boolean[] {true, false}) {
       List<HoleView> here = views.stream().filter(v -> v.drillSide() == drill).toList();
       y = here.isEmpty() ? y : d.row(label, here, y) + GAP;
     }
-    String text = Paper.of(d.svg, label, 30, STYLE);
+    String text = Paper.of(d.svg, label, 12, STYLE);
     return text.replaceFirst("</style>\n", "</style>\n" + PATTERN);
   }
 
   /** The foot of the row. */
   private double row(String label, List<HoleView> views, double top) {
     String side = views.get(0).drillSide() ? captions.drillSide() : captions.farSide();
-    svg.text("left strong", label + "   " + side, 0, top + TEXT, TEXT * 1.2, false);
+    double y = lines("left strong", label + "   " + side, top + type, sheetWide(views));
     double x = 0;
+    boolean narrow = form == Form.NARROW;
+    double row = views.stream().mapToDouble(this::high).max().orElse(high);
     for (HoleView v : views) {
-      panel(v, x, top + 2.2 * TEXT);
-      x += WIDE + GAP;
+      double tall = narrow ? high(v) : row;
+      panel(v, new Rect(x, y + line, x + WIDE, y + line + tall));
+      x += narrow ? 0 : WIDE + GAP;
+      y += narrow ? tall + 1.6 * line : 0;
     }
-    double y = top + 2.2 * TEXT + HIGH + 1.4 * TEXT;
+    y += narrow ? 0 : row + 1.8 * line;
     List<HoleView.Tape> tapes = views.get(0).tapes();
-    for (int i = 0; i < tapes.size(); i++) {
-      HoleView.Tape t = tapes.get(i);
-      String text = letter(t, views) + "   " + length(t.nm()) + " from " + t.landmark();
-      svg.text("left", text, 0, y, TEXT, false);
-      y += 1.4 * TEXT;
+    for (HoleView.Tape t : form == Form.SHEET ? tapes : List.<HoleView.Tape>of()) {
+      String text =
+          letter(t, views)
+              + "   "
+              + captions.words().apply(system.format(new Length(t.nm())) + " from " + t.landmark());
+      y = lines("left", text, y, sheetWide(views));
     }
-    if (tapes.isEmpty()) {
-      svg.text("left", captions.nothingSeen(), 0, y, TEXT, false);
-      y += 1.4 * TEXT;
+    y = tapes.isEmpty() ? lines("left", captions.nothingSeen(), y, sheetWide(views)) : y;
+    return y - line / 2;
+  }
+
+  private double sheetWide(List<HoleView> views) {
+    return form == Form.NARROW ? WIDE : views.size() * (WIDE + GAP) - GAP;
+  }
+
+  /** Text in lines no wider than this; where the next line goes. */
+  private double lines(String kind, String text, double y, double wide) {
+    for (String part : Labels.folded(text, (int) (wide / type / Labels.LETTER))) {
+      svg.text(kind, part, 0, y, type, false);
+      y += line;
     }
     return y;
   }
 
   private String length(long nm) {
-    return system.format(new Length(nm));
+    return captions.words().apply(system.format(new Length(nm)));
   }
 
   /** By its place among the tape lines of the face view. */
@@ -103,22 +143,34 @@ public final class HoleDrawing {
     }
   }
 
-  private void panel(HoleView v, double x, double y) {
+  private static Rect reach(HoleView v) {
     List<double[]> all = new ArrayList<>(v.bore());
     v.solids().forEach(s -> all.addAll(s.corners()));
     v.tapes().forEach(t -> all.addAll(List.of(t.from(), t.to())));
-    Rect r = Rect.of(all).grown(20);
-    double scale = Math.min(WIDE / r.wide(), HIGH / r.high());
-    double x0 = x + (WIDE - r.wide() * scale) / 2 - r.x0() * scale;
-    double y0 = y + (HIGH - r.high() * scale) / 2 + r.y1() * scale;
+    return Rect.of(all).grown(20);
+  }
+
+  /** What a view needs when it is as wide as its panel, within bounds. */
+  private double high(HoleView v) {
+    Rect r = reach(v);
+    return Math.min(high, Math.max(6 * type, r.high() * WIDE / r.wide()));
+  }
+
+  private void panel(HoleView v, Rect at) {
+    Rect r = reach(v);
+    double scale = Math.min(WIDE / r.wide(), at.high() / r.high());
+    double x0 = at.x0() + (WIDE - r.wide() * scale) / 2 - r.x0() * scale;
+    double y0 = at.y0() + (at.high() - r.high() * scale) / 2 + r.y1() * scale;
     Fit fit = new Fit(x0, y0, scale);
     svg.open(v.kind());
     solids(v, fit);
     bore(v, fit);
-    tapes(v, fit, new Rect(x, y, x + WIDE, y + HIGH));
-    svg.rect("panel", "", new Rect(x, y, x + WIDE, y + HIGH));
-    compass(v, x, y);
-    bar(fit.scale(), x + WIDE - 30, y + HIGH - 22);
+    tapes(v, fit, at);
+    svg.rect("panel", "", at);
+    double over = at.y0() - line / 2;
+    String axes = captions.words().apply("↑ " + v.up() + "   → " + v.right());
+    svg.text("left", axes, at.x0(), over, type, false);
+    bar(fit.scale(), at.x1() - 12, over);
     svg.close();
   }
 
@@ -168,8 +220,6 @@ public final class HoleDrawing {
     Labels labels = new Labels();
     double[] hole = fit.at(v.bore().get(0));
     labels.take(Rect.around(hole[0], hole[1], 50, 50));
-    labels.take(new Rect(panel.x0(), panel.y0(), panel.x0() + 130, panel.y0() + 50));
-    labels.take(new Rect(panel.x1() - 330, panel.y1() - 60, panel.x1(), panel.y1()));
     for (int i = 0; i < v.tapes().size(); i++) {
       HoleView.Tape t = v.tapes().get(i);
       double[] a = fit.at(t.from());
@@ -183,14 +233,14 @@ public final class HoleDrawing {
       double[] mid = {(a[0] + b[0]) / 2, (a[1] + b[1]) / 2};
       labels.mark(Rect.of(List.of(a, b)).grown(4));
       List<Rect> places =
-          Labels.around(text, mid, TEXT, 8, 14).stream().filter(panel::holds).toList();
+          Labels.around(text, mid, type, 8, 14).stream().filter(panel::holds).toList();
       labels.settle(places).ifPresent(r -> plate(r, text));
     }
   }
 
   private void plate(Rect r, String text) {
     svg.rect("plate", "", r);
-    svg.text("strong", text, (r.x0() + r.x1()) / 2, (r.y0() + r.y1()) / 2, TEXT, false);
+    svg.text("strong", text, (r.x0() + r.x1()) / 2, (r.y0() + r.y1()) / 2, type, false);
   }
 
   /** Across the line at its end. */
@@ -201,28 +251,23 @@ public final class HoleDrawing {
     svg.line("tape", new double[] {at[0] - dy, at[1] + dx}, new double[] {at[0] + dy, at[1] - dx});
   }
 
-  /** Which way up and right are. */
-  private void compass(HoleView v, double x, double y) {
-    svg.rect("plate", "", new Rect(x + 4, y + 4, x + 330, y + 44));
-    String text = "↑ " + v.up() + "   → " + v.right();
-    svg.text("left", text, x + 12, y + 24, TEXT * 0.9, false);
-  }
-
   /** A round length of this scale. */
   private void bar(double scale, double right, double y) {
     boolean feet = system == UnitSystem.FT_IN;
     double unit = feet ? 304.8 : 100;
     double many = 1;
-    while (unit * many * scale > 280 && many > 0.1) {
+    while (unit * many * scale > 240 && many > 0.1) {
       many /= 2;
     }
-    while (unit * many * 2 * scale < 200) {
+    while (unit * many * 2 * scale < 170) {
       many *= 2;
     }
     double wide = unit * many * scale;
-    String text = system.format(Length.mm(unit * many));
-    svg.rect("plate", "", new Rect(right - Math.max(wide, 200) - 20, y - 40, right + 20, y + 12));
+    String text = captions.words().apply(system.format(Length.mm(unit * many)));
+    double room = Labels.box(text, 0, 0, type, false).wide();
     svg.line("tape", new double[] {right - wide, y}, new double[] {right, y});
-    svg.text("bar", text, right - wide / 2, y - 18, TEXT * 0.85, false);
+    tick(new double[] {right - wide, y}, new double[] {right, y});
+    tick(new double[] {right, y}, new double[] {right - wide, y});
+    svg.text("bar", text, right - wide - 20 - room / 2, y, type, false);
   }
 }

@@ -52,6 +52,21 @@ final class Labels {
     return Optional.ofNullable(best);
   }
 
+  /** Lines of at most so many letters; a longer word has a line of its own. */
+  static List<String> folded(String text, int letters) {
+    List<String> out = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > letters) {
+        out.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+    }
+    out.add(line.toString());
+    return out;
+  }
+
   /** Places round a point, nearest first, in rings {@code step} apart. */
   static List<Rect> around(String text, double[] at, double size, double first, double step) {
     List<Rect> out = new ArrayList<>();

@@ -27,11 +27,38 @@ public final class RunElevation {
   private final Placed placed;
   private final UnitSystem system;
   private final UnaryOperator<String> words;
+  private final Type type;
 
-  private RunElevation(Placed placed, UnitSystem system, UnaryOperator<String> words) {
+  /**
+   * Millimetres of the house that one of the drawing shows: 1 unless the type would be too small.
+   */
+  private double shrunk = 1;
+
+  /** How large the type is against the whole drawing. */
+  public enum Type {
+    /** At least 3 mm on a sheet of paper. */
+    PAPER(8000, 2000, 800, 60),
+    /** At least 13 pixels on a screen that is 290 wide. */
+    NARROW(2300, 2300, 450, 25);
+
+    private final double widest;
+    private final double tallest;
+    private final double sample;
+    private final int letters;
+
+    Type(double widest, double tallest, double sample, int letters) {
+      this.widest = widest;
+      this.tallest = tallest;
+      this.sample = sample;
+      this.letters = letters;
+    }
+  }
+
+  private RunElevation(Placed placed, UnitSystem system, UnaryOperator<String> words, Type type) {
     this.placed = placed;
     this.system = system;
     this.words = words;
+    this.type = type;
   }
 
   /**
@@ -40,11 +67,11 @@ public final class RunElevation {
    * @param words turns the plan's words for hollows (and {@code cabinet}) into those to be shown
    */
   public static Map<String, String> of(
-      Plan plan, Placed placed, UnitSystem system, UnaryOperator<String> words) {
+      Plan plan, Placed placed, UnitSystem system, UnaryOperator<String> words, Type type) {
     Map<String, String> out = new TreeMap<>();
     plan.runs().stream()
         .filter(r -> !r.steps().isEmpty())
-        .forEach(r -> out.put(r.id(), new RunElevation(placed, system, words).draw(r)));
+        .forEach(r -> out.put(r.id(), new RunElevation(placed, system, words, type).draw(r)));
     return out;
   }
 
@@ -56,13 +83,15 @@ public final class RunElevation {
   }
 
   private String draw(Plan.PlannedRun run) {
+    Rect own = Rect.of(unfold(run).stream().flatMap(List::stream).toList());
+    shrunk = Math.max(1, Math.max(own.wide() / type.widest, own.high() / type.tallest));
     List<List<double[]>> lines = unfold(run);
     double x0 = lines.get(0).get(0)[0];
     List<double[]> end = lines.get(lines.size() - 1);
     double x1 = end.get(end.size() - 1)[0];
     lines.forEach(l -> l.forEach(p -> labels.mark(Rect.around(p[0], p[1], 30, 30))));
     svg.open("levels");
-    levels(lines, x0, Math.max(x1, x0 + 2000));
+    levels(lines, x0, Math.max(x1, x0 + 1500));
     svg.close();
     svg.open("line");
     List<Row> legs = legs(run, lines);
@@ -72,28 +101,28 @@ public final class RunElevation {
     marks(legs);
     svg.close();
     legend(legs, x0);
-    return Paper.of(svg, run.id(), 200, LegLooks.style());
+    return Paper.of(svg, run.id(), 60, LegLooks.style());
   }
 
   /** Each step's points on the sheet. */
-  private static List<List<double[]>> unfold(Plan.PlannedRun run) {
+  private List<List<double[]>> unfold(Plan.PlannedRun run) {
     List<List<double[]>> out = new ArrayList<>();
     double x = 0;
     int upright = 0;
     for (Plan.PlanStep s : run.steps()) {
       List<double[]> line = new ArrayList<>();
       Point3 before = s.path().get(0);
-      line.add(new double[] {x, -before.z() / 1e6});
+      line.add(new double[] {x, -before.z() / 1e6 / shrunk});
       for (Point3 p : s.path().subList(1, s.path().size())) {
         double along = Math.hypot(p.x() - before.x(), p.y() - before.y()) / 1e6;
         int way = along > 1 ? 0 : Long.signum(p.z() - before.z());
         if (way * upright < 0) {
           x += STEP;
-          line.add(new double[] {x, -before.z() / 1e6});
+          line.add(new double[] {x, -before.z() / 1e6 / shrunk});
         }
         upright = along > 1 ? 0 : way == 0 ? upright : way;
-        x += along;
-        line.add(new double[] {x, -p.z() / 1e6});
+        x += along / shrunk;
+        line.add(new double[] {x, -p.z() / 1e6 / shrunk});
         before = p;
       }
       out.add(line);
@@ -104,14 +133,15 @@ public final class RunElevation {
   private void levels(List<List<double[]>> lines, double x0, double x1) {
     Rect all = Rect.of(lines.stream().flatMap(List::stream).toList());
     for (PlacedLevel l : placed.levels()) {
-      double y = -l.floorZ() / 1e6;
-      if (y < all.y0() - 3000 || y > all.y1() + 3000) {
+      double y = -l.floorZ() / 1e6 / shrunk;
+      // The floor under the lowest point, and what the run comes near to.
+      if (y < all.y0() - 300 / shrunk || y > all.y1() + 3000 / shrunk) {
         continue;
       }
       svg.line("level", new double[] {x0 - 300, y}, new double[] {x1 + 300, y});
       double wide = Labels.box(l.name(), 0, 0, TEXT, false).wide();
-      svg.text("left name", l.name(), x0 - 400 - wide, y, TEXT, false);
-      labels.take(new Rect(x0 - 400 - wide, y - TEXT / 2, x0 - 300, y + TEXT / 2));
+      svg.text("left name", l.name(), x0 - 300, y - TEXT * 0.7, TEXT, false);
+      labels.take(new Rect(x0 - 300, y - TEXT * 1.2, x0 - 300 + wide, y - TEXT * 0.2));
     }
   }
 
@@ -200,13 +230,23 @@ public final class RunElevation {
     double y = svg.reach().y1() + 2 * TEXT;
     for (Row l : legs) {
       if (l.isHole()) {
-        svg.circle("bore", l.mark, new double[] {x0 + 400, y}, 55);
-        svg.text("left strong", l.mark + "   " + height(l.at[1]), x0 + 950, y, TEXT, false);
+        svg.circle("bore", l.mark, new double[] {x0 + type.sample / 2, y}, 55);
+        svg.text(
+            "left strong",
+            l.mark + "   " + words.apply(height(l.at[1])),
+            x0 + type.sample + 150,
+            y,
+            TEXT,
+            false);
       } else {
-        String length = system.format(Length.mm(Math.round(l.m * 1000)));
+        String length = words.apply(system.format(Length.mm(Math.round(l.m * 1000))));
         String text = l.mark + "   " + words.apply(l.hollow) + "   " + length;
-        svg.line(LegLooks.kind(l.hollow), new double[] {x0, y}, new double[] {x0 + 800, y});
-        svg.text("left", text, x0 + 950, y, TEXT, false);
+        svg.line(LegLooks.kind(l.hollow), new double[] {x0, y}, new double[] {x0 + type.sample, y});
+        for (String part : Labels.folded(text, type.letters)) {
+          svg.text("left", part, x0 + type.sample + 150, y, TEXT, false);
+          y += 1.2 * TEXT;
+        }
+        y -= 1.2 * TEXT;
       }
       y += 1.5 * TEXT;
     }
@@ -215,12 +255,13 @@ public final class RunElevation {
 
   /** Over the floor of the level it is on. */
   private String height(double y) {
+    double up = -y * shrunk;
     PlacedLevel under = placed.levels().get(0);
     for (PlacedLevel l : placed.levels()) {
-      boolean higher = l.floorZ() > under.floorZ() || under.floorZ() / 1e6 > -y;
-      under = l.floorZ() / 1e6 <= -y && higher ? l : under;
+      boolean higher = l.floorZ() > under.floorZ() || under.floorZ() / 1e6 > up;
+      under = l.floorZ() / 1e6 <= up && higher ? l : under;
     }
-    double over = -y - under.floorZ() / 1e6;
+    double over = up - under.floorZ() / 1e6;
     return under.name() + " + " + system.format(Length.mm(Math.round(over)));
   }
 }

@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 
 /**
  * The drawings of a pack.
@@ -29,15 +28,9 @@ record Drawings(
     Map<String, String> texts = Language.ENGLISH.texts();
     return new Drawings(
         levels(sheet, spoken).stream().map(spoken::drawing).toList(),
-        each(holes(sheet, views, texts), spoken),
-        each(runs(sheet), spoken),
+        holes(sheet, views, texts, spoken),
+        runs(sheet, spoken),
         cabinet(sheet, texts, spoken));
-  }
-
-  private static Map<String, Drawing> each(Map<String, Drawing> drawings, Spoken spoken) {
-    Map<String, Drawing> out = new LinkedHashMap<>();
-    drawings.forEach((id, d) -> out.put(id, spoken.drawing(d)));
-    return out;
   }
 
   /** In the order in which they are shown. */
@@ -53,36 +46,63 @@ record Drawings(
     List<Drawing> out = new ArrayList<>();
     FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system(), spoken::text)
         .forEach(
-            (name, svg) -> out.add(new Drawing(name, name.replaceAll("^runs-|\\.svg$", ""), svg)));
+            (name, svg) ->
+                out.add(
+                    new Drawing(
+                        name, name.replaceAll("^runs-|\\.svg$", ""), svg, svg, svg, 182, 205)));
     return out;
   }
 
   private static Map<String, Drawing> holes(
-      Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts) {
+      Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts, Spoken spoken) {
     HoleDrawing.Captions captions =
         new HoleDrawing.Captions(
-            texts.get("drawn.drill"), texts.get("drawn.far"), texts.get("drawn.nothing"));
+            spoken.text(texts.get("drawn.drill")),
+            spoken.text(texts.get("drawn.far")),
+            spoken.text(texts.get("drawn.nothing")),
+            spoken::text);
     Map<String, Drawing> out = new LinkedHashMap<>();
     for (Plan.PlannedHole h : sheet.plan().holes()) {
       List<HoleView> seen = views.getOrDefault(h.id(), List.of());
       if (!seen.isEmpty()) {
-        String svg = HoleDrawing.of(h.label(), seen, sheet.system(), captions);
-        out.put(h.id(), new Drawing("hole-" + h.label() + ".svg", h.label(), svg));
+        String svg = hole(h, seen, sheet, captions, HoleDrawing.Form.SHEET);
+        String card = hole(h, seen, sheet, captions, HoleDrawing.Form.CARD);
+        String narrow = hole(h, seen, sheet, captions, HoleDrawing.Form.NARROW);
+        out.put(
+            h.id(),
+            new Drawing("hole-" + h.label() + ".svg", h.label(), svg, card, narrow, 174, 118));
       }
     }
     return out;
   }
 
+  private static String hole(
+      Plan.PlannedHole h,
+      List<HoleView> seen,
+      Sheet sheet,
+      HoleDrawing.Captions captions,
+      HoleDrawing.Form form) {
+    return HoleDrawing.of(h.label(), seen, sheet.system(), captions, form);
+  }
+
   /** Files are numbered in the order of the plan: names of runs may differ by a blank only. */
-  private static Map<String, Drawing> runs(Sheet sheet) {
+  private static Map<String, Drawing> runs(Sheet sheet, Spoken spoken) {
     Map<String, String> drawn =
-        RunElevation.of(sheet.plan(), sheet.placed(), sheet.system(), UnaryOperator.identity());
+        RunElevation.of(
+            sheet.plan(), sheet.placed(), sheet.system(), spoken::text, RunElevation.Type.PAPER);
+    Map<String, String> narrow =
+        RunElevation.of(
+            sheet.plan(), sheet.placed(), sheet.system(), spoken::text, RunElevation.Type.NARROW);
     Map<String, Drawing> out = new LinkedHashMap<>();
     int n = 0;
     for (Plan.PlannedRun r : sheet.plan().runs()) {
       n++;
       if (drawn.containsKey(r.id())) {
-        out.put(r.id(), new Drawing("run-%02d.svg".formatted(n), r.id(), drawn.get(r.id())));
+        String file = "run-%02d.svg".formatted(n);
+        out.put(
+            r.id(),
+            new Drawing(
+                file, r.id(), drawn.get(r.id()), drawn.get(r.id()), narrow.get(r.id()), 174, 80));
       }
     }
     return out;
@@ -97,6 +117,7 @@ record Drawings(
     }
     // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    return new Drawing("cabinet.svg", title, CabinetFront.of(ports, spoken.text(title)));
+    String front = CabinetFront.of(ports, spoken.text(title));
+    return new Drawing("cabinet.svg", title, front, front, front, 182, 120);
   }
 }

@@ -11,6 +11,9 @@ import java.util.Map;
 
 /** A card for each hole. */
 final class HoleFacts {
+  /** Lines of a card's facts that are not printed on it, or beside one another. */
+  private static final int UNSEEN = 9;
+
   private final Sheet sheet;
   private final SheetWords words;
   private final Drawings drawings;
@@ -43,11 +46,24 @@ final class HoleFacts {
     out.put("method", words.method(h));
     out.put("minutes", words.time(h.minutes()));
     out.put("others", words.others(h));
-    out.put("runs", h.runs());
-    out.put("drawing", drawings.holes().get(h.id()));
+    out.put("runs", String.join(", ", h.runs()));
     out.put("seal", sealing(h));
     tape(out, sheet.cards().get(h.id()));
+    Drawing drawing = drawings.holes().get(h.id());
+    out.put("drawing", drawing == null ? null : drawing.within(left(out)));
     return out;
+  }
+
+  /** Millimetres that the text of a card leaves on the lower of the two sheets, about. */
+  private static double left(Map<String, Object> card) {
+    int lines = 0;
+    for (Object o : card.values()) {
+      List<?> parts = o instanceof List<?> l ? l : List.of(String.valueOf(o));
+      for (Object part : parts) {
+        lines += 1 + part.toString().length() / 78;
+      }
+    }
+    return Math.max(70, 205 - 5.2 * (lines - UNSEEN));
   }
 
   /** A hole without a card cannot be taped: the template then says how to find it. */

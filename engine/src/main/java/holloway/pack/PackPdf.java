@@ -22,6 +22,8 @@ final class PackPdf {
     PdfRendererBuilder b = new PdfRendererBuilder();
     b.useFont(() -> font("LiberationSans-Regular"), "Pack", 400, FontStyle.NORMAL, true);
     b.useFont(() -> font("LiberationSans-Bold"), "Pack", 700, FontStyle.NORMAL, true);
+    b.useFont(() -> font("LiberationSans-Italic"), "Pack", 400, FontStyle.ITALIC, true);
+    b.useFont(() -> font("LiberationSans-BoldItalic"), "Pack", 700, FontStyle.ITALIC, true);
     b.useSVGDrawer(new BatikSVGDrawer());
     b.withHtmlContent(page, null);
     b.withProducer("Holloway");

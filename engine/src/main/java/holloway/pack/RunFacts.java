@@ -37,6 +37,9 @@ final class RunFacts {
       String first = ways.putIfAbsent(way, r.id());
       card.put("same-as", first);
       card.put("way", first == null ? List.of(way.split(" > ")) : null);
+      if (first != null) {
+        card.remove("drawing");
+      }
       out.add(card);
     }
     return out;

@@ -52,14 +52,12 @@ final class Spoken {
 
   /** With its texts and titles in the page's language. */
   Drawing drawing(Drawing d) {
-    if (language == Language.ENGLISH) {
-      return d;
-    }
-    String svg =
-        TEXT.matcher(d.svg())
-            .replaceAll(
-                m -> Matcher.quoteReplacement(m.group(1) + marked(drawn(plain(m.group(2))))));
-    return new Drawing(d.file(), d.title(), svg);
+    return language == Language.ENGLISH ? d : d.each(this::svg);
+  }
+
+  private String svg(String drawn) {
+    return TEXT.matcher(drawn)
+        .replaceAll(m -> Matcher.quoteReplacement(m.group(1) + marked(drawn(plain(m.group(2))))));
   }
 
   /** Names are folded into narrow places: a piece of one stays as it is. */
@@ -84,7 +82,7 @@ final class Spoken {
       return out;
     }
     if (value instanceof Drawing d) {
-      return new Drawing(d.file(), said(d.title()).toString(), d.svg());
+      return d.titled(sayings.say(d.title()));
     }
     return value instanceof String s && !s.isBlank() ? sayings.say(s) : value;
   }

@@ -38,7 +38,12 @@ class RunElevationTest {
         new Plan.PlannedRun("r", "cabinet", "desk", "cat6", 6, 9, List.of(leg("attic", a, b, c)));
     Plan plan = Toy.bare().withRuns(List.of(run), Toy.bare().totals());
     Map<String, String> drawn =
-        RunElevation.of(plan, Toy.placed(), UnitSystem.METRIC, UnaryOperator.identity());
+        RunElevation.of(
+            plan,
+            Toy.placed(),
+            UnitSystem.METRIC,
+            UnaryOperator.identity(),
+            RunElevation.Type.PAPER);
     String svg = drawn.get("r");
     assertTrue(svg.contains("x1=\"0\" y1=\"-1000\" x2=\"0\" y2=\"-2000\""), svg);
     assertTrue(svg.contains("x1=\"0\" y1=\"-2000\" x2=\"5000\" y2=\"-2000\""), svg);

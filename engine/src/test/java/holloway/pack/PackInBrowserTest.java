@@ -43,6 +43,7 @@ class PackInBrowserTest {
     assertNothing(seen.get("print").get("a4"), "cut off on A4");
     assertNothing(seen.get("print").get("letter"), "cut off on Letter");
     assertNothing(seen.get("html"), "wrong in the HTML");
+    assertNothing(seen.get("narrow").get("violations"), "not accessible, at 360 px");
     for (String scheme : List.of("light", "dark")) {
       assertTrue(seen.get(scheme).get("passes").asInt() > 30, "rules that looked at something");
       assertNothing(seen.get(scheme).get("violations"), "not accessible, " + scheme);

@@ -38,7 +38,7 @@ final class PackedHouse {
       Path house = given.isEmpty() ? Files.createTempFile("first", ".yaml") : Path.of(given);
       if (given.isEmpty()) {
         Files.writeString(
-            house, Starter.text("house.schema.json", "First House", "us", 1985, 2, false));
+            house, Starter.text("house.schema.json", "First House", "us", 1985, 1, false));
       }
       PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
       return new Pipeline(Progress.SILENT).pack(house, quick);
@@ -52,17 +52,22 @@ final class PackedHouse {
     return Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
   }
 
-  /** The files of the pack. */
-  static SortedMap<String, byte[]> files(Language language, PaperSize paper) {
+  private static Sheet sheet() {
     Answers.Planned a = get().planned();
-    Sheet sheet =
-        new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+    return new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+  }
+
+  /** The files of the pack, without pictures of the house. */
+  static SortedMap<String, byte[]> files(Language language, PaperSize paper) {
+    PackForm form = new PackForm(language, paper);
     return Pack.files(
-        sheet,
-        get().work(),
-        get().views(),
-        new PackForm(language, paper),
-        json(),
-        Pictures.none("none are wanted here"));
+        sheet(), get().work(), get().views(), form, json(), Pictures.none("not asked for"));
+  }
+
+  /** The well-formed page that the PDF is made of. */
+  static String paper(Language language, PaperSize paper) {
+    Drawings drawings = Drawings.of(sheet(), get().views(), Spoken.of(sheet(), language));
+    return PackPage.paper(
+        PackFacts.of(sheet(), get().work(), Spoken.of(sheet(), language), drawings), paper);
   }
 }

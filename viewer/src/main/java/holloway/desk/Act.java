@@ -21,7 +21,7 @@ enum Act {
   PREVIOUS(Key.UP, "Up", "the one before"),
   GO(Key.ENTER, "Enter", "go to what is chosen"),
   WALK(Key.W, "W", "walk the chosen run from its beginning"),
-  FORBID(Key.F, "F", "forbid the chosen hole, or the hollow of this step"),
+  FORBID(Key.F, "F", "forbid the chosen hole or hollow, or the hollow of this step"),
   FORBID_SPACE(Key.G, "G", "forbid the hollow behind the chosen hole"),
   PIN(Key.I, "I", "keep the chosen run in the hollow of this step; again: free it"),
   OUTLET(Key.O, "O", "choose the next outlet, to slide it"),

@@ -178,9 +178,14 @@ final class Board {
         p.words(line.remedy());
       }
       p.quiet(line.source());
+    } else if (t.shown.choice() instanceof Choice.Member m) {
+      BodyCard.member(p, t, m.id());
+    } else if (t.shown.choice() instanceof Choice.Hollow h) {
+      BodyCard.hollow(p, t, h.id());
+      p.row(1);
+      press(p, "forbid (F)", Act.FORBID);
     } else if (t.shown.choice() instanceof Choice.Outlet o) {
-      p.heading(o.name());
-      p.quiet("Slide it along its wall:");
+      BodyCard.outlet(p, t, o.name());
       p.row(2);
       press(p, "nearer (,)", Act.THINNER);
       press(p, "farther (.)", Act.THICKER);
@@ -270,6 +275,7 @@ final class Board {
       p.pair(all[i].said, all[i].does);
     }
     p.quiet("Drag to turn, with Shift or the other button to shift, wheel to come nearer.");
+    p.quiet("Click a hole, outlet, cable, timber or hollow; again in one place: what lies behind.");
     p.end();
   }
 }

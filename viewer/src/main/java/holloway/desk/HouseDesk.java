@@ -16,9 +16,11 @@ import holloway.session.Shown;
 import holloway.session.WishesFile;
 import holloway.session.Work;
 import holloway.view.Model;
+import holloway.view.Orbit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -48,6 +50,8 @@ public final class HouseDesk implements Session {
   private Pane pane;
   private boolean wasPlanning;
   private boolean shotWanted;
+  private float clickedX = -100;
+  private float clickedY = -100;
 
   /**
    * @param told is given the state as a line of JSON after every frame that changed it
@@ -74,6 +78,11 @@ public final class HouseDesk implements Session {
     return table;
   }
 
+  /** Looks from elsewhere, for tests. */
+  void look(Orbit from) {
+    table.see(from);
+  }
+
   /** The pane as it is now. */
   Pane pane() {
     look();
@@ -97,7 +106,14 @@ public final class HouseDesk implements Session {
   @Override
   public void click(float x, float y) {
     look();
-    Choice c = Pointed.at(table, new Seen(table.model(), table.shown), pane, x, y, scale * type());
+    Seen seen = new Seen(table.model(), table.shown);
+    List<Choice> all = table.pointed().at(seen, pane, x, y, scale * type());
+    // Clicked again in one place: what lies behind.
+    boolean again = Math.hypot(x - clickedX, y - clickedY) < 4 * scale && !all.isEmpty();
+    int before = again ? all.indexOf(table.shown.choice()) : -1;
+    Choice c = all.isEmpty() ? Choice.NONE : all.get((before + 1) % all.size());
+    clickedX = x;
+    clickedY = y;
     table.show(table.shown.choosing(c));
   }
 

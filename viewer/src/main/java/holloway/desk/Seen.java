@@ -51,6 +51,22 @@ final class Seen {
         .noneMatch(s -> shown.hiddenLevels().contains(s.name()));
   }
 
+  /** Whether a piece is drawn at all, as a veil or more. */
+  boolean isShown(Piece p) {
+    boolean sheet = p.isSkin() || isDeckSheet(p);
+    return level(p.level()) && !(sheet && shown.peel() == Peel.FRAMING);
+  }
+
+  /** Whether a piece hides what lies behind it. */
+  boolean hides(Piece p) {
+    return isShown(p) && !(shown.peel() == Peel.VEILED && (p.isSkin() || isDeckSheet(p)));
+  }
+
+  /** Whether a hollow is lit. */
+  boolean isLit(Space s) {
+    return s.isLit() && isShown(s.centre().z()) && isWanted(s);
+  }
+
   /** Whether a height belongs to a level that is shown. */
   boolean isShown(float z) {
     return model.storeys().stream()
@@ -60,7 +76,7 @@ final class Seen {
 
   /** What is drawn of the house; changes only with what is shown, never with the eye. */
   Bodies bodies() {
-    Painted p = new Painted(model, theme);
+    Painted p = new Painted(model, theme).choosing(shown.choice().name());
     if (shown.peel() == Peel.FINISHED) {
       p.solid(x -> level(x.level()));
     } else {
@@ -75,7 +91,7 @@ final class Seen {
   }
 
   /** Boards under foot hide as much as finishes do. */
-  private static boolean isDeckSheet(Piece p) {
+  static boolean isDeckSheet(Piece p) {
     return switch (p.kind()) {
       case SUBFLOOR -> true;
       default -> false;

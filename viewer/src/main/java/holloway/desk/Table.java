@@ -21,6 +21,7 @@ final class Table {
   Shown shown = Shown.FIRST;
   Orbit orbit;
   Pictures pictures;
+  private Pointed pointed;
   String message = "";
   boolean over;
 
@@ -37,8 +38,11 @@ final class Table {
   void refresh() {
     LiveHouse h = work.house();
     pictures = new Pictures(h.drawn(work.judged()));
+    pointed = null;
     boolean gone =
         shown.choice() instanceof Choice.Hole x && hole(x.id()).isEmpty()
+            || shown.choice() instanceof Choice.Member m && model().findPiece(m.id()).isEmpty()
+            || shown.choice() instanceof Choice.Hollow s && model().findSpace(s.id()).isEmpty()
             || shown.choice() instanceof Choice.Run r && run(r.id()).isEmpty()
             || shown.choice() instanceof Choice.Finding f && f.number() >= plan().findings().size();
     if (gone) {
@@ -49,6 +53,14 @@ final class Table {
       shown = shown.walking(shown.step().filter(s -> s <= last));
     }
     version++;
+  }
+
+  /** What can be pointed at; made when it is first asked for. */
+  Pointed pointed() {
+    if (pointed == null) {
+      pointed = new Pointed(model());
+    }
+    return pointed;
   }
 
   Plan plan() {
@@ -135,6 +147,12 @@ final class Table {
           .filter(e -> e.name().equals(o.name()))
           .findFirst()
           .map(e -> e.at());
+    }
+    if (c instanceof Choice.Member m) {
+      return model().findPiece(m.id()).map(p -> p.centre());
+    }
+    if (c instanceof Choice.Hollow s) {
+      return model().findSpace(s.id()).map(p -> p.centre());
     }
     if (c instanceof Choice.Finding f) {
       return plan().findings().get(f.number()).at().map(holloway.view.Models::place);

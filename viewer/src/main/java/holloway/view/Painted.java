@@ -16,6 +16,8 @@ import org.joml.Vector3fc;
 public final class Painted {
   private static final float VEIL = 0.10f;
   private static final float GLOW = 0.26f;
+  private static final double CHOSEN = 0.6;
+  private static final float CHOSEN_VEIL = 0.5f;
   private static final float STAND_BACK = 0.28f;
   private static final double FLOOR = 0.6;
   private static final double CUT = 0.5;
@@ -24,10 +26,17 @@ public final class Painted {
   private final Model model;
   private final Theme theme;
   private final Bodies bodies = new Bodies();
+  private String chosen = "";
 
   public Painted(Model model, Theme theme) {
     this.model = model;
     this.theme = theme;
+  }
+
+  /** The piece or hollow of that id stands out. */
+  public Painted choosing(String id) {
+    chosen = id;
+    return this;
   }
 
   public Bodies bodies() {
@@ -47,8 +56,15 @@ public final class Painted {
   private Painted pieces(Predicate<Piece> which, Solids to, float strength) {
     for (Piece p : model.pieces()) {
       if (which.test(p)) {
+        boolean mine = p.id().equals(chosen);
         int colour = to == bodies.veils ? theme.veil() : colour(p);
-        to.add(p.centre(), p.u(), p.v(), p.w(), colour, strength);
+        to.add(
+            p.centre(),
+            p.u(),
+            p.v(),
+            p.w(),
+            mine ? Rgb.mix(colour, theme.glow(), CHOSEN) : colour,
+            mine ? Math.max(strength, CHOSEN_VEIL) : strength);
       }
     }
     return this;
@@ -81,8 +97,10 @@ public final class Painted {
   /** Hollows that are lit. */
   public Painted lit(Predicate<Space> which) {
     for (Space s : model.spaces()) {
-      if (!s.open() && which.test(s)) {
-        bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), GLOW);
+      boolean mine = s.id().equals(chosen);
+      if (mine || s.isLit() && which.test(s)) {
+        float much = mine ? 2.2f * GLOW : GLOW;
+        bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), much);
       }
     }
     return this;
@@ -103,17 +121,14 @@ public final class Painted {
   }
 
   private Painted cables(Predicate<Cable> wanted, float fat, boolean standBack) {
-    List<Bundles.Laid> laid = Bundles.of(model.cables());
-    for (int i = 0; i < laid.size(); i++) {
-      Cable c = model.cables().get(i);
-      Bundles.Laid l = laid.get(i);
+    for (Cable c : model.cables()) {
       if (!standBack && !wanted.test(c)) {
         continue;
       }
       bodies.tubes.add(
           new Tube(
-              l.points(),
-              l.fan(),
+              c.lane(),
+              c.fan(),
               c.radius() * fat,
               theme.run(c.number()),
               c.dash(),

@@ -6,6 +6,7 @@ import holloway.look.Theme;
 import holloway.pipeline.PlannedHouse;
 import holloway.plan.Plan;
 import holloway.report.SeenWords;
+import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.Tapes;
 import holloway.units.Length;
@@ -29,7 +30,7 @@ public final class Pictures {
     this.house = house;
     this.units = house.units();
     this.words = new SeenWords(house.placed(), house.request(), units);
-    this.model = Models.of(house.hollows(), house.plan(), words::cable);
+    this.model = Models.of(SceneMaker.of(house.hollows(), house.plan()), words::cable);
   }
 
   public Model model() {

@@ -56,7 +56,7 @@ final class Played implements AutoCloseable {
     return isThere("Xvfb") && isThere("xdotool");
   }
 
-  private static boolean isThere(String program) {
+  static boolean isThere(String program) {
     String path = System.getenv("PATH");
     return path != null
         && List.of(path.split(java.io.File.pathSeparator)).stream()

@@ -22,7 +22,7 @@ final class IndoorCableOutside implements PlanRule {
   @Override
   public String about() {
     return "An indoor cable that runs along the outside of the house is bought in an outdoor, sunlight"
-        + "-resistant kind instead; how far that may go on indoors is the local code's word.";
+        + "-resistant jacket instead; how far that may go on indoors is the local code's word.";
   }
 
   @Override
@@ -61,7 +61,7 @@ final class IndoorCableOutside implements PlanRule {
                 .formatted(run.id(), Legs.metres(metres), run.cable()),
             Legs.metres(metres),
             Legs.metres(0.3),
-            "Buy an outdoor, sunlight-resistant cable of that category for this run; if it is not"
+            "Buy it in an outdoor, sunlight-resistant jacket, as the shopping list has it; if it is not"
                 + " also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
                 + " where it enters. The local code decides."));
   }

@@ -53,7 +53,8 @@ public final class PlanRules {
           new OldPaint(),
           new OldWiring(),
           new FindTheStudFirst(),
-          new OwnRules());
+          new OwnRules(),
+          new OwnRuleBroken());
 
   private PlanRules() {}
 

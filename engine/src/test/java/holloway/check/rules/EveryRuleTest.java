@@ -10,16 +10,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
+import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.house.Conduit;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.pack.GermanWords;
+import holloway.units.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -104,6 +108,8 @@ class EveryRuleTest {
             .find("outdoor-cat6", 30));
     // the US pack's own third is not looser than itself
     rule("own-rules", own(0.34), own(1.0 / 3));
+    // the toy's hole through the west top plate is of 13 mm
+    rule("own-rule-broken", ownBore(12), ownBore(13));
     rule(
         "return-air",
         toy()
@@ -163,6 +169,16 @@ class EveryRuleTest {
 
   private static List<Finding> own(double share) {
     return toy().rules(RuleKey.JOIST_HOLE, share, "fraction").find("cat6", 12);
+  }
+
+  private static List<Finding> ownBore(long widest) {
+    return toy()
+        .own(
+            new OwnRule.Bore(
+                new OwnRule.Words("local rules of B: 4.6", Severity.LAW, Optional.empty()),
+                Set.of(OwnRule.Part.TOP_PLATE),
+                Length.mm(widest)))
+        .find("cat6", 12);
   }
 
   private static List<Finding> link(double depth, String cable) {

@@ -22,6 +22,7 @@ import holloway.house.Thing;
 import holloway.house.Where;
 import holloway.limits.Figure;
 import holloway.limits.LocalRules;
+import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.plan.Plan;
 import holloway.request.Job;
@@ -60,6 +61,12 @@ final class ToyCase {
     Figure f = LocalRules.figure("Brookfield", key, value, unit, "by-law 1");
     LocalRules.Stated one = new LocalRules.Stated(f, Optional.of(Severity.STANDARD));
     stated.rules = new LocalRules("Brookfield", "rules.yaml", "us", Map.of(key, one));
+    return this;
+  }
+
+  /** A rule file based on the US pack that states this rule and no figure. */
+  ToyCase own(OwnRule rule) {
+    stated.rules = new LocalRules("Brookfield", "rules.yaml", "us", Map.of(), List.of(rule));
     return this;
   }
 

@@ -1,0 +1,101 @@
+package holloway.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Node;
+
+/** The PDF of the pack, read back. */
+class PackPdfTest {
+  private static byte[] pdf(Language language, PaperSize paper) {
+    return PackedHouse.files(language, paper).get("pack.pdf");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nothingIsCutOff(PaperSize paper) throws IOException {
+    for (Language language : Language.values()) {
+      PrintedPages.within(pdf(language, paper), paper);
+    }
+  }
+
+  /**
+   * A letter that the type lacks would be another one in the PDF, so its text would not be there.
+   */
+  @ParameterizedTest
+  @EnumSource
+  void allTextCanBeSelected(Language language) throws Exception {
+    String there = new PdfText(pdf(language, PaperSize.A4)).all();
+    List<String> texts = new ArrayList<>();
+    var read = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+    String page = PackedHouse.paper(language, PaperSize.A4);
+    byte[] bytes = page.getBytes(StandardCharsets.UTF_8);
+    collect(
+        read.parse(new ByteArrayInputStream(bytes)).getElementsByTagName("body").item(0), texts);
+    assertTrue(texts.size() > 300, texts.size() + " texts");
+    List<String> missing =
+        texts.stream().filter(t -> !there.contains(PdfText.bare(t))).distinct().toList();
+    assertEquals(List.of(), missing);
+  }
+
+  /** Every text of the page and of its drawings. */
+  private static void collect(Node n, List<String> to) {
+    if (n.getNodeType() == Node.TEXT_NODE && !n.getNodeValue().isBlank()) {
+      to.add(n.getNodeValue());
+    }
+    boolean shown = !List.of("style", "title", "defs").contains(n.getNodeName());
+    for (Node c = n.getFirstChild(); shown && c != null; c = c.getNextSibling()) {
+      collect(c, to);
+    }
+  }
+
+  @Test
+  void bookmarksLeadToWhatTheySay() throws IOException {
+    byte[] file = pdf(Language.ENGLISH, PaperSize.LETTER);
+    List<String> pages = new PdfText(file).pages();
+    Map<String, Integer> marks = new LinkedHashMap<>();
+    try (PDDocument pdf = Loader.loadPDF(file)) {
+      marks(pdf, pdf.getDocumentCatalog().getDocumentOutline(), marks);
+    }
+    Map<String, String> texts = Language.ENGLISH.texts();
+    for (String key : List.of("do", "check", "buy", "holes", "order", "runs", "test", "plans")) {
+      assertTrue(marks.containsKey(texts.get(key)), texts.get(key));
+    }
+    PackedHouse.get()
+        .planned()
+        .plan()
+        .holes()
+        .forEach(h -> assertTrue(marks.containsKey(h.label())));
+    marks.forEach((name, page) -> assertTrue(pages.get(page).contains(PdfText.bare(name)), name));
+    assertEquals(marks.values().stream().sorted().toList(), List.copyOf(marks.values()));
+  }
+
+  private static void marks(PDDocument pdf, PDOutlineNode under, Map<String, Integer> to)
+      throws IOException {
+    for (PDOutlineItem i : under.children()) {
+      to.put(i.getTitle(), pdf.getPages().indexOf(i.findDestinationPage(pdf)));
+      marks(pdf, i, to);
+    }
+  }
+
+  @Test
+  void numbersAreThePlans() throws IOException {
+    new PrintedNumbers(new PdfText(pdf(Language.ENGLISH, PaperSize.A4)).all(), PackedHouse.json())
+        .check();
+  }
+}
