@@ -34,12 +34,13 @@ public final class Pack {
       Pictures pictures) {
     Spoken spoken = Spoken.of(sheet, form.language());
     Drawings drawings = Drawings.of(sheet, views, spoken);
-    PackFacts facts = PackFacts.of(sheet, work, spoken, drawings);
+    Seen seen = Seen.of(sheet.plan(), pictures);
+    PackFacts facts = PackFacts.of(sheet, work, spoken, drawings, seen);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
     out.put("pack.pdf", PackPdf.of(PackPage.paper(facts, form.paper())));
     put(out, "plan.json", planJson);
-    seen(out, pictures);
+    seen.all().forEach(p -> out.put(p.file(), p.png()));
     drawings.all().forEach(d -> put(out, d.file(), d.svg()));
     CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
         .forEach((name, text) -> put(out, name, text));
@@ -49,15 +50,6 @@ public final class Pack {
   /** True for drawings and pictures: there may be fewer of them when a pack is made again. */
   public static boolean isDrawn(String file) {
     return DRAWN.matcher(file).matches();
-  }
-
-  /** Each level as it looks from above, numbered from the lowest. */
-  private static void seen(SortedMap<String, byte[]> to, Pictures pictures) {
-    List<String> levels = pictures.levels();
-    for (int i = 0; i < levels.size(); i++) {
-      String file = "seen-%02d.png".formatted(i + 1);
-      pictures.png("level", levels.get(i), 1600, 1000).ifPresent(png -> to.put(file, png));
-    }
   }
 
   private static void put(SortedMap<String, byte[]> to, String name, String text) {

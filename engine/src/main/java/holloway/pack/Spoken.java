@@ -12,7 +12,9 @@ import java.util.regex.Pattern;
 /** What a page shows and what its drawings say, in the page's language. */
 final class Spoken {
   /** No words for a reader, or words of the bundle already. */
-  private static final Set<String> KEPT = Set.of("id", "hole-id", "t", "lang", "do", "inputs");
+  private static final Set<String> KEPT =
+      Set.of(
+          "id", "hole-id", "t", "lang", "do", "inputs", "data-holes", "data-runs", "key", "unseen");
 
   private static final Pattern TEXT =
       Pattern.compile("(<(?:text|title)\\b(?![^>]*\\bnote\\b)[^>]*>)([^<]+)(?=</(?:text|title)>)");

@@ -95,6 +95,8 @@ final class WorkFacts {
 
   private Map<String, Object> pull(Pull p) {
     Map<String, Object> out = new LinkedHashMap<>();
+    out.put("data-holes", String.join("\n", p.holes()));
+    out.put("data-runs", String.join("\n", p.runs()));
     out.put("to", p.to().name());
     out.put("length", words.length(p.metres()));
     out.put("string", p.stringM() > 0 ? words.cut(p.stringM()) : null);

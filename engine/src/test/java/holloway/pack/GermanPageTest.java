@@ -30,7 +30,9 @@ class GermanPageTest {
 
   /** Spelled the same in both languages. */
   private static final Set<String> SAME =
-      Set.of("N", "min", "h", "m", "mm", "orange", "Pin", "Person", "T568A", "T568B", "sha");
+      Set.of(
+          "N", "min", "h", "m", "mm", "orange", "Pin", "Person", "T568A", "T568B", "sha", "item",
+          "Table");
 
   static List<String> samples() {
     return "all".equals(System.getProperty("holloway.samples"))
@@ -63,7 +65,8 @@ class GermanPageTest {
 
   private static String page(Sheet sheet, Answers.Packed p, Spoken spoken) {
     Drawings drawings = Drawings.of(sheet, p.views(), spoken);
-    return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings), PaperSize.A4);
+    Seen none = Seen.of(sheet.plan(), Pictures.none(""));
+    return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings, none), PaperSize.A4);
   }
 
   private static List<String> nodes(String page) {

@@ -258,11 +258,11 @@ public final class HouseDesk implements Session {
   }
 
   @Override
-  public void shown(long number) {
-    String state = Tell.of(table, pane, 0);
+  public void shown(long number, long houses, int samples) {
+    String state = Tell.of(table, pane, new Tell.Drawn(0, 0, samples));
     if (!state.equals(lastTold)) {
       lastTold = state;
-      told.accept(Tell.of(table, pane, number));
+      told.accept(Tell.of(table, pane, new Tell.Drawn(number, houses, samples)));
     }
   }
 

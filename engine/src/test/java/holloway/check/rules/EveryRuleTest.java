@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.hollow.AccessPlace;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.house.Conduit;
@@ -223,10 +224,19 @@ class EveryRuleTest {
         "garage-ceiling",
         toy().garage().ceilingBored(1999).find("cat6", 12),
         toy().garage().ceilingBored(2001).find("cat6", 12));
+    // the east wall parts the garage from the house, the west one does not
+    rule("garage-patch", patch("east/bay-800"), patch("west/bay-800"));
     rule(
         "bond-at-entrance",
         toy().feed().find("outdoor-cat6", 12),
         toy().feed().find("outdoor-fibre", 12));
+  }
+
+  private static List<Finding> patch(String bay) {
+    return toy()
+        .garage()
+        .patched(AccessPlace.Kind.WALL_PATCH, bay, at(4057, 1000, 400))
+        .find("cat6", 12);
   }
 
   private static List<Finding> besidePower(long from) {
