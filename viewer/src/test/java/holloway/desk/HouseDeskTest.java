@@ -235,6 +235,7 @@ final class HouseDeskTest {
     FakePanels panels = new FakePanels();
     desk.panels(panels);
     assertTrue(panels.all().contains("> 2. "), panels.all());
+    assertFalse(panels.all().contains("-0.0"), panels.all());
     assertTrue(panels.all().contains("holes: " + judged.plan().holes().size()), panels.all());
   }
 
