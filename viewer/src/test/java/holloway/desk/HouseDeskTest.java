@@ -211,6 +211,7 @@ final class HouseDeskTest {
     press(Key.V, Key.U);
     assertEquals(1, desk.sheet(TYPE).panes().size());
     assertEquals(Set.of(), table().ways().runsThatDiffer());
+    assertEquals(Set.of(), table().ways().onlyFirst());
     assertEquals("the same", table().ways().rows().get(0).more());
   }
 
