@@ -172,7 +172,11 @@ final class PictureVerb implements Callable<Integer> {
     boolean id = p.model().findPin(name).isPresent() && of.get(0).equals("hole");
     if (!id && known.stream().noneMatch(name::equals)) {
       throw wrong(
-          "--of: no %s '%s'; there are: %s".formatted(of.get(0), name, String.join(", ", known)));
+          "--of: no %s '%s'; there are: %s"
+              .formatted(
+                  of.get(0).equals("without") ? "way of working" : of.get(0),
+                  name,
+                  String.join(", ", known)));
     }
   }
 

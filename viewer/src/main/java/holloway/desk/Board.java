@@ -64,7 +64,8 @@ final class Board {
     // Rounded up: what is not proven is not said.
     p.pair(
         "proven within",
-        String.format(Locale.ROOT, "%.1f %%", Math.ceil(now.gap() * 1000 - 1e-9) / 10));
+        String.format(
+            Locale.ROOT, "%.1f %%", Math.max(0.0, Math.ceil(now.gap() * 1000 - 1e-9)) / 10));
     int missing = t.plan().unrouted().size();
     if (missing > 0) {
       p.words(missing + (missing == 1 ? " run has" : " runs have") + " no route: see findings");

@@ -32,6 +32,7 @@ final class WindowTest {
       JsonNode first = w.until("a first frame", s -> true);
       assertEquals("veiled", first.get("peel").asText());
       peel(w);
+      timber(w);
       forbidAndUndo(w, first);
       walk(w);
       nothingIsDrawnWhileNothingChanges(w);
@@ -66,6 +67,23 @@ final class WindowTest {
     w.until("the level hidden", s -> s.get("hidden").size() == 1);
     w.keys("0");
     w.until("all levels", s -> s.get("hidden").isEmpty());
+  }
+
+  /** Bare timber is clicked on, then what lies behind it; and both plans stand side by side. */
+  private static void timber(Played w) throws Exception {
+    w.click(430, 420);
+    JsonNode one = w.until("a timber or hollow", s -> isBody(s.get("chosen").asText()));
+    w.click(430, 420);
+    w.until("another", s -> !s.get("name").equals(one.get("name")));
+    w.keys("Escape", "v");
+    w.until(
+        "both plans", s -> s.get("both").asBoolean() && s.get("chosen").asText().equals("none"));
+    w.keys("v");
+    w.until("one plan", s -> !s.get("both").asBoolean());
+  }
+
+  private static boolean isBody(String chosen) {
+    return chosen.equals("member") || chosen.equals("hollow");
   }
 
   /** A hole is clicked on, forbidden, and comes back. */

@@ -211,6 +211,7 @@ final class HouseDeskTest {
     press(Key.V, Key.U);
     assertEquals(1, desk.sheet(TYPE).panes().size());
     assertEquals(Set.of(), table().ways().runsThatDiffer());
+    assertEquals(Set.of(), table().ways().onlyFirst());
     assertEquals("the same", table().ways().rows().get(0).more());
   }
 
@@ -235,6 +236,7 @@ final class HouseDeskTest {
     FakePanels panels = new FakePanels();
     desk.panels(panels);
     assertTrue(panels.all().contains("> 2. "), panels.all());
+    assertFalse(panels.all().contains("-0.0"), panels.all());
     assertTrue(panels.all().contains("holes: " + judged.plan().holes().size()), panels.all());
   }
 

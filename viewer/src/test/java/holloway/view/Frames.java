@@ -58,13 +58,15 @@ public final class Frames {
       Arrays.sort(b);
       double ha = a[ROUNDS / 2];
       double hb = b[ROUNDS / 2];
-      for (Bodies part : List.of(noVeil, noTubes, noGlow)) {
+      List<String> names = List.of("timber alone", "and veils", "and cables");
+      List<Bodies> parts = List.of(noVeil, noTubes, noGlow);
+      for (int k = 0; k < parts.size(); k++) {
         double[] c = new double[ROUNDS];
         for (int i = 0; i < ROUNDS; i++) {
-          c[i] = millis(draws, m, part);
+          c[i] = millis(draws, m, parts.get(k));
         }
         Arrays.sort(c);
-        System.out.printf("part %.0f%n", c[ROUNDS / 2]);
+        System.out.printf("%s %.0f ms%n", names.get(k), c[ROUNDS / 2]);
       }
       System.out.printf("house %.0f ms, bare %.0f ms, ratio %.2f%n", ha, hb, ha / hb);
     }
