@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -68,6 +69,26 @@ class RulesFileTest {
     assertEquals(Set.of("panel", "pipe", "drain"), off.things());
     assertEquals(152_400_000L, off.least().nm());
     assertEquals(Severity.PRACTICE, off.words().severity());
+  }
+
+  /** The resource that other tests put beside a house states whatever can be stated. */
+  @Test
+  void theFileOfEverythingIsRead() {
+    RulesFile.Answer a =
+        RulesFile.read(Path.of("src/test/resources/holloway/everything.rules.yaml"));
+    LocalRules rules = a.rules().orElseThrow(() -> new AssertionError(a.problems()));
+    assertEquals(Set.of(RuleKey.values()), rules.stated().keySet());
+    assertEquals(6, rules.own().size());
+    var bore = (OwnRule.Bore) rules.own().get(0);
+    assertEquals(Set.of(OwnRule.Part.values()), bore.parts());
+    var space = (OwnRule.Room) rules.own().get(2);
+    assertEquals(Set.of(OwnRule.Space.values()), space.spaces());
+    assertEquals(
+        Set.of(OwnRule.Listed.values()),
+        rules
+            .own(OwnRule.Room.class)
+            .flatMap(r -> r.unless().stream())
+            .collect(Collectors.toSet()));
   }
 
   @Test

@@ -34,17 +34,11 @@ final class IndoorCableOutside implements PlanRule {
   @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
-    for (Plan.PlannedRun run : finished.plan().runs()) {
-      double metres = 0;
-      Plan.PlanStep first = null;
-      for (Plan.PlanStep s : run.steps()) {
-        boolean outside = s.hollow().filter(HollowKind.OUTSIDE_FACE.word()::equals).isPresent();
-        first = outside && first == null ? s : first;
-        metres += outside ? s.m() : 0;
-      }
-      boolean outdoor = Cable.find(run.cable()).map(Cable::outdoor).orElse(false);
-      if (first != null && !outdoor && metres > 0.3) {
-        out.add(finding(run, metres, first));
+    for (Legs r : Legs.of(finished.plan())) {
+      double metres = r.metresIn(HollowKind.OUTSIDE_FACE);
+      boolean outdoor = r.cable().map(Cable::outdoor).orElse(false);
+      if (!outdoor && metres > 0.3) {
+        out.add(finding(r.run(), metres, r.in(HollowKind.OUTSIDE_FACE).get(0)));
       }
     }
     return out;

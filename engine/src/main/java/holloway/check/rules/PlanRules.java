@@ -32,6 +32,7 @@ public final class PlanRules {
           new BoxesBackToBack(),
           new PlateOverHalf(),
           new GarageCeiling(),
+          new GaragePatch(),
           new ReturnAir(),
           new RiserCable(),
           new OutdoorCableIndoors(),
