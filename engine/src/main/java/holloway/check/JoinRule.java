@@ -57,7 +57,7 @@ final class JoinRule implements Rule {
   private static boolean stated(Attic from, Attic to, Site site) {
     List<Roof.Join> joins = from.roof().joins();
     return joins.stream()
-        .anyMatch(j -> j.to().equals(to.roof().name()) && within(from, to, j, site));
+        .anyMatch(j -> !j.shut() && j.to().equals(to.roof().name()) && within(from, to, j, site));
   }
 
   /** The crossing's middle lies in the stretch of the common wall that the opening takes. */

@@ -44,7 +44,7 @@ final class AtticJoins {
   static List<Place> places(List<Attic> attics, List<Refused> refused) {
     List<Place> out = new ArrayList<>();
     for (Attic a : attics) {
-      for (Roof.Join j : a.roof().joins()) {
+      for (Roof.Join j : open(a)) {
         for (Attic b : attics) {
           if (b.roof().name().equals(j.to())) {
             place(a, b, j).filter(p -> unfit(p).isEmpty()).ifPresent(out::add);
@@ -53,7 +53,7 @@ final class AtticJoins {
       }
     }
     for (Attic a : attics) {
-      for (Roof.Join j : a.roof().joins()) {
+      for (Roof.Join j : open(a)) {
         if (out.stream().noneMatch(p -> p.join().equals(j))) {
           Point2 mid = new Point2(a.outline().xRange().mid(), a.outline().yRange().mid());
           refused.add(
@@ -66,6 +66,10 @@ final class AtticJoins {
       }
     }
     return out;
+  }
+
+  private static List<Roof.Join> open(Attic a) {
+    return a.roof().joins().stream().filter(j -> !j.shut()).toList();
   }
 
   private static String why(Attic a, Roof.Join join, List<Attic> attics) {

@@ -86,10 +86,13 @@ public record Roof(
   /**
    * An opening from this roof's attic into another roof's, where both rest on one wall.
    *
+   * @param shut somebody looked and there is none: the end is boarded, or the lower roof's
+   *     sheathing was left in under the roof that runs onto it; wide and high are nothing then
    * @param from from an end of that wall to the near side of the opening; else it is in the middle
    * @param high from the tops of the ceiling joists
    */
-  public record Join(String to, Optional<Along> from, Length wide, Length high, Where where) {}
+  public record Join(
+      String to, Optional<Along> from, Length wide, Length high, boolean shut, Where where) {}
 
   /**
    * A low wall of a room under the slope, with the eaves behind it.

@@ -38,8 +38,9 @@ final class OuterTables {
           "join",
           "an opening from one roof's attic into another's",
           must("to", NAME, "the other roof's name"),
-          must("size", SIZE, "clear, along the wall between x height"),
-          may("from", ALONG, "from an end of the wall between to its near side"));
+          may("size", SIZE, "clear, along the wall between x height"),
+          may("from", ALONG, "from an end of the wall between to its near side"),
+          may("shut", YES_NO, "yes: somebody looked, and there is no way through"));
 
   static final Table KNEE =
       Table.of(

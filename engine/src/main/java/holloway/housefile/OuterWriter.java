@@ -108,6 +108,9 @@ final class OuterWriter {
   }
 
   private static Map<String, Object> join(Roof.Join j) {
+    if (j.shut()) {
+      return new Words().put("to", j.to()).put("shut", true).map();
+    }
     return new Words()
         .put("to", j.to())
         .put("size", Words.size(j.wide(), j.high()))

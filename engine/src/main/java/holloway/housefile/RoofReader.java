@@ -131,18 +131,34 @@ final class RoofReader {
   private static List<Roof.Join> joins(Entry e) {
     List<Roof.Join> out = new ArrayList<>();
     for (Entry j : e.maps("joins", OuterTables.JOIN)) {
+      boolean shut = j.yesNo("shut").orElse(false);
       Optional<Room.Size> size = j.size("size");
-      if (size.isPresent() && j.has("to")) {
+      opened(j, shut);
+      if (j.has("to") && (shut || size.isPresent())) {
         out.add(
             new Roof.Join(
                 j.text("to").get(),
-                j.along("from"),
-                size.get().eastWest().value(),
-                size.get().northSouth().value(),
+                shut ? Optional.empty() : j.along("from"),
+                shut ? new Length(0) : size.get().eastWest().value(),
+                shut ? new Length(0) : size.get().northSouth().value(),
+                shut,
                 j.where("to")));
       }
     }
     return out;
+  }
+
+  /** An opening has a size; what is shut has none. */
+  private static void opened(Entry j, boolean shut) {
+    if (!shut && !j.has("size")) {
+      j.problem(
+          "size",
+          "size: 24 in x 30 in, or shut: yes",
+          "",
+          "the join lacks 'size:': how large is the way through, along the wall x high");
+    } else if (shut && (j.has("size") || j.has("from"))) {
+      j.problem("shut", "", "", "either 'shut: yes', or an opening with its 'size'");
+    }
   }
 
   private static List<Roof.Knee> knees(Entry e) {

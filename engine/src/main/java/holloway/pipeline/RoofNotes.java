@@ -5,6 +5,7 @@ import holloway.framing.FlatRoof;
 import holloway.framing.Framed;
 import holloway.framing.Framing;
 import holloway.framing.KneeRoof;
+import holloway.hollow.AtticsBeside;
 import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.plan.Plan;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What was understood of the spaces under unusual roofs, for {@code check HOUSE}. */
 final class RoofNotes {
@@ -28,7 +30,34 @@ final class RoofNotes {
       flats(framed, out);
       kneed.forEach(r -> sides(framed, r, out));
     }
+    besides(placed).forEach(t -> out.add(line(t)));
     return out;
+  }
+
+  /** Attics that may lead into each other, and what to write once somebody has looked. */
+  static List<String> besides(Placed placed) {
+    if (placed.house().roofs().size() < 2) {
+      return List.of();
+    }
+    List<Attic> attics = Framing.of(placed).attics();
+    Stream<String> disbelieved =
+        AtticsBeside.disbelieved(attics).stream()
+            .map(r -> "The " + r.what() + " is not believed: " + r.why() + ".");
+    return Stream.concat(disbelieved, AtticsBeside.unstated(attics).stream().map(RoofNotes::beside))
+        .toList();
+  }
+
+  private static String beside(AtticsBeside s) {
+    return String.format(
+        Locale.ROOT,
+        "The attics of '%s' and '%s' lie side by side along %.2f m; nobody stated whether one leads"
+            + " into the other: taken as shut, also where one roof runs onto the other. Look with a"
+            + " lamp from the hatch, stay on the joists; an end wall or old sheathing may be there"
+            + " for fire or to brace the roof: never open it yourself. Then write under '%1$s' joins:"
+            + " [{ to: %2$s, size: WIDTH x HEIGHT }], or joins: [{ to: %2$s, shut: yes }]",
+        s.a().roof().name(),
+        s.b().roof().name(),
+        s.along().length() / 1e9);
   }
 
   private static void sides(Framed framed, Roof roof, List<Plan.FindingLine> out) {

@@ -74,7 +74,9 @@ final class HouseWords {
   /** True if an opening leads into this roof's attic or out of it. */
   private boolean joined(String roof) {
     return placed.house().roofs().stream()
-        .flatMap(r -> r.joins().stream().flatMap(j -> Stream.of(r.name(), j.to())))
+        .flatMap(
+            r ->
+                r.joins().stream().filter(j -> !j.shut()).flatMap(j -> Stream.of(r.name(), j.to())))
         .anyMatch(roof::equals);
   }
 

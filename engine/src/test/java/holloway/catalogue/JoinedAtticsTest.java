@@ -99,13 +99,22 @@ class JoinedAtticsTest {
     assertEquals(4.14, aside.totals().minutes() - straight.totals().minutes(), 0.05);
   }
 
+  /** Sheathing left in under the roof that runs onto it, or a boarded end: somebody looked. */
+  @Test
+  @Feature("attics stated shut to each other")
+  void whatIsStatedShutIsNoWay() {
+    Plan shut = plan(two(", joins: [{ to: wing, shut: yes }]", IN_DEN));
+    assertEquals(List.of("desk/cat6-1"), shut.unrouted().stream().map(u -> u.id()).toList());
+  }
+
   @Test
   void theRefereeAsksForTheOpening() {
     Chain open = two(join("8 in x 8 in", ""), IN_DEN);
     Chain shut = two("", IN_DEN);
     Chain elsewhere = two(join("8 in x 8 in", ", from: south 2 m"), IN_DEN);
     HollowHouse h = open.house();
-    for (Chain other : List.of(shut, elsewhere)) {
+    Chain looked = two(", joins: [{ to: wing, shut: yes }]", IN_DEN);
+    for (Chain other : List.of(shut, elsewhere, looked)) {
       HollowHouse mixed =
           new HollowHouse(
               other.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());

@@ -130,7 +130,7 @@ final class TurnedHouse {
   }
 
   private Roof.Join of(Roof.Join j) {
-    return new Roof.Join(j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.where());
+    return new Roof.Join(j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.shut(), j.where());
   }
 
   private Roof.Knee of(Roof.Knee k) {
