@@ -25,11 +25,11 @@ final class Border {
     double right = Math.max(drawn.x1(), drawn.x0() + 9000);
     double y = drawn.y1() + 500;
     left("title", title(), drawn.x0(), y, 260);
-    left("note", area(), drawn.x0(), y + 1.3 * LINE, Sheet.PLAIN);
+    left("note", sheet.words().apply(area()), drawn.x0(), y + 1.3 * LINE, Sheet.PLAIN);
     north(right - 350, y + 250);
     bar(right - 4000, y + 250);
     double at = y + 3.2 * LINE;
-    for (String line : wrapped(notes(), (right - drawn.x0()) / (Sheet.PLAIN * Labels.LETTER))) {
+    for (String line : wrapped(said(), (right - drawn.x0()) / (Sheet.PLAIN * Labels.LETTER))) {
       left("note", line, drawn.x0(), at, Sheet.PLAIN);
       at += LINE;
     }
@@ -62,6 +62,10 @@ final class Border {
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");
     letters.forEach((k, v) -> out.add(k + " " + v + (k.equals(last()) ? "." : ",")));
     return out;
+  }
+
+  private List<String> said() {
+    return notes().stream().map(sheet.words()).toList();
   }
 
   private String last() {

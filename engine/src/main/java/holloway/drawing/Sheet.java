@@ -10,10 +10,21 @@ import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-/** One level while it is drawn. */
+/**
+ * One level while it is drawn.
+ *
+ * @param words puts a sentence of the legend into another language
+ */
 record Sheet(
-    Placed placed, Request request, PlacedLevel level, UnitSystem system, Svg svg, Labels labels) {
+    Placed placed,
+    Request request,
+    PlacedLevel level,
+    UnitSystem system,
+    Svg svg,
+    Labels labels,
+    UnaryOperator<String> words) {
   /** Sizes of type, millimetres of the house; at 1:50 a fiftieth of it on paper. */
   static final double SMALL = 120;
 

@@ -17,11 +17,13 @@ final class HoleFacts {
   private final Sheet sheet;
   private final SheetWords words;
   private final Drawings drawings;
+  private final Seen seen;
 
-  HoleFacts(Sheet sheet, SheetWords words, Drawings drawings) {
+  HoleFacts(Sheet sheet, SheetWords words, Drawings drawings, Seen seen) {
     this.sheet = sheet;
     this.words = words;
     this.drawings = drawings;
+    this.seen = seen;
   }
 
   List<Map<String, Object>> cards() {
@@ -50,6 +52,8 @@ final class HoleFacts {
     out.put("seal", sealing(h));
     tape(out, sheet.cards().get(h.id()));
     Drawing drawing = drawings.holes().get(h.id());
+    Seen.Picture picture = seen.holes().get(h.id());
+    out.put("picture", picture != null && picture.inPage() ? picture : null);
     out.put("drawing", drawing == null ? null : drawing.within(left(out)));
     return out;
   }

@@ -25,6 +25,7 @@ enum Act {
   FORBID_SPACE(Key.G, "G", "forbid the hollow behind the chosen hole"),
   PIN(Key.I, "I", "keep the chosen run in the hollow of this step; again: free it"),
   OUTLET(Key.O, "O", "choose the next outlet, to slide it"),
+  BOTH(Key.V, "V", "the plan of before beside the plan of now"),
   UNDO(Key.U, "U", "undo"),
   REDO(Key.R, "R", "do again"),
   SAVE(Key.S, "S", "save the changes as wishes beside the house file"),

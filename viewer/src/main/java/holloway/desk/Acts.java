@@ -73,6 +73,7 @@ final class Acts {
       case GO -> go();
       case WALK -> walk();
       case OUTLET -> outlet();
+      case BOTH -> t.turnBoth();
       case THEME -> t.show(t.shown.withLight(!t.shown.light()));
       case FATTER -> t.show(t.shown.fatter(true));
       case FINER -> t.show(t.shown.fatter(false));

@@ -144,18 +144,18 @@ final class Seen {
     return mine && isShown(p.middle().z) && inSlice(p.middle());
   }
 
+  /** The window that marks are put on. */
+  record Place(int width, int height, float scale, Measure measure) {}
+
   Sheet sheet(
       Pane pane,
-      Area free,
-      int width,
-      int height,
-      float scale,
-      Measure measure,
+      Place on,
       List<Plan.FindingLine> findings,
       Optional<HoleSheet> hole,
       Optional<Vector3f> place) {
-    Canvas canvas = new Canvas(theme, measure, scale);
-    Placer placer = new Placer(free.inset(2), scale);
+    Canvas canvas = new Canvas(theme, on.measure, on.scale);
+    Area free = new Area(pane.x(), pane.y(), pane.width(), pane.height());
+    Placer placer = new Placer(free.inset(2), on.scale);
     LiveMarks marks = new LiveMarks(canvas, pane, placer);
     place.ifPresent(p -> here(canvas, pane, p));
     model.ends().stream()
@@ -173,7 +173,7 @@ final class Seen {
     model.rooms().stream()
         .filter(r -> level(r.level()) && inSlice(new Vector3f(r.middle()).add(0, 0, 0.5f)))
         .forEach(r -> marks.name(r.middle(), r.name()));
-    return new Sheet(width, height, theme, List.of(pane), canvas.marks());
+    return new Sheet(on.width, on.height, theme, List.of(pane), canvas.marks());
   }
 
   /** Where the person is on their walk. */

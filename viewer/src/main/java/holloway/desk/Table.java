@@ -9,6 +9,7 @@ import holloway.view.Cable;
 import holloway.view.Model;
 import holloway.view.Orbit;
 import holloway.view.Pictures;
+import holloway.view.TwoWays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,12 @@ final class Table {
   private Pointed pointed;
   String message = "";
   boolean over;
+
+  /** The plan of before is shown beside the one of now. */
+  boolean both;
+
+  private Pictures before;
+  private LiveHouse.Judged beforeOf;
 
   /** Grows with everything that changes what is seen. */
   int version;
@@ -61,6 +68,25 @@ final class Table {
       pointed = new Pointed(model());
     }
     return pointed;
+  }
+
+  void turnBoth() {
+    both = !both;
+    version++;
+  }
+
+  /** The plan as the files want it. */
+  Model before() {
+    if (beforeOf != work.before()) {
+      beforeOf = work.before();
+      before = new Pictures(work.filesHouse().drawn(beforeOf));
+    }
+    return before.model();
+  }
+
+  /** What differs between the files' plan and the one of now. */
+  TwoWays ways() {
+    return new TwoWays(work.before().plan(), plan(), pictures.words());
   }
 
   Plan plan() {

@@ -21,6 +21,7 @@ public final class Painted {
   private static final float STAND_BACK = 0.28f;
   private static final double FLOOR = 0.6;
   private static final double CUT = 0.5;
+  private static final float LID = 2e-4f;
   private static final double SKIN = 0.45;
 
   private final Model model;
@@ -78,9 +79,25 @@ public final class Painted {
         int own = colour(p);
         int shown = t.centre() == p.centre() ? own : Rgb.mix(own, theme.cut(), CUT);
         bodies.solids.add(t.centre(), t.u(), t.v(), t.w(), shown, 1);
+        if (t.centre() == p.centre()) {
+          close(p, slice, Rgb.mix(own, theme.cut(), CUT));
+        }
       }
     }
     return this;
+  }
+
+  /** Closes a piece that lies aslant to the slice where the slice cuts it open. */
+  private void close(Piece p, Slice slice, int colour) {
+    for (int side = -1; side <= 1; side += 2) {
+      // A little inside, or the slice would cut the lid away as well.
+      float at = slice.at() + side * (slice.thick() / 2 - LID);
+      List<Vector3f> lid =
+          Cap.of(p.centre(), new Vector3fc[] {p.u(), p.v(), p.w()}, slice.axis(), at);
+      for (int i = 1; i + 1 < lid.size(); i++) {
+        bodies.sheets.add(lid.get(0), lid.get(i), lid.get(i + 1), colour, 1);
+      }
+    }
   }
 
   /** As {@link #solid}, of each piece only what lies near a cable, so that little hides it. */

@@ -60,6 +60,21 @@ public final class Pictures {
         .map(c -> new RunPicture(model, c, words.steps(planned(id)), page(paper)).sheet());
   }
 
+  /**
+   * This plan and another for the same house side by side.
+   *
+   * @param name what this one is called; {@code otherName} the other
+   */
+  public Sheet beside(String name, Pictures other, String otherName, Paper paper) {
+    TwoWays ways = new TwoWays(house.plan(), other.house.plan(), words);
+    return new TwoWaysPicture(
+            new TwoWaysPicture.Side(name, model, ways.onlyFirst()),
+            new TwoWaysPicture.Side(otherName, other.model, ways.onlySecond()),
+            ways,
+            page(paper))
+        .sheet();
+  }
+
   private Plan.PlannedRun planned(String id) {
     return house.plan().runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
   }

@@ -21,6 +21,7 @@ import holloway.session.WishesFile;
 import holloway.view.Piece;
 import holloway.view.Pin;
 import holloway.view.Space;
+import holloway.view.TwoWays;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -187,6 +188,30 @@ final class HouseDeskTest {
     assertEquals(judged.plan().holes(), table().plan().holes());
     press(Key.R);
     assertTrue(table().hole(hole).isEmpty());
+  }
+
+  @Test
+  void thePlanOfBeforeStandsBesideTheOneOfNow() {
+    press(Key.TAB, Key.DOWN, Key.F);
+    String hole = judged.plan().holes().get(0).id();
+    assertEquals(1, desk.sheet(TYPE).panes().size());
+    TwoWays ways = table().ways();
+    assertTrue(ways.onlyFirst().contains(hole), ways.onlyFirst()::toString);
+    assertFalse(ways.onlySecond().contains(hole));
+    assertFalse(ways.runsThatDiffer().isEmpty());
+    press(Key.V, Key.TAB, Key.TAB);
+    Sheet both = desk.sheet(TYPE);
+    assertEquals(2, both.panes().size());
+    assertTrue(both.panes().get(0).x() + both.panes().get(0).width() <= both.panes().get(1).x());
+    FakePanels panels = new FakePanels();
+    desk.panels(panels);
+    double more = table().plan().totals().minutes() - judged.plan().totals().minutes();
+    String sign = more > 0.05 ? "work: +" : more < -0.05 ? "work: \u2212" : "work: the same";
+    assertTrue(panels.all().contains(sign), panels.all());
+    press(Key.V, Key.U);
+    assertEquals(1, desk.sheet(TYPE).panes().size());
+    assertEquals(Set.of(), table().ways().runsThatDiffer());
+    assertEquals("the same", table().ways().rows().get(0).more());
   }
 
   @Test

@@ -20,6 +20,7 @@ import holloway.house.Side;
 import holloway.house.Thing;
 import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
+import holloway.pack.GermanWords;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,21 @@ import org.junit.jupiter.api.Test;
 class EveryRuleTest {
   /** What is found of the rule in a house over its limit, and in one at it. */
   private record Houses(List<Finding> over, List<Finding> at) {}
+
+  /** What toy houses call their outlets, tubes and rooms. */
+  private static final Set<String> NAMES =
+      Set.of(
+          "desk",
+          "cat6",
+          "tube",
+          "yard",
+          "hall",
+          "main",
+          "attic",
+          "shop",
+          "roof",
+          "outdoor-cat6",
+          "om4");
 
   private final Map<String, Houses> cases = new TreeMap<>();
 
@@ -56,6 +72,8 @@ class EveryRuleTest {
       h.over().forEach(EveryRuleTest::assertFull);
     }
     assertEquals(PlanRules.all().size(), cases.size());
+    List<Finding> all = cases.values().stream().flatMap(h -> h.over().stream()).toList();
+    assertEquals(Set.of(), GermanWords.unsaid(all, NAMES));
   }
 
   /** What was measured, the limit and what to do stand apart, and the text ends with the last. */
