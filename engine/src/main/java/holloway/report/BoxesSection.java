@@ -76,7 +76,7 @@ final class BoxesSection {
 
   private String force(PullTension.Pull p) {
     return "%s of the %s it bears (%s, fish %d)"
-        .formatted(units.force(p.newtons()), units.force(p.most()), p.run(), p.fish());
+        .formatted(units.force(p.newtons()), units.mostForce(p.most()), p.run(), p.fish());
   }
 
   private void reel(BoxPlan.Reel reel) {

@@ -95,6 +95,13 @@ public final class UnitWords {
         : (long) Math.ceil(newtons / Capstan.POUND - 1e-6) + " lbf";
   }
 
+  /** What a cable bears, rounded down: the words never allow more than the limit. */
+  String mostForce(double newtons) {
+    return system == UnitSystem.METRIC
+        ? (long) Math.floor(newtons + 1e-6) + " N"
+        : (long) Math.floor(newtons / Capstan.POUND + 1e-6) + " lbf";
+  }
+
   String area(double squareMetres) {
     return system == UnitSystem.METRIC
         ? String.format(Locale.ROOT, "%.1f m2", squareMetres)

@@ -3,6 +3,7 @@ package holloway.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.limits.Capstan;
 import holloway.units.UnitSystem;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -24,6 +25,16 @@ class CutWordsTest {
     assertEquals("3.1 m", METRES.cut(3.1));
     assertEquals("11 ft", FEET.quantity(3.05, "m"));
     assertEquals("10 ft", FEET.quantity(3.048, "m"));
+  }
+
+  /** 25 lbf are 111.2 N: a pull is never told smaller, what the cable bears never larger. */
+  @Test
+  void aPullUpAndALimitDown() {
+    assertEquals("112 N", METRES.force(111.2));
+    assertEquals("111 N", METRES.mostForce(111.2));
+    assertEquals("25 lbf", FEET.force(25 * Capstan.POUND));
+    assertEquals("25 lbf", FEET.mostForce(25 * Capstan.POUND));
+    assertEquals("24 lbf", FEET.mostForce(24.9 * Capstan.POUND));
   }
 
   @Property(tries = 2000, seed = "6")
