@@ -77,8 +77,8 @@ public final class Checker {
     paid.addAll(part.prepaid());
     Tariff tariff =
         new Tariff(proof.graph, proof.commodities.size(), proof.directed, part.shares());
-    shared.require(part.shares(), paid);
-    long sum = 0;
+    shared.require(part.shares(), paid, tariff);
+    long sum = -tariff.rents();
     for (int w : paid) {
       sum = Math.addExact(sum, proof.scale.works[w]);
     }

@@ -4,45 +4,39 @@ import holloway.catalog.Cable;
 import holloway.catalog.Fit;
 import holloway.routing.RouteGraph;
 import holloway.units.Length;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
-import java.util.function.Function;
 
 /** The least that a hole costs for n cables, beyond one of its works: a larger bit, two bores. */
 final class HolePrice {
   private final Proof proof;
   private final int most;
 
-  /** As slim as the slimmest jacket and head: where n of the runs fit, n of these do. */
-  private final Cable slim;
+  /** Jackets of all runs, the slimmest first. */
+  private final List<Length> jackets = new ArrayList<>();
+
+  /** The slimmest head of all runs. */
+  private final Length head;
 
   private final Map<List<Object>, long[]> known = new HashMap<>();
 
   HolePrice(Proof proof) {
     this.proof = proof;
     most = proof.commodities.stream().mapToInt(Commodity::runs).sum();
-    slim =
-        new Cable(
-            "slimmest",
-            least(Cable::outside),
-            least(Cable::pullHead),
-            Length.ZERO,
-            false,
-            false,
-            false,
-            "reckoned");
-  }
-
-  private Length least(Function<Cable, Length> size) {
-    return proof.commodities.stream()
-        .map(c -> size.apply(c.cable()))
-        .min(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    Length slimmest = null;
+    for (Commodity c : proof.commodities) {
+      jackets.addAll(Collections.nCopies(c.runs(), c.cable().outside()));
+      Length own = c.cable().pullHead();
+      slimmest = slimmest == null || own.compareTo(slimmest) < 0 ? own : slimmest;
+    }
+    Collections.sort(jackets);
+    head = slimmest;
   }
 
   /**
@@ -106,11 +100,25 @@ final class HolePrice {
     if (steps.isEmpty()) {
       return OptionalLong.of(0);
     }
-    List<Cable> cables = Collections.nCopies(n, slim);
+    List<Cable> cables = slimmest(n);
     return steps.stream()
         .filter(s -> Fit.fits(cables, s.diameterMm()))
         .mapToLong(RouteGraph.Step::extra)
         .min();
+  }
+
+  /**
+   * Where any n of the runs fit, so do n with the slimmest jackets and the slimmest head, pulled in
+   * the order of their names: the last meets the second widest jacket, as the last of any n does at
+   * least.
+   */
+  private List<Cable> slimmest(int n) {
+    List<Cable> out = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      String name = String.format(Locale.ROOT, "%09d", i);
+      out.add(new Cable(name, jackets.get(i), head, Length.ZERO, false, false, false, "reckoned"));
+    }
+    return out;
   }
 
   private static OptionalLong both(OptionalLong a, OptionalLong b, long second) {

@@ -13,7 +13,8 @@ import java.util.TreeSet;
 /**
  * Whether no more of a work is shared out than plans pay for it: its price, or nothing where it
  * counts as paid. One work of each method of a hole may also tell what the hole costs with n
- * cables; then no n cables may have shares of more than that.
+ * cables; then no n cables may have shares of more than that and the rent of the hole: a plan makes
+ * the hole one way or not at all, so it is over its price by the rent at most, which is paid back.
  */
 final class Shared {
   /** What may be shared out once: a work, or with directions a work at one arc. */
@@ -27,9 +28,12 @@ final class Shared {
     holePrice = new HolePrice(proof);
   }
 
-  void require(List<Certificate.Share> shares, Set<Integer> paid) {
+  void require(List<Certificate.Share> shares, Set<Integer> paid, Tariff tariff) {
     Map<Row, long[]> rows = new HashMap<>();
     for (Certificate.Share s : shares) {
+      if (s.place().equals(Certificate.Share.RENT)) {
+        continue;
+      }
       boolean arc = s.place().equals("arc") || s.place().equals("into");
       long[] byGroup =
           rows.computeIfAbsent(
@@ -41,7 +45,7 @@ final class Shared {
         (row, byGroup) -> {
           long price = paid.contains(row.work()) ? 0 : proof.scale.works[row.work()];
           if (sum(byGroup) > price) {
-            requireTeller(row.work(), price, byGroup);
+            requireTeller(row.work(), price, byGroup, tariff);
             int hole = proof.meetings.hole[row.work()];
             tellers.computeIfAbsent(hole, h -> new TreeSet<>()).add(row.work());
           }
@@ -49,9 +53,11 @@ final class Shared {
     tellers.forEach((hole, works) -> requireOneEach(proof.graph.holes().get(hole), works));
   }
 
-  private void requireTeller(int work, long price, long[] byGroup) {
+  private void requireTeller(int work, long price, long[] byGroup, Tariff tariff) {
     int hole = proof.meetings.hole[work];
-    if (proof.directed || hole < 0 || !holePrice.covers(hole, price, byGroup)) {
+    if (proof.directed
+        || hole < 0
+        || !holePrice.covers(hole, Math.addExact(price, tariff.rent(hole)), byGroup)) {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
               .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));

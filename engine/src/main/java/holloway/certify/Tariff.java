@@ -12,6 +12,7 @@ final class Tariff {
   private final Map<String, Map<Integer, long[]>[]> places = new HashMap<>();
 
   private final int groups;
+  private final long[] rent;
 
   Tariff(RouteGraph graph, int groups, boolean directed, List<Certificate.Share> shares) {
     this.groups = groups;
@@ -22,9 +23,35 @@ final class Tariff {
       places.put("arc", slots(2 * graph.edges().size()));
       places.put("into", slots(2 * graph.edges().size()));
     }
+    rent = new long[graph.holes().size()];
     for (Certificate.Share s : shares) {
-      add(s, graph.works().size());
+      if (s.place().equals(Certificate.Share.RENT)) {
+        addRent(s, directed);
+      } else {
+        add(s, graph.works().size());
+      }
     }
+  }
+
+  private void addRent(Certificate.Share s, boolean directed) {
+    if (directed || s.at() < 0 || s.at() >= rent.length || s.units() < 0) {
+      throw new Unproven("a rent of %d at hole %d is none".formatted(s.units(), s.at()));
+    }
+    rent[s.at()] = Math.addExact(rent[s.at()], s.units());
+  }
+
+  /** What the shares of one work of each method of a hole may be over its price. */
+  long rent(int hole) {
+    return rent[hole];
+  }
+
+  /** All of them, which the shares have to prove besides. */
+  long rents() {
+    long sum = 0;
+    for (long r : rent) {
+      sum = Math.addExact(sum, r);
+    }
+    return sum;
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})

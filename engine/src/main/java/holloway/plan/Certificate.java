@@ -48,7 +48,18 @@ public record Certificate(
    * @param at id of the node, edge, hole or arc
    * @param group index into the certificate's runs
    */
-  public record Share(int work, String place, int at, int group, long units) {}
+  public record Share(int work, String place, int at, int group, long units) {
+    /** The place of a rent; its work and group are 0 and mean nothing. */
+    public static final String RENT = "rent";
+
+    /**
+     * By so much the shares of those who pass a hole that not all fit may be more than it costs;
+     * what the shares prove is less by it, whether the hole is made or not.
+     */
+    public static Share rent(int hole, long units) {
+      return new Share(0, RENT, hole, 0, units);
+    }
+  }
 
   public Certificate {
     paidByAll = List.copyOf(paidByAll);

@@ -132,7 +132,7 @@ final class Ascent {
     IntStream.range(0, groups.size())
         .parallel()
         .forEach(g -> found.set(g, paths.near(g, shares.units[g], slack, NEAR)));
-    long value = 0;
+    long value = -shares.rents();
     for (int g = 0; g < found.size(); g++) {
       if (found.get(g).isEmpty()) {
         part.impossible = true;
@@ -157,6 +157,10 @@ final class Ascent {
       for (int p = 0; p < from.length; p++) {
         shares.units[g][p] = from[p] + (long) Math.floor(mix * (inner.units[g][p] - from[p]));
       }
+    }
+    for (int h = 0; h < shares.rent.length; h++) {
+      long from = part.best.rent[h];
+      shares.rent[h] = from + (long) Math.floor(mix * (inner.rent[h] - from));
     }
     for (int r = 0; r < shares.rows(); r++) {
       shares.project(r);

@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import holloway.catalog.Cable;
 import holloway.plan.Certificate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -82,7 +83,7 @@ final class Bound {
       free[z] = true;
     }
     Groups groups = new Groups(task, runs);
-    LeastExtra least = new LeastExtra(net, task.capacity.kindList(), runs.length);
+    LeastExtra least = new LeastExtra(net, cables(runs));
     boolean directed =
         net.alike()
             && groups.list.stream().allMatch(Groups.Group::rooted)
@@ -103,6 +104,11 @@ final class Bound {
   /** After {@link #prove}: opening prices that lead a search to what the proof uses, or null. */
   long[] guide() {
     return guide;
+  }
+
+  private List<Cable> cables(int[] runs) {
+    List<Cable> kinds = task.capacity.kindList();
+    return Arrays.stream(runs).mapToObj(r -> kinds.get(task.demands[r].kind())).toList();
   }
 
   private List<BoundPart> zoneParts(long always, Shares start) {
@@ -191,6 +197,11 @@ final class Bound {
       throw new IllegalStateException("shares exceed the price of a work");
     }
     List<Certificate.Share> out = new ArrayList<>();
+    for (int h = 0; h < shares.rent.length; h++) {
+      if (shares.rent[h] > 0) {
+        out.add(Certificate.Share.rent(h, shares.rent[h]));
+      }
+    }
     for (int p = 0; p < places.places.size(); p++) {
       for (int g = 0; g < shares.units.length; g++) {
         if (shares.units[g][p] > 0) {

@@ -31,7 +31,7 @@ final class BoundPart {
   Shares best;
   long value = Long.MIN_VALUE;
 
-  /** By group: what {@link #value} is the sum of; null where that is not known. */
+  /** By group: what {@link #value} is the sum of, less the rents; null where not known. */
   long[] each;
 
   boolean impossible;

@@ -215,7 +215,7 @@ final class BoundTree {
   /** What shares prove, or {@link Network#SHUT} if some group has no path. */
   private long worth(Shares shares) {
     GroupPaths fresh = new GroupPaths(task, groups, places, worked.shutWorks(), fits);
-    long sum = 0;
+    long sum = -shares.rents();
     for (int g = 0; g < groups.size(); g++) {
       Path p = fresh.find(g, shares.units[g]);
       if (p == null) {

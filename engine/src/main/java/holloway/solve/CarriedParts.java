@@ -183,6 +183,11 @@ final class CarriedParts {
         }
       }
     }
+    for (int h = 0; h < p.best.rent.length; h++) {
+      if (carry.holes[h] >= 0) {
+        out.rent[carry.holes[h]] = p.best.rent[h];
+      }
+    }
     for (int r = 0; r < out.rows(); r++) {
       out.project(r);
     }
@@ -212,7 +217,7 @@ final class CarriedParts {
               Path found = paths.find(g, part.best.units[g]);
               each[g] = found == null ? Network.SHUT : found.price();
             });
-    long sum = 0;
+    long sum = -part.best.rents();
     for (long v : each) {
       part.impossible |= v >= Network.SHUT;
       sum = part.impossible ? sum : Math.addExact(sum, v);

@@ -10,6 +10,7 @@ import java.util.Arrays;
 final class HoleLimit {
   private final long[] limit;
   private final int[] size;
+  private long rent;
   private final int cables;
   private final long least;
 
@@ -41,6 +42,11 @@ final class HoleLimit {
     sizeOf = new int[size.length];
   }
 
+  /** From now on every limit is so much higher, because the bound pays it back. */
+  void rent(long units) {
+    rent = units;
+  }
+
   /** One limit for any number of cables, and none that do not fit together. */
   boolean isFlat() {
     for (long l : limit) {
@@ -70,12 +76,12 @@ final class HoleLimit {
   private boolean surelyHolds(long[] value) {
     long sum = 0;
     for (int g = 0; g < size.length; g++) {
-      if (value[g] < 0 || value[g] > least) {
+      if (value[g] < 0 || value[g] > least + rent) {
         return false;
       }
       sum += size[g] * value[g];
     }
-    return sum <= least;
+    return sum <= least + rent;
   }
 
   /**
@@ -98,7 +104,7 @@ final class HoleLimit {
       int last = Math.min(n + cables, limit.length);
       for (int at = n + 1; at <= last; at = Math.max(at + 1, Math.min(last, sameTo[at - 1]))) {
         long total = Math.addExact(sum, Math.multiplyExact((long) at - n, value));
-        double over = (total - limit[at - 1]) / (double) at;
+        double over = (total - limit[at - 1] - rent) / (double) at;
         if (over > most) {
           most = over;
           worst = at;
@@ -111,7 +117,7 @@ final class HoleLimit {
   }
 
   private long excess(int shares, int n) {
-    long sum = -limit[n - 1];
+    long sum = -limit[n - 1] - rent;
     int left = n;
     for (int i = 0; i < shares && left > 0; i++) {
       int some = Math.min(left, sizeOf[i]);

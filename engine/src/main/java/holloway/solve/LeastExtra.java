@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import holloway.catalog.Cable;
+import holloway.catalog.Fit;
 import holloway.routing.RouteGraph;
 import holloway.units.Length;
 import java.util.Arrays;
@@ -8,34 +9,43 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The least a hole can cost beyond its method for n cables of an order, whichever they are.
- * Reckoned with a cable as slim as the slimmest jacket and the slimmest head: where n cables of the
- * order fit, n of these fit too.
+ * Reckoned with the n slimmest jackets of the order, all with its slimmest head, the widest jacket
+ * pulled last: where any n cables of the order fit, these fit too. A few slim cables among many
+ * thick ones do not make a hole look roomy.
  */
 final class LeastExtra {
   private record Key(List<RouteGraph.Step> steps, long second) {}
 
   private final Network net;
   private final int most;
-  private final Cable slim;
+
+  /** By jacket, the slimmest first; heads are alike, so they are pulled in the order of names. */
+  private final List<Cable> slimmest;
+
   private final Map<Key, long[]> known = new HashMap<>();
   private final Map<Integer, Integer> slimBy = new HashMap<>();
 
   /**
-   * @param most number of cables that could meet in one hole
+   * @param cables of all runs that could meet in one hole
    */
-  LeastExtra(Network net, List<Cable> kinds, int most) {
+  LeastExtra(Network net, List<Cable> cables) {
     this.net = net;
-    this.most = most;
-    Length jacket = least(kinds.stream().map(Cable::outside).toList());
-    Length head = least(kinds.stream().map(Cable::pullHead).toList());
-    slim = new Cable("slim", jacket, head, Length.ZERO, false, false, false, "reckoned");
+    most = cables.size();
+    Length head =
+        cables.stream().map(Cable::pullHead).min(Comparator.naturalOrder()).orElse(Length.ZERO);
+    List<Length> jackets = cables.stream().map(Cable::outside).sorted().toList();
+    slimmest =
+        IntStream.range(0, most)
+            .mapToObj(i -> slim("slim %09d".formatted(i), jackets.get(i), head))
+            .toList();
   }
 
-  private static Length least(List<Length> lengths) {
-    return lengths.stream().min(Comparator.naturalOrder()).orElse(Length.ZERO);
+  private static Cable slim(String name, Length jacket, Length head) {
+    return new Cable(name, jacket, head, Length.ZERO, false, false, false, "reckoned");
   }
 
   /** Entry n−1 is for n cables; the array ends where no more fit or at the most there are. */
@@ -79,7 +89,22 @@ final class LeastExtra {
         .orElse(Network.SHUT);
   }
 
+  /** Where some of the slimmest do not fit, no more do. */
   private int mostSlim(int diameterMm) {
-    return slimBy.computeIfAbsent(diameterMm, d -> Capacity.mostAlike(slim, d));
+    return slimBy.computeIfAbsent(
+        diameterMm,
+        d -> {
+          int fit = 0;
+          int not = most + 1;
+          while (not - fit > 1) {
+            int middle = (fit + not) / 2;
+            if (Fit.fits(slimmest.subList(0, middle), d)) {
+              fit = middle;
+            } else {
+              not = middle;
+            }
+          }
+          return fit;
+        });
   }
 }

@@ -222,6 +222,17 @@ final class Places {
     return out;
   }
 
+  /**
+   * The hole whose price with many cables the row's work tells and which does not take all cables
+   * of the order; −1 for any other row.
+   */
+  int narrowHole(int row, int cables) {
+    long[] limit = limit(row);
+    return limit == null || limit.length >= cables
+        ? -1
+        : holeOf[places.get(rowMembers()[row][0]).work()];
+  }
+
   static boolean has(int[] values, int value) {
     for (int v : values) {
       if (v == value) {

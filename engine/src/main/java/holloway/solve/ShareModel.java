@@ -1,6 +1,8 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -17,6 +19,8 @@ final class ShareModel {
   /** So few groups are not worth a second thread. */
   private static final int FEW = 3;
 
+  private static final int[] NONE = {};
+
   private final Shares shares;
   private final GroupModel[] groups;
   private final int[] rows;
@@ -26,6 +30,16 @@ final class ShareModel {
   private final double[] x;
   private final double[] slope;
   private final int longest;
+
+  /** Holes that may be wanted by more than fit, and by row which of them it tells of, or −1. */
+  private final int[] holes;
+
+  private final int[] rentAt;
+  private final double[] rent;
+  private final double[] rentSlope;
+
+  /** By hole here: how many fit. */
+  private final int[] room;
 
   /**
    * @param shares where to start; rows that no known path meets are left as they are
@@ -78,6 +92,23 @@ final class ShareModel {
       }
     }
     longest = most;
+    rentAt = new int[rows.length];
+    IntList narrow = new IntList();
+    IntList fits = new IntList();
+    Map<Integer, Integer> known = new HashMap<>();
+    for (int i = 0; i < rows.length; i++) {
+      int hole = shares.narrowHole(rows[i]);
+      if (hole >= 0 && known.putIfAbsent(hole, narrow.size()) == null) {
+        narrow.add(hole);
+        fits.add(shares.places.limit(rows[i]).length);
+      }
+      rentAt[i] = hole < 0 ? -1 : known.get(hole);
+    }
+    holes = narrow.toArray();
+    room = fits.toArray();
+    rent = new double[holes.length];
+    Arrays.setAll(rent, h -> shares.rent[holes[h]]);
+    rentSlope = new double[holes.length];
   }
 
   private void meet(int[] at, int[] pairOf, boolean[] active) {
@@ -91,6 +122,16 @@ final class ShareModel {
   private void look(double[] at, double temperature) {
     Arrays.fill(slope, 0);
     everyGroup(g -> groups[g].addSlope(at, temperature, slope));
+    // A rent is worth as much as more would pass than fit.
+    Arrays.fill(rentSlope, 0);
+    for (int r = 0; r < rows.length; r++) {
+      for (int k : rentAt[r] < 0 ? NONE : rowPairs[r]) {
+        rentSlope[rentAt[r]] += shares.size(groupOf[k]) * slope[k];
+      }
+    }
+    for (int h = 0; h < holes.length; h++) {
+      rentSlope[h] -= room[h];
+    }
   }
 
   private void everyGroup(IntConsumer task) {
@@ -112,6 +153,8 @@ final class ShareModel {
   void raise(int steps, double temperature, double stride, BooleanSupplier over) {
     double[] ahead = x.clone();
     double[] next = new double[x.length];
+    double[] rentAhead = rent.clone();
+    double[] rentNext = new double[rent.length];
     double step = stride * temperature / longest;
     double momentum = 1;
     for (int i = 0; i < steps && (i == 0 || i % LOOK_AGAIN > 0 || !over.getAsBoolean()); i++) {
@@ -122,18 +165,29 @@ final class ShareModel {
       for (int k = 0; k < x.length; k++) {
         next[k] = ahead[k] + step * slope[k];
       }
+      for (int h = 0; h < rent.length; h++) {
+        rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
+      }
       for (int r = 0; r < rows.length; r++) {
-        shares.project(rows[r], next, rowPairs[r], groupOf);
+        double lifted = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+        shares.project(rows[r], next, rowPairs[r], groupOf, lifted);
       }
       double along = 0;
       for (int k = 0; k < x.length; k++) {
         along += slope[k] * (next[k] - x[k]);
+      }
+      for (int h = 0; h < rent.length; h++) {
+        along += rentSlope[h] / room[h] * (rentNext[h] - rent[h]);
       }
       double later = along < 0 ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
       double carry = along < 0 ? 0 : (momentum - 1) / later;
       for (int k = 0; k < x.length; k++) {
         ahead[k] = next[k] + carry * (next[k] - x[k]);
         x[k] = next[k];
+      }
+      for (int h = 0; h < rent.length; h++) {
+        rentAhead[h] = rentNext[h] + carry * (rentNext[h] - rent[h]);
+        rent[h] = rentNext[h];
       }
       momentum = later;
     }
@@ -144,6 +198,9 @@ final class ShareModel {
   void writeTo(Shares out) {
     for (int k = 0; k < x.length; k++) {
       out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+    }
+    for (int h = 0; h < holes.length; h++) {
+      out.rent[holes[h]] = (long) Math.floor(rent[h]);
     }
     for (int r : rows) {
       out.project(r);

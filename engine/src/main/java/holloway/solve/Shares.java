@@ -6,13 +6,17 @@ import java.util.Arrays;
  * How much of each work every group of runs pays at each place: whole units, never negative. A row
  * keeps within a limit: for a common row all shares together are at most the work's price; for the
  * own work of a hole the n largest shares of single cables are at most what the hole costs with n
- * cables, for every n that fits.
+ * cables, for every n that fits, and the rent of the hole. Rents are what it is worth to pass where
+ * more would like to than fit; the bound is less by all of them.
  */
 final class Shares {
   final Places places;
 
   /** Units by group and place. */
   final long[][] units;
+
+  /** Units by hole. */
+  final long[] rent;
 
   private final long[] rowPrice;
   private final int[] rowOf;
@@ -31,11 +35,19 @@ final class Shares {
         places.rowOf.stream().mapToInt(Integer::intValue).toArray(),
         size,
         new boolean[places.rowPrice.size()],
-        new long[size.length][places.places.size()]);
+        new long[size.length][places.places.size()],
+        new long[places.holePlaces.length]);
   }
 
   private Shares(
-      Places places, long[] rowPrice, int[] rowOf, int[] size, boolean[] prepaid, long[][] units) {
+      Places places,
+      long[] rowPrice,
+      int[] rowOf,
+      int[] size,
+      boolean[] prepaid,
+      long[][] units,
+      long[] rent) {
+    this.rent = rent;
     this.places = places;
     this.units = units;
     this.rowPrice = rowPrice;
@@ -76,6 +88,30 @@ final class Shares {
     return limit;
   }
 
+  /** The hole whose rent lifts the limit of a row, −1 for none. */
+  int narrowHole(int row) {
+    return places.narrowHole(row, Arrays.stream(size).sum());
+  }
+
+  private long rentOf(int row) {
+    int hole = narrowHole(row);
+    return hole < 0 ? 0 : rent[hole];
+  }
+
+  /** What the bound pays back. */
+  long rents() {
+    long sum = 0;
+    for (long r : rent) {
+      sum = Math.addExact(sum, r);
+    }
+    return sum;
+  }
+
+  /** Number of runs in a group. */
+  int size(int group) {
+    return size[group];
+  }
+
   int rows() {
     return rowPrice.length;
   }
@@ -84,6 +120,7 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       System.arraycopy(other.units[g], 0, units[g], 0, units[g].length);
     }
+    System.arraycopy(other.rent, 0, rent, 0, rent.length);
   }
 
   Shares copy() {
@@ -91,7 +128,7 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       same[g] = Arrays.copyOf(units[g], units[g].length);
     }
-    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same);
+    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone());
   }
 
   /** The same rows with nothing shared out. */
@@ -100,6 +137,7 @@ final class Shares {
     for (long[] u : out.units) {
       Arrays.fill(u, 0);
     }
+    Arrays.fill(out.rent, 0);
     return out;
   }
 
@@ -118,7 +156,7 @@ final class Shares {
         excess = take(members, excess);
       }
     } else {
-      projectHole(members[0], limit);
+      projectHole(members[0], limit, rentOf(row));
     }
   }
 
@@ -127,8 +165,9 @@ final class Shares {
    *
    * @param at numbers of all shares of the row that may be more than nothing
    * @param group by number of a share
+   * @param rent of the row's hole, 0 for a common row
    */
-  void project(int row, double[] x, int[] at, int[] group) {
+  void project(int row, double[] x, int[] at, int[] group, double rent) {
     double sum = 0;
     for (int k : at) {
       x[k] = Math.max(0, x[k]);
@@ -142,7 +181,9 @@ final class Shares {
       for (int k : at) {
         value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
       }
-      holeLimit(row).project(value);
+      HoleLimit hole = holeLimit(row);
+      hole.rent((long) Math.floor(rent));
+      hole.project(value);
       for (int k : at) {
         x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
       }
@@ -198,8 +239,9 @@ final class Shares {
     }
   }
 
-  private void projectHole(int place, long[] limit) {
+  private void projectHole(int place, long[] limit, long rent) {
     HoleLimit each = new HoleLimit(limit, size);
+    each.rent(rent);
     long[] value = new long[size.length];
     for (int g = 0; g < size.length; g++) {
       value[g] = Math.floorDiv(units[g][place] + size[g] - 1, size[g]);
@@ -252,18 +294,20 @@ final class Shares {
         }
       }
       long[] limit = limit(r);
-      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit)) {
+      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit, rentOf(r))) {
         return false;
       }
     }
-    return true;
+    return Arrays.stream(rent).noneMatch(r -> r < 0);
   }
 
-  private boolean holeValid(int place, long[] limit) {
+  private boolean holeValid(int place, long[] limit, long rent) {
     long[] value = new long[size.length];
     for (int g = 0; g < size.length; g++) {
       value[g] = Math.floorDiv(units[g][place] + size[g] - 1, size[g]);
     }
-    return new HoleLimit(limit, size).mostBroken(value) == 0;
+    HoleLimit each = new HoleLimit(limit, size);
+    each.rent(rent);
+    return each.mostBroken(value) == 0;
   }
 }
