@@ -27,9 +27,14 @@
  *   <li>A hole charges the least of its methods; the plan makes it one way for all runs, so for
  *       each run the least method is no more.
  *   <li>A work that belongs to one hole alone tells what the hole costs with n cables: at least f
- *       plus the least extra for n cables of the slimmest jacket and head. Sets of cables that do
- *       not fit never meet, so for each n that fits the n largest shares of single cables must sum
- *       to at most that, and larger sets need no limit. One work of each method tells it.
+ *       plus the least extra for the n slimmest jackets of the order with its slimmest head. Sets
+ *       of cables that do not fit never meet, so for each n that fits the n largest shares of
+ *       single cables must sum to at most that, and larger sets need no limit. One work of each
+ *       method tells it.
+ *   <li>A hole may have a rent: its tellers may share out so much more, and the bound is less by
+ *       it. A plan makes a hole one way or not at all, so it is over its price by the rent at most.
+ *       That charges those who pass a full hole what passing is worth, which may be far more than
+ *       it costs. Never together with directed shares, which have no limits.
  *   <li>Works at every alternative of an end that some run has are paid by every plan: in full.
  *   <li>Alternatives of an end are chosen by each group freely, and a cable that would not pass a
  *       hole alone may not pass; both only widen what plans may do.
