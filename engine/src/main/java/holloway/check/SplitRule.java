@@ -7,10 +7,6 @@ import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
 
 /**
  * What stands between two parts of a split-level house is not known: no leg or crossing comes
@@ -25,16 +21,13 @@ final class SplitRule implements Rule {
   private static final double STEP_MM = 20;
   private static final double SLACK_MM = 2;
 
-  private static final GeometryFactory JTS = new GeometryFactory();
-
   /** Two rooms that face each other, and the heights of both. */
-  private record Gap(PlacedRoom a, PlacedRoom b, Geometry planA, Geometry planB, double wide) {
+  private record Gap(PlacedRoom a, PlacedRoom b, Outline planA, Outline planB, double wide) {
     boolean holds(Mm p) {
       double z = p.z() * 1e6;
       boolean high = within(z, a) || within(z, b);
-      Point at = JTS.createPoint(new Coordinate(p.x(), p.y()));
-      double da = planA.distance(at);
-      double db = planB.distance(at);
+      double da = planA.distance(p.x(), p.y());
+      double db = planB.distance(p.x(), p.y());
       return high && da > SLACK_MM && db > SLACK_MM && da + db <= wide + SLACK_MM;
     }
 
@@ -71,8 +64,8 @@ final class SplitRule implements Rule {
       for (PlacedRoom b : placed.rooms()) {
         boolean parts =
             placed.getLevel(a.room().level()).part() < placed.getLevel(b.room().level()).part();
-        Geometry planA = a.outline().toJts();
-        Geometry planB = b.outline().toJts();
+        Outline planA = new Outline(a.outline());
+        Outline planB = new Outline(b.outline());
         double wide = parts ? planA.distance(planB) : 0;
         if (parts && wide <= FURTHEST_MM) {
           out.add(new Gap(a, b, planA, planB, wide));
