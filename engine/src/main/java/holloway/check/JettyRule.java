@@ -40,7 +40,7 @@ final class JettyRule implements Rule {
         PlacedLevel level = placed.getLevel(deck.level());
         return placed.walls().stream()
             .filter(Wall::isOuter)
-            .filter(w -> placed.getLevel(w.level()).order() == level.order() - 1)
+            .filter(w -> level.isNextOver(placed.getLevel(w.level())))
             .toList();
       }
     }

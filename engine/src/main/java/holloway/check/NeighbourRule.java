@@ -96,9 +96,12 @@ final class NeighbourRule implements Rule {
     if (cut || along > CORNER_MM) {
       charge.step(
           at,
-          "%s %s, a wall shared with somebody else: nothing is bored, cut or fixed in it",
+          "%s %s, %s: nothing is bored, cut or fixed in it",
           at.isCrossing() ? "cuts into" : "lies in or on",
-          w.id());
+          w.id(),
+          w.traits().isSplit()
+              ? "a wall between split levels"
+              : "a wall shared with somebody else");
     }
   }
 
@@ -136,7 +139,11 @@ final class NeighbourRule implements Rule {
                               .filter(m -> m.id().equals(id)))
                   .anyMatch(m -> m.owner().equals(w.id()));
       if (pierced) {
-        charge.plan(hole.id(), "bores into %s, which is shared with somebody else", w.id());
+        charge.plan(
+            hole.id(),
+            "bores into %s, which %s",
+            w.id(),
+            w.traits().isSplit() ? "stands between split levels" : "is shared with somebody else");
       }
     }
   }

@@ -16,6 +16,32 @@ final class Outline {
     y = c.stream().mapToDouble(p -> p.y() / 1e6).toArray();
   }
 
+  /** From a spot outside it to its border, or from one within; millimetres in plan. */
+  double distance(double px, double py) {
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < x.length; i++) {
+      int j = (i + 1) % x.length;
+      double ex = x[j] - x[i];
+      double ey = y[j] - y[i];
+      double along = ((px - x[i]) * ex + (py - y[i]) * ey) / (ex * ex + ey * ey);
+      double t = Math.max(0, Math.min(1, along));
+      least = Math.min(least, Math.hypot(px - x[i] - t * ex, py - y[i] - t * ey));
+    }
+    return least;
+  }
+
+  /** Between two outlines that do not touch: a corner of one is nearest to the other. */
+  double distance(Outline other) {
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < x.length; i++) {
+      least = Math.min(least, other.distance(x[i], y[i]));
+    }
+    for (int i = 0; i < other.x.length; i++) {
+      least = Math.min(least, distance(other.x[i], other.y[i]));
+    }
+    return least;
+  }
+
   /** True when a part of the stretch longer than {@code slack} lies within the outline. */
   boolean entered(Span span, double slack) {
     TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));

@@ -19,6 +19,7 @@ public final class Referee {
           new KneeRule(),
           new FlatRule(),
           new JettyRule(),
+          new SplitRule(),
           new CrossingRule(),
           new HoleRule(),
           new FishRule(),

@@ -1,5 +1,6 @@
 package holloway.drawing;
 
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.plan.Plan;
 import holloway.survey.PlacedLevel;
@@ -68,7 +69,7 @@ final class PlannedRuns {
       for (int i = 1; s.kind().equals("leg") && i < s.path().size(); i++) {
         Point3 a = s.path().get(i - 1);
         Point3 b = s.path().get(i);
-        if (isHere((a.z() + b.z()) / 2)) {
+        if (isHere(a.plan(), (a.z() + b.z()) / 2)) {
           out.add(new Piece(s.hollow().orElse(""), moved(a, aside), moved(b, aside)));
         }
       }
@@ -87,7 +88,7 @@ final class PlannedRuns {
   }
 
   private void hole(Plan.PlannedHole h) {
-    if (isHere(h.at().z())) {
+    if (isHere(h.at().plan(), h.at().z())) {
       sheet.svg().circle("bore", h.id(), Svg.at(h.at().plan()), RING);
       double[] p = Svg.at(h.at().plan());
       sheet.labels().mark(Rect.around(p[0], p[1], 2 * RING, 2 * RING));
@@ -95,7 +96,7 @@ final class PlannedRuns {
   }
 
   private void name(Plan.PlannedHole h) {
-    if (isHere(h.at().z())) {
+    if (isHere(h.at().plan(), h.at().z())) {
       double[] p = Svg.at(h.at().plan());
       sheet.label(
           "wanted", h.label(), Sheet.SMALL, Labels.around(h.label(), p, Sheet.SMALL, 40, 60));
@@ -119,10 +120,12 @@ final class PlannedRuns {
     return new double[] {at[0] + aside[0], at[1] + aside[1]};
   }
 
-  /** From a level's floor to the next one's; what lies under the lowest floor belongs to it. */
-  private boolean isHere(long z) {
+  /**
+   * From a level's floor to the next one's over it; what lies under the lowest floor belongs to it.
+   */
+  private boolean isHere(Point2 p, long z) {
     PlacedLevel of = null;
-    for (PlacedLevel l : sheet.placed().levels()) {
+    for (PlacedLevel l : sheet.placed().levelsAt(p)) {
       boolean nearer =
           of == null
               || (l.floorZ() <= z

@@ -10,6 +10,7 @@ import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.units.Length;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,8 +47,10 @@ final class Shafts {
 
   private boolean passes(Chase c) {
     int top = c.to().equals("attic") ? Integer.MAX_VALUE : sheet.placed().getLevel(c.to()).order();
-    int from = sheet.placed().getLevel(c.from()).order();
-    return sheet.level().order() >= from && sheet.level().order() <= top;
+    PlacedLevel from = sheet.placed().getLevel(c.from());
+    return sheet.level().part() == from.part()
+        && sheet.level().order() >= from.order()
+        && sheet.level().order() <= top;
   }
 
   /** The clear shaft, drawn dashed where nobody has seen it. */

@@ -3,7 +3,6 @@ package holloway.framing;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,10 +16,9 @@ record BalloonLines(Map<String, Wall> below, Map<String, Wall> above) {
   static BalloonLines of(Placed placed) {
     Map<String, Wall> below = new HashMap<>();
     Map<String, Wall> above = new HashMap<>();
-    List<String> order = placed.levels().stream().map(l -> l.name()).toList();
     for (Wall upper : placed.walls()) {
       for (Wall lower : placed.walls()) {
-        boolean stacked = order.indexOf(upper.level()) == order.indexOf(lower.level()) + 1;
+        boolean stacked = placed.getLevel(upper.level()).isNextOver(placed.getLevel(lower.level()));
         if (stacked
             && upper.balloon()
             && lower.balloon()

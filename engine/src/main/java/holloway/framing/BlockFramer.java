@@ -6,6 +6,7 @@ import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Fact;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.Wall;
 import holloway.units.Length;
 import java.util.List;
@@ -36,9 +37,9 @@ final class BlockFramer {
    * bearings}.
    */
   void overWalls(List<Interval> bearings) {
-    int order = placed.getLevel(deck.level()).order();
+    PlacedLevel own = placed.getLevel(deck.level());
     for (Wall w : placed.walls()) {
-      boolean under = placed.getLevel(w.level()).order() == order - 1;
+      boolean under = own.isNextOver(placed.getLevel(w.level()));
       double along = along(w);
       if (!under || along > ALONG || !(w.isOuter() || w.bearing().value())) {
         continue;

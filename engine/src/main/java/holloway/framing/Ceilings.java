@@ -2,6 +2,7 @@ package holloway.framing;
 
 import holloway.survey.Makeup;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 
 /** How thick a room's ceiling lining is. */
@@ -18,10 +19,10 @@ public final class Ceilings {
   }
 
   private static boolean roomsAbove(Placed placed, PlacedRoom room) {
-    int order = placed.getLevel(room.room().level()).order();
+    PlacedLevel own = placed.getLevel(room.room().level());
     var here = room.outline().toJts();
     return placed.rooms().stream()
-        .filter(o -> placed.getLevel(o.room().level()).order() > order)
+        .filter(o -> placed.getLevel(o.room().level()).isOver(own))
         .anyMatch(o -> o.outline().toJts().intersection(here).getArea() > 10_000);
   }
 }

@@ -142,7 +142,7 @@ final class FinishFramer {
 
   /** On the ground: between the walls. Over a storey it is {@link #decks}. */
   private static void slab(Placed placed, PlacedRoom r, List<Member> members) {
-    if (isSlab(placed, r) && placed.getLevel(r.room().level()).order() == 0) {
+    if (isSlab(placed, r) && placed.getLevel(r.room().level()).storey() == 0) {
       sheet(
           r.outline(),
           Wells.inFloor(placed, r.room().level()),
@@ -163,7 +163,7 @@ final class FinishFramer {
   /** Concrete between storeys runs on over the walls that carry it. */
   private static void decks(Placed placed, List<Member> members) {
     for (PlacedLevel level : placed.levels()) {
-      if (level.order() > 0) {
+      if (level.storey() > 0) {
         Geometry all = Outlines.of(placed, level.name(), r -> isSlab(placed, r), true);
         List<Polygon2> parts = Outlines.parts(all);
         for (int i = 0; i < parts.size(); i++) {

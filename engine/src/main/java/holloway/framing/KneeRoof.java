@@ -8,6 +8,7 @@ import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.survey.KneeWalls;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -104,9 +105,9 @@ public record KneeRoof(
   }
 
   private static Geometry below(Placed placed, String level) {
-    int order = placed.getLevel(level).order();
+    PlacedLevel own = placed.getLevel(level);
     return placed.levels().stream()
-        .filter(l -> l.order() == order - 1)
+        .filter(own::isNextOver)
         .findFirst()
         .map(l -> Outlines.of(placed, l.name(), r -> true, true))
         .orElseGet(() -> new GeometryFactory().createPolygon());

@@ -7,6 +7,7 @@ import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Standing;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -110,9 +111,9 @@ final class NeighbourFramer {
   /** Up through the floor over them, or to the roof. */
   private long top(PlacedRoom r, Polygon2 part) {
     long z = r.ceilingZ();
-    int order = placed.getLevel(r.room().level()).order();
+    PlacedLevel own = placed.getLevel(r.room().level());
     for (Deck d : decks) {
-      if (placed.getLevel(d.level()).order() == order + 1 && overlap(d.outline(), part)) {
+      if (placed.getLevel(d.level()).isNextOver(own) && overlap(d.outline(), part)) {
         z = Math.max(z, d.frame().origin().z() + d.joistZ().hi());
       }
     }

@@ -8,6 +8,7 @@ import holloway.geometry.Polygon2;
 import holloway.house.Direction;
 import holloway.house.Roof;
 import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -102,10 +103,10 @@ final class RoofFramer {
 
   /** What of an outline has no storey above it; shafts within a storey belong to it. */
   private static Geometry open(Placed placed, List<Deck> decks, Geometry outline, String level) {
-    int order = placed.getLevel(level).order();
+    PlacedLevel own = placed.getLevel(level);
     Geometry left = outline;
     for (var upper : placed.levels()) {
-      if (upper.order() > order) {
+      if (upper.isOver(own)) {
         for (Polygon2 part : Outlines.parts(Outlines.of(placed, upper.name(), r -> true, true))) {
           left = left.difference(part.toJts());
         }
@@ -113,7 +114,7 @@ final class RoofFramer {
     }
     for (Roof roof : placed.house().roofs()) {
       Optional<KneeRoof> kneed = KneeRoof.of(placed, decks, roof);
-      if (kneed.isPresent() && placed.getLevel(kneed.get().level()).order() > order) {
+      if (kneed.isPresent() && placed.getLevel(kneed.get().level()).isOver(own)) {
         left = left.difference(kneed.get().roofline().toJts());
       }
     }

@@ -90,8 +90,7 @@ final class ChaseSites {
       }
     }
     for (PlacedRoom r : draft.framed.placed().rooms()) {
-      boolean below =
-          draft.framed.placed().getLevel(r.room().level()).order() == s.level().order() - 1;
+      boolean below = s.level().isNextOver(draft.framed.placed().getLevel(r.room().level()));
       if (below && r.room().ceiling() != Lining.OPEN && r.outline().contains(mid)) {
         cross(shaft, floor, r.ceilingZ(), z1, RoomSpaces.surface(r.name()), s.hollow().id());
       }

@@ -103,10 +103,11 @@ final class ChaseSpaces {
   private Shaft shaft(Chase c, Box plan) {
     List<Segment> segments = new ArrayList<>();
     List<PlacedLevel> levels = framed.placed().levels();
-    int from = framed.placed().getLevel(c.from()).order();
-    int to = c.to().equals("attic") ? levels.size() - 1 : framed.placed().getLevel(c.to()).order();
+    PlacedLevel from = framed.placed().getLevel(c.from());
+    boolean attic = c.to().equals("attic");
+    int to = attic ? Integer.MAX_VALUE : framed.placed().getLevel(c.to()).order();
     for (PlacedLevel l : levels) {
-      if (l.order() >= from && l.order() <= to) {
+      if (l.part() == from.part() && l.order() >= from.order() && l.order() <= to) {
         Interval z = new Interval(l.floorZ(), Math.max(l.floorZ() + 1, top(l, plan)));
         Box box = new Box(plan.x0(), plan.x1(), plan.y0(), plan.y1(), z.lo(), z.hi());
         segments.add(
@@ -133,7 +134,7 @@ final class ChaseSpaces {
   private long top(PlacedLevel l, Box plan) {
     Point2 p = new Point2((plan.x0() + plan.x1()) / 2, (plan.y0() + plan.y1()) / 2);
     for (var d : framed.decks()) {
-      if (framed.placed().getLevel(d.level()).order() == l.order() + 1 && d.outline().contains(p)) {
+      if (framed.placed().getLevel(d.level()).isNextOver(l) && d.outline().contains(p)) {
         return d.frame().origin().z() + d.joistZ().lo();
       }
     }

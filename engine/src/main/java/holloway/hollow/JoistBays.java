@@ -10,6 +10,7 @@ import holloway.geometry.Interval;
 import holloway.geometry.Polygon2;
 import holloway.house.Fill;
 import holloway.house.Lining;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -120,9 +121,9 @@ final class JoistBays {
 
   /** Rooms of the level right below a deck, by name. */
   static List<PlacedRoom> roomsBelow(Framed framed, Deck deck) {
-    int order = framed.placed().getLevel(deck.level()).order();
+    PlacedLevel own = framed.placed().getLevel(deck.level());
     return framed.placed().rooms().stream()
-        .filter(r -> framed.placed().getLevel(r.room().level()).order() == order - 1)
+        .filter(r -> own.isNextOver(framed.placed().getLevel(r.room().level())))
         .sorted(Comparator.comparing(PlacedRoom::name))
         .toList();
   }

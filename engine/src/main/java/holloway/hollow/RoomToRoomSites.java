@@ -7,6 +7,7 @@ import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
+import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -90,12 +91,12 @@ final class RoomToRoomSites {
    * they share.
    */
   private void throughFloor(PlacedRoom low, PlacedRoom high) {
-    int a = draft.framed.placed().getLevel(low.room().level()).order();
-    int b = draft.framed.placed().getLevel(high.room().level()).order();
-    if (b == a + 1 && concrete(low, high)) {
+    PlacedLevel a = draft.framed.placed().getLevel(low.room().level());
+    PlacedLevel b = draft.framed.placed().getLevel(high.room().level());
+    if (b.isNextOver(a) && concrete(low, high)) {
       return;
     }
-    if (b == a + 1 && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
+    if (b.isNextOver(a) && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
       var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
       Spaces.largest(shared)
           .ifPresent(

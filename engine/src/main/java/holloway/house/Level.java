@@ -16,7 +16,27 @@ public record Level(
     Optional<Fact<Length>> rise,
     Where where,
     Optional<WallSpec> outerWalls,
-    Optional<WallSpec> innerWalls) {
+    Optional<WallSpec> innerWalls,
+    Optional<Beside> beside) {
+  /**
+   * Of another part of the house: this level stands beside that one and not over it, its floor
+   * {@code step} higher (lower if below nothing), as taped at the short flight between them.
+   */
+  public record Beside(String level, Fact<Length> step) {}
+
+  /** A storey of a house that has one floor at each height. */
+  public Level(
+      String name,
+      FloorSpec floor,
+      Fact<Length> ceilingHeight,
+      Optional<String> above,
+      Optional<Fact<Length>> rise,
+      Where where,
+      Optional<WallSpec> outerWalls,
+      Optional<WallSpec> innerWalls) {
+    this(name, floor, ceilingHeight, above, rise, where, outerWalls, innerWalls, Optional.empty());
+  }
+
   /** A storey whose walls are like the house's. */
   public Level(
       String name,

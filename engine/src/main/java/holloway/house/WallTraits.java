@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param height of a wall that ends below the ceiling, over the floor, its cap included
  * @param rows of studs one behind the other; one unless said
  * @param hollow depth of the void behind board on battens or dabs
+ * @param split between parts of the house with floors at other heights: party too, since nobody
+ *     knows what stands in it
  * @param header how far the beam over an open side hangs below the ceiling
  */
 public record WallTraits(
@@ -26,7 +28,20 @@ public record WallTraits(
     Optional<Fact<Length>> height,
     Optional<Fact<Length>> header,
     Optional<Integer> rows,
-    Optional<Fact<Length>> hollow) {
+    Optional<Fact<Length>> hollow,
+    boolean split) {
+  /** Of a wall between rooms of one level, or an outer one. */
+  public WallTraits(
+      Optional<Boolean> party,
+      List<Fact<Length>> knockouts,
+      List<Layers> layers,
+      Optional<Fact<Length>> height,
+      Optional<Fact<Length>> header,
+      Optional<Integer> rows,
+      Optional<Fact<Length>> hollow) {
+    this(party, knockouts, layers, height, header, rows, hollow, false);
+  }
+
   /** Of a wall whose void nobody measured. */
   public WallTraits(
       Optional<Boolean> party,
@@ -86,6 +101,15 @@ public record WallTraits(
     return party.orElse(false);
   }
 
+  public boolean isSplit() {
+    return split;
+  }
+
+  /** As between parts of a split-level house. */
+  public WallTraits withSplit() {
+    return new WallTraits(Optional.of(true), knockouts, layers, height, header, rows, hollow, true);
+  }
+
   /** What either says, this first. */
   public WallTraits or(WallTraits o) {
     return new WallTraits(
@@ -95,15 +119,17 @@ public record WallTraits(
         height.or(o::height),
         header.or(o::header),
         rows.or(o::rows),
-        hollow.or(o::hollow));
+        hollow.or(o::hollow),
+        split || o.split);
   }
 
   public WallTraits withParty(boolean shared) {
-    return new WallTraits(Optional.of(shared), knockouts, layers, height, header, rows, hollow);
+    return new WallTraits(
+        Optional.of(shared), knockouts, layers, height, header, rows, hollow, split);
   }
 
   public WallTraits withKnockouts(List<Fact<Length>> heights) {
-    return new WallTraits(party, heights, layers, height, header, rows, hollow);
+    return new WallTraits(party, heights, layers, height, header, rows, hollow, split);
   }
 
   /** Layers of either, those of the first where both speak of one side. */

@@ -213,6 +213,8 @@ final class HouseTables {
           may("ceiling-height", CEILING, "floor to ceiling"),
           may("above", LEVEL, "the level below this one"),
           may("rise", LENGTH, "floor to floor, taped in a stairwell"),
+          may("beside", LEVEL, "a split level: the level it stands beside, not over"),
+          may("step", SIGNED, "how much higher its floor lies than that of the level beside it"),
           may("outer-walls", new Shape.MapOf(WALL_DEFAULT), "most outer walls of this level"),
           may("inner-walls", new Shape.MapOf(WALL_DEFAULT), "most inner walls of this level"),
           may("usual", new Shape.MapOf(USUAL_HERE), "what is usual on this level"));

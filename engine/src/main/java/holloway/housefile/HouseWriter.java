@@ -103,6 +103,8 @@ public final class HouseWriter {
         .put("floor", floor(l.floor(), "level " + l.name()))
         .length("ceiling-height", l.ceilingHeight())
         .length("rise", l.rise())
+        .maybe("beside", l.beside(), b -> b.level())
+        .length("step", l.beside().map(Level.Beside::step))
         .maybe("outer-walls", l.outerWalls(), s -> make(new Words(), s).map())
         .maybe("inner-walls", l.innerWalls(), s -> make(new Words(), s).map())
         .maybe("usual", slopes(l), c -> Map.of("ceiling", Shape.word(c)))

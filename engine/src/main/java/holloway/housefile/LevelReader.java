@@ -1,9 +1,12 @@
 package holloway.housefile;
 
+import holloway.house.Fact;
 import holloway.house.Level;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,9 +38,28 @@ final class LevelReader {
                               e.length("rise"),
                               e.where(),
                               WallReader.ofLevel(e, "outer-walls"),
-                              WallReader.ofLevel(e, "inner-walls"))));
+                              WallReader.ofLevel(e, "inner-walls"),
+                              beside(name, e))));
         });
     return levels;
+  }
+
+  /** Neither says anything without the other. */
+  private static Optional<Level.Beside> beside(String name, Entry e) {
+    Optional<String> other = e.text("beside");
+    Optional<Fact<Length>> step = e.length("step");
+    if (other.isPresent() != step.isPresent()) {
+      e.problem(
+          other.isPresent() ? "beside" : "step",
+          "beside: LEVEL, step: 4 ft 3 in",
+          "",
+          "level '%s' is a split level: say which level it stands beside and how much higher its floor lies (a minus if lower)"
+              .formatted(name));
+    }
+    if (other.filter(name::equals).isPresent()) {
+      e.problem("beside", "another level", "", "level '" + name + "' cannot stand beside itself");
+    }
+    return other.flatMap(o -> step.map(s -> new Level.Beside(o, s)));
   }
 
   private static void check(String name, Entry e, Map<String, Entry> levels) {

@@ -17,6 +17,9 @@ final class PlacingCheck {
 
   /** {@code named} are all the rooms' maps, {@code rooms} those that read well. */
   static void check(List<Room> rooms, Map<String, Entry> named, Entry house) {
+    boolean split =
+        house.named("levels", HouseTables.LEVEL_TABLE).values().stream()
+            .anyMatch(l -> l.text("beside").isPresent());
     Map<String, Room> byName = new TreeMap<>();
     rooms.forEach(r -> byName.put(r.name(), r));
     List<Room> free = rooms.stream().filter(r -> r.placing() instanceof Placing.Free).toList();
@@ -32,7 +35,7 @@ final class PlacingCheck {
       reportUnplaced(free, named);
     }
     for (Room r : rooms) {
-      checkLevels(r, byName, named.get(r.name()));
+      checkLevels(r, byName, named.get(r.name()), split);
     }
     if (whole) {
       Set<String> led = new HashSet<>();
@@ -67,16 +70,16 @@ final class PlacingCheck {
     return r.placing() instanceof Placing.Stacked s ? Optional.of(s.neighbour()) : Optional.empty();
   }
 
-  private static void checkLevels(Room r, Map<String, Room> rooms, Entry e) {
+  private static void checkLevels(Room r, Map<String, Room> rooms, Entry e, boolean split) {
     Room n = neighbour(r).map(rooms::get).orElse(null);
     if (n == null) {
       return;
     }
     boolean same = n.level().equals(r.level());
-    if (r.placing() instanceof Placing.Beside && !same) {
+    if (r.placing() instanceof Placing.Beside && !same && !split) {
       e.problem(
           "level",
-          "above or below for a room of another level",
+          "above or below for a room of another level (or beside: and step: of a split level)",
           "",
           "room '%s' is on level '%s' but its neighbour '%s' is on '%s'"
               .formatted(r.name(), r.level(), n.name(), n.level()));

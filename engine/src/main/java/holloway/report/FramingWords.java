@@ -40,6 +40,9 @@ final class FramingWords {
     out.append(w.bearing().value() ? ", bearing" : ", not bearing");
     out.append(w.bearing().isAssumed() ? " (assumed)" : "");
     out.append(w.garageSeparation() ? ", garage separation" : "");
+    if (w.traits().isSplit()) {
+      return out.append(", between split levels: taken as shut").toString();
+    }
     out.append(w.isParty() ? ", shared with somebody else (party wall)" : "");
     return out.toString();
   }

@@ -11,6 +11,7 @@ import holloway.hollow.WorkKind;
 import holloway.house.Lining;
 import holloway.house.WallSpec;
 import holloway.survey.OnWall;
+import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +76,7 @@ final class EndBinder {
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
     if (s.wall().isParty()) {
-      return shared(id, face);
+      return shared(id, face, s.wall());
     }
     if (s.wall().kind() == WallSpec.Kind.GLAZED) {
       return glazed(id, face);
@@ -187,7 +188,17 @@ final class EndBinder {
   }
 
   /** An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. */
-  private int shared(String id, Point3 face) {
+  private int shared(String id, Point3 face, Wall wall) {
+    if (wall.traits().isSplit()) {
+      refused.add(
+          new Refused(
+              id,
+              face,
+              "the wall stands between parts of the house with floors at different heights: what is"
+                  + " in it is not known, so it is taken as shut",
+              "house"));
+      return draft.node(id, face);
+    }
     refused.add(
         new Refused(
             id,
@@ -203,7 +214,7 @@ final class EndBinder {
     long t = s.wall().outside() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
     if (s.wall().isParty()) {
-      return shared(id, face);
+      return shared(id, face, s.wall());
     }
     int work =
         draft.work(

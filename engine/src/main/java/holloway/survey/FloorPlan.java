@@ -23,7 +23,7 @@ final class FloorPlan {
   private Adjustment x;
   private Adjustment y;
 
-  FloorPlan(House house, Specs specs, Texts texts, Problems problems) {
+  FloorPlan(House house, Columns columns, Specs specs, Texts texts, Problems problems) {
     this.house = house;
     this.texts = texts;
     this.problems = problems;
@@ -33,7 +33,8 @@ final class FloorPlan {
         shapes.put(r.name(), RoomShape.of(r, ew, ns, texts));
       }
     }
-    this.placement = new Placement(ew, ns, shapes, priors, texts, problems, house.conduits());
+    this.placement =
+        new Placement(ew, ns, shapes, columns, priors, texts, problems, house.conduits());
   }
 
   private boolean isSound(Room r) {

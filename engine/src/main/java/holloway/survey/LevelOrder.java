@@ -12,8 +12,11 @@ import java.util.TreeSet;
 final class LevelOrder {
   private LevelOrder() {}
 
-  /** Bottom up; problems and the order as far as known when it cannot be told. */
-  static List<Level> of(House house, Problems problems) {
+  /**
+   * The storeys of each part of the house, bottom up; problems and the order as far as known when
+   * it cannot be told.
+   */
+  static Columns of(House house, Problems problems) {
     TreeMap<String, Level> levels = new TreeMap<>();
     TreeMap<String, TreeSet<String>> below = new TreeMap<>();
     for (Level l : house.levels()) {
@@ -35,7 +38,13 @@ final class LevelOrder {
     for (Room r : house.rooms()) {
       learn(house, r, below, problems);
     }
-    return sort(levels, below, problems);
+    List<List<Level>> columns = new ArrayList<>();
+    for (TreeSet<String> part : Parts.of(house, below, problems)) {
+      TreeMap<String, Level> own = new TreeMap<>(levels);
+      own.keySet().retainAll(part);
+      columns.add(sort(own, below, problems));
+    }
+    return new Columns(columns);
   }
 
   private static void learn(

@@ -47,21 +47,41 @@ final class LevelWalls {
     return walls;
   }
 
-  List<PlacedLevel> build(List<Level> order, List<PlacedRoom> rooms, Spaces spaces) {
+  /** What is taken of the walls between the parts of a split-level house. */
+  List<String> assumed() {
+    return walls.stream()
+        .filter(w -> w.traits().isSplit())
+        .map(
+            w ->
+                "%s stands between parts of the house with floors at different heights: taken as shut, no cable is led into, along or through it. Maybe state a tube"
+                    .formatted(w.id()))
+        .toList();
+  }
+
+  List<PlacedLevel> build(Columns columns, List<PlacedRoom> rooms, Spaces spaces) {
     List<PlacedLevel> out = new ArrayList<>();
+    List<Level> order = columns.order();
     for (int i = 0; i < order.size(); i++) {
       Level l = order.get(i);
       List<PlacedRoom> own = on(rooms, l);
-      Optional<Level> above =
-          i + 1 < order.size() ? Optional.of(order.get(i + 1)) : Optional.empty();
+      int part = columns.of(l.name());
+      List<PlacedRoom> others =
+          rooms.stream().filter(r -> columns.of(r.room().level()) != part).toList();
+      Optional<Level> above = columns.over(l);
       Optional<Direction> carried = Carried.over(house, l, above, own);
-      List<Framed> framed = own.isEmpty() ? List.of() : frame(own, carried);
+      List<Framed> framed = own.isEmpty() ? List.of() : frame(own, others, carried);
       walls.addAll(
           new WallBuilder(l.name(), storeys, spreads, bearing(l, above, rooms), house.layout())
               .build(framed));
       PlacedLevel placed =
           new PlacedLevel(
-              l, i, storeys.levelFloorZ(l), storeys.levelCeilingZ(l), footprint(own, framed));
+              l,
+              i,
+              part,
+              columns.storey(l.name()),
+              storeys.levelFloorZ(l),
+              storeys.levelCeilingZ(l),
+              footprint(own, framed));
       spaces.look(placed, framed.stream().map(Framed::wholePlan).toList());
       out.add(placed);
     }
@@ -81,12 +101,16 @@ final class LevelWalls {
     return new Bearing(house, l.name(), over, floor, plan);
   }
 
-  private List<Framed> frame(List<PlacedRoom> rooms, Optional<Direction> carried) {
+  private List<Framed> frame(
+      List<PlacedRoom> rooms, List<PlacedRoom> others, Optional<Direction> carried) {
     Outdoors outdoors = new Outdoors(rooms);
+    List<PlacedRoom> all = new ArrayList<>(rooms);
+    all.addAll(others);
+    Outdoors whole = new Outdoors(all);
     StripMakes makes = new StripMakes(specs, notes);
     List<StripFinder> finders =
         Heading.of(rooms).stream()
-            .map(h -> new StripFinder(h, outdoors, makes, gaps, problems, texts))
+            .map(h -> new StripFinder(h, outdoors, whole, makes, gaps, problems, texts))
             .toList();
     List<Strip> raw = new ArrayList<>();
     finders.forEach(f -> raw.addAll(f.look()));

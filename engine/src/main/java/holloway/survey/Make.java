@@ -111,6 +111,24 @@ record Make(
         shared);
   }
 
+  /** Towards a part of the house with its floors at other heights: taken as shut. */
+  Make besideOtherPart() {
+    WallTraits shared = traits.withSplit();
+    return new Make(
+        name,
+        kind,
+        studs,
+        every,
+        thickness,
+        bearing,
+        fill,
+        garageSeparation,
+        balloon,
+        singleTopPlate,
+        blocksAt,
+        shared);
+  }
+
   Make withStuds(Fact<Timber> other) {
     return new Make(
         name,

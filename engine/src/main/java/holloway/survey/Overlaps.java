@@ -9,11 +9,13 @@ final class Overlaps {
   private static final double ROUNDING = 0.01;
 
   private final Gaps gaps;
+  private final Columns columns;
   private final Texts texts;
   private final Problems problems;
 
-  Overlaps(Gaps gaps, Texts texts, Problems problems) {
+  Overlaps(Gaps gaps, Columns columns, Texts texts, Problems problems) {
     this.gaps = gaps;
+    this.columns = columns;
     this.texts = texts;
     this.problems = problems;
   }
@@ -27,8 +29,23 @@ final class Overlaps {
       for (PlacedRoom b : rooms.subList(i + 1, rooms.size())) {
         if (a.room().level().equals(b.room().level())) {
           check(a, b);
+        } else if (columns.apart(a.room(), b.room())) {
+          beside(a, b);
         }
       }
+    }
+  }
+
+  /** Parts of a split-level house stand beside each other with room for a wall between them. */
+  private void beside(PlacedRoom a, PlacedRoom b) {
+    Geometry here = a.outline().toJts();
+    Geometry there = b.outline().toJts();
+    if (here.distance(there) < Makeup.THINNEST_WALL / 1e6) {
+      problems.add(
+          b.room().where(),
+          "rooms %s and %s belong to parts of the house that stand beside each other (split levels), but lie over each other or closer than a wall. One part that reaches over another is not known; maybe a size, a side or a shift is wrong",
+          a.name(),
+          b.name());
     }
   }
 

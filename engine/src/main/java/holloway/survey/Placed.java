@@ -6,8 +6,12 @@ import holloway.house.Along;
 import holloway.house.Assumption;
 import holloway.house.FaceRef;
 import holloway.house.House;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * The house in the world. Levels bottom up; rooms and walls by name. Findings of the survey travel
@@ -52,6 +56,24 @@ public record Placed(
     unaccounted = List.copyOf(unaccounted);
     assumed = List.copyOf(assumed);
     shared = List.copyOf(shared);
+  }
+
+  /**
+   * The levels over one another at a spot, bottom up: all of them, or those of the nearest part of
+   * a split-level house.
+   */
+  public List<PlacedLevel> levelsAt(Point2 spot) {
+    Geometry at = new GeometryFactory().createPoint(new Coordinate(spot.x() / 1e6, spot.y() / 1e6));
+    boolean one = levels.stream().allMatch(l -> l.part() == levels.get(0).part());
+    return one
+        ? levels
+        : rooms.stream()
+            .min(
+                Comparator.comparingDouble((PlacedRoom r) -> r.outline().toJts().distance(at))
+                    .thenComparing(PlacedRoom::name))
+            .map(r -> getLevel(r.room().level()).part())
+            .map(part -> levels.stream().filter(l -> l.part() == part).toList())
+            .orElse(levels);
   }
 
   public PlacedLevel getLevel(String name) {

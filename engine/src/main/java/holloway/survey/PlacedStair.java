@@ -18,9 +18,9 @@ import java.util.Optional;
 public record PlacedStair(Stair stair, PlacedRoom room, PlacedLevel upper, Box box) {
   static Optional<PlacedStair> of(Placed placed, Stair stair) {
     PlacedRoom room = placed.getRoom(stair.near().room());
-    int order = placed.getLevel(room.room().level()).order();
+    PlacedLevel foot = placed.getLevel(room.room().level());
     return placed.levels().stream()
-        .filter(l -> l.order() == order + 1)
+        .filter(l -> l.isNextOver(foot))
         .findFirst()
         .map(l -> new PlacedStair(stair, room, l, box(room, l.floorZ(), stair)));
   }

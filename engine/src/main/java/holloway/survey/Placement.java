@@ -19,6 +19,7 @@ import java.util.TreeMap;
  */
 final class Placement {
   private final TreeMap<String, RoomShape> shapes;
+  private final Columns columns;
   private final Anchors anchors;
   private final WallPriors priors;
   private final Texts texts;
@@ -31,6 +32,7 @@ final class Placement {
       Network ew,
       Network ns,
       TreeMap<String, RoomShape> shapes,
+      Columns columns,
       WallPriors priors,
       Texts texts,
       Problems problems,
@@ -38,6 +40,7 @@ final class Placement {
     this.links = links;
     this.anchors = new Anchors(ew, ns, texts, problems);
     this.shapes = shapes;
+    this.columns = columns;
     this.priors = priors;
     this.texts = texts;
     this.problems = problems;
@@ -166,7 +169,7 @@ final class Placement {
   }
 
   private boolean placeBeside(RoomShape s, RoomShape n, Placing.Beside b) {
-    if (!s.room().level().equals(n.room().level())) {
+    if (!s.room().level().equals(n.room().level()) && !columns.apart(s.room(), n.room())) {
       problems.add(
           b.where(),
           "room %s lies beside %s, which is on level %s",

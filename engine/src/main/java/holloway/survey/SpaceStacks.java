@@ -48,7 +48,11 @@ final class SpaceStacks {
   private UnaccountedSpace stack(int order, Polygon foot) {
     List<String> levels = new ArrayList<>(List.of(placed.levels().get(order).name()));
     Polygon common = foot;
-    for (int o = order + 1; ; o++) {
+    int part = placed.levels().get(order).part();
+    for (int o = order + 1; o < placed.levels().size(); o++) {
+      if (placed.levels().get(o).part() != part) {
+        break;
+      }
       Polygon over = takeOver(o, common);
       if (over == null) {
         break;
@@ -119,7 +123,8 @@ final class SpaceStacks {
 
   private boolean underRoof(String top, List<UnaccountedSpace.Touch> touches) {
     House h = placed.house();
-    if (placed.getLevel(top).order() != placed.levels().size() - 1) {
+    PlacedLevel last = placed.getLevel(top);
+    if (placed.levels().stream().anyMatch(l -> l.isOver(last))) {
       return false;
     }
     return touches.stream()

@@ -11,23 +11,24 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Heights: floors and ceilings of levels and rooms from one adjusted network. */
 final class Storeys {
   private final House house;
-  private final List<Level> order;
+  private final Columns columns;
   private final Texts texts;
   private final Network network = new Network(Axis.Z);
-  private final List<Integer> floor = new ArrayList<>();
-  private final List<Integer> ceiling = new ArrayList<>();
+  private final TreeMap<String, Integer> floor = new TreeMap<>();
+  private final TreeMap<String, Integer> ceiling = new TreeMap<>();
   private final TreeMap<String, Long> floorZ = new TreeMap<>();
   private final TreeMap<String, Long> plane = new TreeMap<>();
   private final List<String> assumed = new ArrayList<>();
 
-  Storeys(House house, List<Level> bottomUp, Texts texts) {
+  Storeys(House house, Columns columns, Texts texts) {
     this.house = house;
-    this.order = bottomUp;
+    this.columns = columns;
     this.texts = texts;
   }
 
@@ -37,14 +38,14 @@ final class Storeys {
 
   /** Adjusts, then shifts everything so that the lowest finished floor is at zero. */
   Closures adjust() {
-    order.forEach(this::observe);
+    columns.order().forEach(this::observe);
     Adjustment z = Adjustment.of(network, 0);
-    for (int i = 0; i < order.size(); i++) {
-      Level l = order.get(i);
-      floorZ.put(l.name(), z.position()[floor.get(i)]);
-      long top = z.position()[ceiling.get(i)] + lining(l);
-      if (i + 1 < order.size()) {
-        top = z.position()[floor.get(i + 1)] - Makeup.deck(order.get(i + 1).floor());
+    for (Level l : columns.order()) {
+      floorZ.put(l.name(), z.position()[floor.get(l.name())]);
+      long top = z.position()[ceiling.get(l.name())] + lining(l);
+      Optional<Level> over = columns.over(l);
+      if (over.isPresent()) {
+        top = z.position()[floor.get(over.get().name())] - Makeup.deck(over.get().floor());
       }
       plane.put(l.name(), top);
     }
@@ -55,17 +56,23 @@ final class Storeys {
   }
 
   private void observe(Level l) {
-    int i = floor.size();
-    floor.add(network.addUnknown(l.name() + " floor"));
-    ceiling.add(network.addUnknown(l.name() + " ceiling"));
-    if (i > 0) {
-      start(floor.get(i), ceiling.get(i - 1), lining(order.get(i - 1)) + Makeup.deck(l.floor()));
-      observeRise(l, i);
+    int own = network.addUnknown(l.name() + " floor");
+    int top = network.addUnknown(l.name() + " ceiling");
+    floor.put(l.name(), own);
+    ceiling.put(l.name(), top);
+    Optional<Level> under = columns.under(l);
+    List<Level> stepped = columns.columns().get(columns.of(l.name()));
+    if (under.isPresent()) {
+      start(own, ceiling.get(under.get().name()), lining(under.get()) + Makeup.deck(l.floor()));
+      observeRise(l, under.get());
+    } else {
+      stepped.forEach(s -> s.beside().ifPresent(b -> startBeside(own, b, stepped, s)));
     }
-    start(ceiling.get(i), floor.get(i), l.ceilingHeight().value().nm());
+    l.beside().filter(b -> floor.containsKey(b.level())).ifPresent(b -> observeStep(l, b));
+    start(top, own, l.ceilingHeight().value().nm());
     network.observe(
-        floor.get(i),
-        ceiling.get(i),
+        own,
+        top,
         l.ceilingHeight().value().nm(),
         spread(l.ceilingHeight()),
         Label.taped(
@@ -77,18 +84,46 @@ final class Storeys {
     network.start(unknown, network.start(from) + more);
   }
 
-  private void observeRise(Level l, int i) {
+  /**
+   * Where the lowest floor of a part is looked for first, from a step that is stated further up.
+   */
+  private void startBeside(int lowest, Level.Beside b, List<Level> part, Level stepped) {
+    long up = b.step().value().nm();
+    for (Level l : part) {
+      if (l.equals(stepped)) {
+        break;
+      }
+      Level over = columns.over(l).orElseThrow();
+      up -= l.ceilingHeight().value().nm() + lining(l) + Makeup.deck(over.floor());
+    }
+    if (floor.containsKey(b.level())) {
+      start(lowest, floor.get(b.level()), up);
+    }
+  }
+
+  private void observeStep(Level l, Level.Beside b) {
+    network.observe(
+        floor.get(b.level()),
+        floor.get(l.name()),
+        b.step().value().nm(),
+        spread(b.step()),
+        Label.taped(
+            texts.measured(l.name() + " step from the floor of " + b.level(), b.step()),
+            b.step().where()));
+  }
+
+  private void observeRise(Level l, Level under) {
     FloorSpec deck = l.floor();
     boolean stated = deck.joists().filter(j -> !j.isAssumed()).isPresent();
-    long thickness = lining(order.get(i - 1)) + Makeup.deck(deck);
+    long thickness = lining(under) + Makeup.deck(deck);
     if (!stated) {
       assumed.add(
           "floor of %s: nobody stated its make-up, taken as %s over all"
               .formatted(l.name(), texts.length(thickness)));
     }
     network.observe(
-        ceiling.get(i - 1),
-        floor.get(i),
+        ceiling.get(under.name()),
+        floor.get(l.name()),
         thickness,
         stated ? Makeup.DECK_SPREAD : Makeup.DECK_SPREAD_ASSUMED,
         Label.thickness(
@@ -99,8 +134,8 @@ final class Storeys {
         .ifPresent(
             r ->
                 network.observe(
-                    floor.get(i - 1),
-                    floor.get(i),
+                    floor.get(under.name()),
+                    floor.get(l.name()),
                     r.value().nm(),
                     spread(r),
                     Label.taped(
@@ -112,7 +147,7 @@ final class Storeys {
   }
 
   private boolean isTop(Level l) {
-    return order.get(order.size() - 1).equals(l);
+    return columns.over(l).isEmpty();
   }
 
   /** The lining most rooms of the level show overhead; the first in the list of equals. */

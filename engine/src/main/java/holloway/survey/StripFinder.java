@@ -24,6 +24,7 @@ final class StripFinder {
 
   private final Heading heading;
   private final Outdoors outdoors;
+  private final Outdoors whole;
   private final StripMakes makes;
   private final Gaps gaps;
   private final Problems problems;
@@ -32,12 +33,14 @@ final class StripFinder {
   StripFinder(
       Heading heading,
       Outdoors outdoors,
+      Outdoors whole,
       StripMakes makes,
       Gaps gaps,
       Problems problems,
       Texts texts) {
     this.heading = heading;
     this.outdoors = outdoors;
+    this.whole = whole;
     this.makes = makes;
     this.gaps = gaps;
     this.problems = problems;
@@ -45,7 +48,7 @@ final class StripFinder {
   }
 
   /** A leftover of a face that no other face stands in front of. */
-  private record Lone(Edge edge, Interval s, boolean inside) {}
+  private record Lone(Edge edge, Interval s, boolean inside, boolean split) {}
 
   private final List<Strip> raw = new ArrayList<>();
   private final List<Lone> lone = new ArrayList<>();
@@ -113,8 +116,12 @@ final class StripFinder {
   private List<Lone> split(Edge e, Interval s) {
     List<Interval> inside = outdoors.insideAhead(heading.frame(), e, s);
     List<Lone> out = new ArrayList<>();
-    inside.forEach(i -> out.add(new Lone(e, i, true)));
-    s.without(inside, 1000).forEach(i -> out.add(new Lone(e, i, false)));
+    inside.forEach(i -> out.add(new Lone(e, i, true, false)));
+    for (Interval rest : s.without(inside, 1000)) {
+      List<Interval> split = whole.insideAhead(heading.frame(), e, rest);
+      split.forEach(i -> out.add(new Lone(e, i, true, true)));
+      rest.without(split, 1000).forEach(i -> out.add(new Lone(e, i, false, false)));
+    }
     return out;
   }
 
@@ -160,7 +167,7 @@ final class StripFinder {
         best = i;
       }
     }
-    if (best >= 0) {
+    if (best >= 0 && !l.split) {
       strips.set(best, strips.get(best).stretched(l.s, new Strip.Shown(l.edge, side, l.s)));
     } else if (l.s.length() >= LEAST) {
       strips.add(oneSided(l, side));
@@ -169,7 +176,8 @@ final class StripFinder {
 
   private Strip oneSided(Lone l, int side) {
     boolean outer = !l.inside;
-    Make make = makes.behind(l.edge, outer);
+    Make made = makes.behind(l.edge, outer);
+    Make make = l.split ? made.besideOtherPart() : made;
     Room room = l.edge.room().room();
     long near = StripMakes.lining(make, room, l.edge.side());
     long core = StripMakes.core(make, outer, near);

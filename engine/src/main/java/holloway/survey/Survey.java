@@ -3,7 +3,6 @@ package holloway.survey;
 import holloway.finding.Outcome;
 import holloway.house.Assumption;
 import holloway.house.House;
-import holloway.house.Level;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -22,11 +21,11 @@ public final class Survey {
   public static Outcome<Placed> of(House house) {
     Problems problems = new Problems();
     Texts texts = Texts.of(house);
-    List<Level> order = LevelOrder.of(house, problems);
+    Columns columns = LevelOrder.of(house, problems);
     Specs specs = new Specs(house);
-    FloorPlan plan = new FloorPlan(house, specs, texts, problems);
+    FloorPlan plan = new FloorPlan(house, columns, specs, texts, problems);
     plan.adjust();
-    Storeys storeys = new Storeys(house, order, texts);
+    Storeys storeys = new Storeys(house, columns, texts);
     Closures closures = plan.closures().and(storeys.adjust());
     Refusals.add(closures, texts, problems);
     Gaps gaps = plan.gaps();
@@ -34,15 +33,15 @@ public final class Survey {
     closures.lone().forEach(notes::standsOut);
     List<PlacedRoom> rooms = plan.rooms(storeys);
     Extent.check(rooms, problems);
-    new Overlaps(gaps, texts, problems).check(rooms);
-    StairCheck.check(house, order, rooms, problems);
+    new Overlaps(gaps, columns, texts, problems).check(rooms);
+    StairCheck.check(house, columns, rooms, problems);
     BeamCheck.check(house, rooms, texts, problems);
     problems.throwIfAny();
 
     LevelWalls walls =
         new LevelWalls(house, specs, storeys, plan.spreads(), gaps, texts, notes, problems);
     Spaces spaces = new Spaces(house, rooms);
-    List<PlacedLevel> levels = walls.build(order, rooms, spaces);
+    List<PlacedLevel> levels = walls.build(columns, rooms, spaces);
     problems.throwIfAny();
     FloorCheck.check(levels, rooms, problems);
     List<Wall> built = KneeWalls.lowered(house, walls.walls());
@@ -51,6 +50,7 @@ public final class Survey {
     problems.throwIfAny();
     TreeSet<String> assumed = new TreeSet<>(plan.assumed());
     assumed.addAll(storeys.assumed());
+    assumed.addAll(walls.assumed());
     all.forEach(w -> Assumed.of(w, house.layout(), texts, assumed));
     Assumption.gathered(UsedDefaults.of(house, all))
         .forEach(a -> assumed.add(Assumption.LEAD + a.says()));

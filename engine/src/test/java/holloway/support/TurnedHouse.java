@@ -82,7 +82,8 @@ final class TurnedHouse {
         t.layers().stream()
             .map(l -> new WallTraits.Layers(l.side().map(mirror::of), l.layers()))
             .toList();
-    return new WallTraits(t.party(), t.knockouts(), layers, t.height(), t.header(), t.rows());
+    return new WallTraits(
+        t.party(), t.knockouts(), layers, t.height(), t.header(), t.rows(), t.hollow(), t.split());
   }
 
   private Level of(Level l) {
@@ -94,7 +95,8 @@ final class TurnedHouse {
         l.rise(),
         l.where(),
         l.outerWalls().map(this::of),
-        l.innerWalls().map(this::of));
+        l.innerWalls().map(this::of),
+        l.beside());
   }
 
   private Opening of(Opening o) {

@@ -1,0 +1,89 @@
+package holloway.check;
+
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowKind;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands between two parts of a split-level house is not known: no leg or crossing comes
+ * between their rooms, except in a tube that is stated. Judged from the outlines of the rooms
+ * alone: a point lies between two outlines if its distances to both add up to the distance between
+ * them.
+ */
+final class SplitRule implements Rule {
+  /** Rooms further apart than this have open air between them, millimetres. */
+  private static final double FURTHEST_MM = 900;
+
+  private static final double STEP_MM = 20;
+  private static final double SLACK_MM = 2;
+
+  /** Two rooms that face each other, and the heights of both. */
+  private record Gap(PlacedRoom a, PlacedRoom b, Outline planA, Outline planB, double wide) {
+    boolean holds(Mm p) {
+      double z = p.z() * 1e6;
+      boolean high = within(z, a) || within(z, b);
+      double da = planA.distance(p.x(), p.y());
+      double db = planB.distance(p.x(), p.y());
+      return high && da > SLACK_MM && db > SLACK_MM && da + db <= wide + SLACK_MM;
+    }
+
+    private static boolean within(double z, PlacedRoom r) {
+      return z > r.floorZ() && z < r.ceilingZ();
+    }
+  }
+
+  @Override
+  public void judge(Evidence evidence, Charge charge) {
+    List<Gap> gaps = gaps(evidence.house().framed().placed());
+    for (Walk.At at : gaps.isEmpty() ? List.<Walk.At>of() : evidence.steps()) {
+      Optional<Hollow> in = at.isLeg() ? evidence.hollow(at) : Optional.empty();
+      if (in.filter(h -> h.kind() == HollowKind.CONDUIT).isPresent()) {
+        continue;
+      }
+      gaps.stream()
+          .filter(g -> passes(at, g))
+          .findFirst()
+          .ifPresent(
+              g ->
+                  charge.step(
+                      at,
+                      "comes between %s and %s, whose floors lie at different heights: what stands"
+                          + " there is not known",
+                      g.a().name(),
+                      g.b().name()));
+    }
+  }
+
+  private static List<Gap> gaps(Placed placed) {
+    List<Gap> out = new ArrayList<>();
+    for (PlacedRoom a : placed.rooms()) {
+      for (PlacedRoom b : placed.rooms()) {
+        boolean parts =
+            placed.getLevel(a.room().level()).part() < placed.getLevel(b.room().level()).part();
+        Outline planA = new Outline(a.outline());
+        Outline planB = new Outline(b.outline());
+        double wide = parts ? planA.distance(planB) : 0;
+        if (parts && wide <= FURTHEST_MM) {
+          out.add(new Gap(a, b, planA, planB, wide));
+        }
+      }
+    }
+    return out;
+  }
+
+  private static boolean passes(Walk.At at, Gap gap) {
+    for (Span s : at.spans()) {
+      int steps = (int) Math.max(1, Math.ceil(s.length() / STEP_MM));
+      for (int i = 0; i < steps; i++) {
+        if (gap.holds(s.at((i + 0.5) / steps))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}
