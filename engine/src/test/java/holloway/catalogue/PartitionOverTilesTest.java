@@ -59,7 +59,10 @@ class PartitionOverTilesTest {
     assertEquals("[]", Spoiled.refused(p, house("10 in")));
   }
 
-  /** 2 in less the tile leave 38 mm over it: no bore 30 mm off tiles and ceiling finds room. */
+  /**
+   * 2 in less the tile leave 38 mm over it: beside the wall's top plates, and less than the 30 mm
+   * that a bore keeps off tiles and ceiling each.
+   */
   @Test
   void aVoidTooLowForABoreEndsAtTheWall() {
     assertEquals(1, house("2 in").plan("surface", "outside").unrouted().size());
