@@ -108,14 +108,10 @@ final class OuterWriter {
   }
 
   private static Map<String, Object> join(Roof.Join j) {
-    if (j.shut()) {
-      return new Words().put("to", j.to()).put("shut", true).map();
-    }
-    return new Words()
-        .put("to", j.to())
-        .put("size", Words.size(j.wide(), j.high()))
-        .maybe("from", j.from(), a -> Words.of(a))
-        .map();
+    Words w = new Words().put("to", j.to());
+    return j.shut()
+        ? w.put("shut", true).map()
+        : w.put("size", Words.size(j.wide(), j.high())).maybe("from", j.from(), Words::of).map();
   }
 
   private static Map<String, Object> knee(Roof.Knee k) {
