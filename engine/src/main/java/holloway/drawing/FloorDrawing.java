@@ -81,7 +81,7 @@ public final class FloorDrawing {
 
   private static String level(
       Placed placed, Request request, Optional<Plan> plan, PlacedLevel level, UnitSystem system) {
-    Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels());
+    Sheet sheet = sheet(placed, request, plan.isPresent(), level, system);
     RoomNames rooms = new RoomNames(sheet);
     WallStrips walls = new WallStrips(sheet);
     Marks marks = new Marks(sheet);
@@ -107,6 +107,12 @@ public final class FloorDrawing {
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
     runs.ifPresent(PlannedRuns::legend);
     return document(sheet, plan.isPresent());
+  }
+
+  private static Sheet sheet(
+      Placed placed, Request request, boolean planned, PlacedLevel level, UnitSystem system) {
+    double type = planned ? Sheet.type(placed) : 1;
+    return new Sheet(placed, request, level, system, new Svg(), new Labels(), type);
   }
 
   private static String document(Sheet sheet, boolean planned) {

@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The pack of 60 runs, in the profile {@code large}: what it weighs, and its time against a plan's. */
+/**
+ * The pack of 60 runs, in the profile {@code large}: what it weighs, and its time against a plan's.
+ */
 @EnabledIfSystemProperty(named = "holloway.large", matches = "yes")
 class LargePackTest {
   private static final PlanSettings QUICK =
