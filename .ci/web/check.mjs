@@ -77,6 +77,42 @@ async function remembered(tab) {
   return { before, set, after: await read() };
 }
 
+/** What "save holes made" writes, with every box of the order of work ticked up to the first pull and past it. */
+async function saved(tab) {
+  return tab.evaluate(async () => {
+    const note = document.querySelector('textarea[data-note]');
+    note.value = 'one\u2028holes: []\ntwo';
+    note.dispatchEvent(new Event('input'));
+    const pull = document.querySelector('.step input[data-holes]:not([data-holes=""])');
+    if (pull && !pull.checked) pull.click();
+    let blob;
+    const make = URL.createObjectURL;
+    URL.createObjectURL = b => { blob = b; return make.call(URL, b); };
+    document.getElementById('save-found').click();
+    URL.createObjectURL = make;
+    const holes = [...document.querySelectorAll('input[data-hole]')].filter(b => b.checked)
+      .map(b => ({ id: b.dataset.hole, mm: b.dataset.diameter,
+        lies: pull && pull.dataset.holes.split('\n').includes(b.dataset.hole) ? pull.dataset.runs.split('\n').length : 0 }));
+    return { text: await blob.text(), holes, pull: pull ? pull.dataset.id : '' };
+  });
+}
+
+/** The order of work by place: what is shown, and what all of it is. */
+async function filtered(tab) {
+  return tab.evaluate(() => {
+    const list = document.getElementById('by-place');
+    const shown = () => [...document.querySelectorAll('.turn')].filter(t => !t.hidden).map(t => t.dataset.place);
+    const all = shown();
+    const place = [...list.options].map(o => o.value).filter(v => v)[0] || '';
+    list.value = place;
+    list.dispatchEvent(new Event('change'));
+    const one = shown();
+    list.value = '';
+    list.dispatchEvent(new Event('change'));
+    return { all, place, one, again: shown().length, steps: document.getElementById('steps').textContent };
+  });
+}
+
 async function printed(tab) {
   const found = {};
   for (const [name, mm] of Object.entries(SHEETS)) {
@@ -129,6 +165,8 @@ try {
   const tab = await open(browser, told);
   told.phone = await tab.evaluate(cutOff, PHONE.width);
   told.kept = await remembered(tab);
+  told.saved = await saved(tab);
+  told.filtered = await filtered(tab);
   // Colours of what is scrolled out of sight cannot be judged: they are where nothing has to be scrolled.
   told.narrow = await accessible(tab, 'light', PHONE);
   told.light = await accessible(tab, 'light', WIDE);

@@ -28,7 +28,23 @@ final class JoinRule implements Rule {
             "goes from the attic %s into %s, where no opening is stated",
             a.get().id(),
             b.get().id());
+      } else if (two) {
+        Mm middle = Mm.of(site.get().middle());
+        heights(middle, a.get(), at, charge);
+        heights(middle, b.get(), at, charge);
       }
+    }
+  }
+
+  /** What passes into an attic does so over its ceiling joists and below its slope. */
+  private static void heights(Mm middle, Attic attic, Walk.At at, Charge charge) {
+    double low = mm(attic.chordTopZ()) - middle.z();
+    if (low > SLACK_MM) {
+      charge.step(at, "passes %.0f mm below the ceiling joists of %s", low, attic.id());
+    }
+    double high = middle.z() - new Slopes(attic).underside(middle);
+    if (high > SLACK_MM) {
+      charge.step(at, "passes %.0f mm above the slope of %s", high, attic.id());
     }
   }
 
@@ -62,7 +78,9 @@ final class JoinRule implements Rule {
     double along = northSouth ? middle.y() : middle.x();
     double across = northSouth ? middle.x() : middle.y();
     double[] thick = northSouth ? x : y;
-    return along >= near - SLACK_MM
+    double sill = Math.max(mm(a.chordTopZ()), mm(b.chordTopZ()));
+    return middle.z() <= sill + join.high().toMm() + SLACK_MM
+        && along >= near - SLACK_MM
         && along <= near + wide + SLACK_MM
         && across >= thick[0] - SLACK_MM
         && across <= thick[1] + SLACK_MM;

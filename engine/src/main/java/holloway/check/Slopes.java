@@ -19,12 +19,14 @@ final class Slopes {
   /** Butt cut of a heel that nobody measured: 1/4 in (trade-facts D21). */
   private static final double BUTT_MM = 6.35;
 
+  private final Attic attic;
   private final double x0;
   private final double x1;
   private final double y0;
   private final double y1;
 
   Slopes(Attic attic) {
+    this.attic = attic;
     Roof roof = attic.roof();
     double in = inset(roof);
     boolean hip = roof.shape() == Roof.Shape.HIP;
@@ -46,10 +48,53 @@ final class Slopes {
       return 0;
     }
     double chord = roof.chord().value().depth().toMm();
-    double onSlope = chord * Math.hypot(roof.pitchRise(), roof.pitchRun()) / roof.pitchRun();
-    double heel = roof.heel().map(f -> f.value().toMm()).orElse(onSlope + BUTT_MM);
+    double onSlope = onSlope(roof);
+    double heel = heel(roof);
     double lacking = BODY_MM + chord + onSlope - heel;
     return Math.max(0, lacking * roof.pitchRun() / roof.pitchRise());
+  }
+
+  private static double onSlope(Roof roof) {
+    double chord = roof.chord().value().depth().toMm();
+    return chord * Math.hypot(roof.pitchRise(), roof.pitchRun()) / roof.pitchRun();
+  }
+
+  private static double heel(Roof roof) {
+    return roof.heel().map(f -> f.value().toMm()).orElse(onSlope(roof) + BUTT_MM);
+  }
+
+  /** World z in millimetres of the rafters' underside over a point of the plan. */
+  double underside(Mm p) {
+    Roof roof = attic.roof();
+    double plate = attic.plateZ() / 1e6;
+    double heel = roof.knees().isEmpty() ? heel(roof) : attic.heelMm();
+    if (roof.shape() == Roof.Shape.FLAT) {
+      return plate + heel - roof.chord().value().depth().toMm();
+    }
+    var o = attic.roofline();
+    double west = p.x() - o.xRange().lo() / 1e6;
+    double east = o.xRange().hi() / 1e6 - p.x();
+    double south = p.y() - o.yRange().lo() / 1e6;
+    double north = o.yRange().hi() / 1e6 - p.y();
+    double[] eaves =
+        switch (roof.shape()) {
+          case HIP -> new double[] {west, east, south, north};
+          case SHED -> shed(roof, west, east, south, north);
+          default ->
+              roof.ridge() == Direction.EAST_WEST
+                  ? new double[] {south, north}
+                  : new double[] {west, east};
+        };
+    double in = Math.max(0, java.util.Arrays.stream(eaves).min().orElseThrow());
+    return plate + heel + in * roof.pitchRise() / roof.pitchRun() - onSlope(roof);
+  }
+
+  private static double[] shed(Roof roof, double west, double east, double south, double north) {
+    return new double[] {
+      low(roof, Side.WEST)
+          ? west
+          : low(roof, Side.EAST) ? east : low(roof, Side.NORTH) ? north : south
+    };
   }
 
   /** Millimetres in the plan by which a point lies further than an arm from a body's place. */

@@ -9,11 +9,14 @@ import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -49,6 +52,16 @@ final class OutFolder {
    * @throws CommandTrouble when the folder cannot be written or holds files that are not ours
    */
   void write(SortedMap<String, byte[]> files) {
+    write(files, name -> false);
+  }
+
+  /**
+   * As {@link #write(SortedMap)}.
+   *
+   * @param old which of the files that an earlier run wrote, and that nobody changed, go where this
+   *     run does not write them again
+   */
+  void write(SortedMap<String, byte[]> files, Predicate<String> old) {
     Path temporary = null;
     try {
       refuseForeign(files);
@@ -56,10 +69,11 @@ final class OutFolder {
       Files.createDirectories(parent);
       temporary = Files.createTempDirectory(parent, ".holloway-");
       Path fresh = Files.createDirectory(temporary.resolve("new"));
-      for (Map.Entry<String, byte[]> f : withList(files).entrySet()) {
+      List<String> stale = stale(files, old);
+      for (Map.Entry<String, byte[]> f : withList(files, stale).entrySet()) {
         Files.write(fresh.resolve(f.getKey()), f.getValue());
       }
-      moveIn(fresh, Files.createDirectory(temporary.resolve("old")));
+      moveIn(fresh, Files.createDirectory(temporary.resolve("old")), stale);
     } catch (IOException e) {
       throw new CommandTrouble(
           "--out " + folder.getFileName() + ": nothing was written (" + reason(e) + ")");
@@ -89,6 +103,22 @@ final class OutFolder {
     }
   }
 
+  /**
+   * What an earlier run wrote and this one does not: drawings of holes that are no longer planned.
+   * A file that somebody changed since is theirs and stays.
+   */
+  private List<String> stale(SortedMap<String, byte[]> files, Predicate<String> old)
+      throws IOException {
+    List<String> out = new ArrayList<>();
+    for (Map.Entry<String, String> f : readList().entrySet()) {
+      boolean gone = old.test(f.getKey()) && !files.containsKey(f.getKey());
+      if (gone && isOurs(folder.resolve(f.getKey()), f.getValue())) {
+        out.add(f.getKey());
+      }
+    }
+    return out;
+  }
+
   private static boolean isOurs(Path there, String listed) throws IOException {
     return Files.isRegularFile(there) && sha256(Files.readAllBytes(there)).equals(listed);
   }
@@ -112,8 +142,10 @@ final class OutFolder {
     return out;
   }
 
-  private SortedMap<String, byte[]> withList(SortedMap<String, byte[]> files) throws IOException {
+  private SortedMap<String, byte[]> withList(SortedMap<String, byte[]> files, List<String> stale)
+      throws IOException {
     Map<String, String> listed = readList();
+    stale.forEach(listed::remove);
     files.forEach((name, bytes) -> listed.put(name, sha256(bytes)));
     StringBuilder text = new StringBuilder();
     listed.forEach((name, hash) -> text.append(hash).append("  ").append(name).append('\n'));
@@ -123,13 +155,17 @@ final class OutFolder {
   }
 
   /** Moves the new files in; whatever goes wrong, what was there before comes back. */
-  private void moveIn(Path fresh, Path old) throws IOException {
+  private void moveIn(Path fresh, Path old, List<String> stale) throws IOException {
     if (!Files.exists(folder)) {
       Files.move(fresh, folder);
       return;
     }
     Deque<Path> moved = new ArrayDeque<>();
     try (Stream<Path> list = Files.list(fresh)) {
+      for (String name : stale) {
+        mover.move(folder.resolve(name), old.resolve(name));
+        moved.push(folder.resolve(name));
+      }
       for (Path file : list.sorted().toList()) {
         Path target = folder.resolve(file.getFileName());
         if (Files.exists(target)) {

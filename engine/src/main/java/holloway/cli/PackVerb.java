@@ -39,7 +39,8 @@ final class PackVerb implements Callable<Integer> {
       names = "--language",
       paramLabel = "WHICH",
       converter = Choices.PackLanguage.class,
-      description = "en or de: the page's own words; what the plan says of the house is English")
+      description =
+          "en or de: the page, the paper and the drawings; lists and plan.json are English")
   Language language = Language.ENGLISH;
 
   @Option(
@@ -74,7 +75,9 @@ final class PackVerb implements Callable<Integer> {
     String json = Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
     try (Pictures pictures = pictures(packed)) {
       new OutFolder(folder)
-          .write(Pack.files(sheet, packed.work(), packed.views(), form, json, pictures));
+          .write(
+              Pack.files(sheet, packed.work(), packed.views(), form, json, pictures),
+              Pack::isDrawn);
       if (!pictures.why().isEmpty()) {
         around.complain("the pack has no pictures of the house: " + pictures.why());
       }

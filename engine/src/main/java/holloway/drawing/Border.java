@@ -26,11 +26,11 @@ final class Border {
     double row = LINE * sheet.type();
     double y = drawn.y1() + 240 + row;
     left("title", title(), drawn.x0(), y, row);
-    left("note", area(), drawn.x0(), y + 1.3 * row, sheet.plain());
+    left("note", sheet.words().apply(area()), drawn.x0(), y + 1.3 * row, sheet.plain());
     north(right - 350, y + 250);
     bar(right - 4000, y + 250);
     double at = y + 3.2 * row;
-    for (String line : wrapped(notes(), (right - drawn.x0()) / (sheet.plain() * Labels.LETTER))) {
+    for (String line : wrapped(said(), (right - drawn.x0()) / (sheet.plain() * Labels.LETTER))) {
       left("note", line, drawn.x0(), at, sheet.plain());
       at += row;
     }
@@ -63,6 +63,10 @@ final class Border {
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");
     letters.forEach((k, v) -> out.add(k + " " + v + (k.equals(last()) ? "." : ",")));
     return out;
+  }
+
+  private List<String> said() {
+    return notes().stream().map(sheet.words()).toList();
   }
 
   private String last() {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /** The doorway: one drawing to scale for each level of a house. */
 public final class FloorDrawing {
@@ -44,17 +45,31 @@ public final class FloorDrawing {
 
   /** Drawings by file name, {@code plan-<level>.svg}. */
   public static SortedMap<String, String> of(Placed placed, Request request, UnitSystem system) {
-    return all(placed, request, Optional.empty(), system);
+    return all(placed, request, Optional.empty(), system, UnaryOperator.identity());
   }
 
   /** The same with a plan's runs and holes drawn in, {@code runs-<level>.svg}. */
   public static SortedMap<String, String> of(
       Placed placed, Request request, Plan plan, UnitSystem system) {
-    return all(placed, request, Optional.of(plan), system);
+    return of(placed, request, plan, system, UnaryOperator.identity());
+  }
+
+  /**
+   * As {@link #of(Placed, Request, Plan, UnitSystem)}.
+   *
+   * @param words puts a sentence of the legend into another language
+   */
+  public static SortedMap<String, String> of(
+      Placed placed, Request request, Plan plan, UnitSystem system, UnaryOperator<String> words) {
+    return all(placed, request, Optional.of(plan), system, words);
   }
 
   private static SortedMap<String, String> all(
-      Placed placed, Request request, Optional<Plan> plan, UnitSystem system) {
+      Placed placed,
+      Request request,
+      Optional<Plan> plan,
+      UnitSystem system,
+      UnaryOperator<String> words) {
     SortedMap<String, String> out = new TreeMap<>();
     String lead = plan.isPresent() ? "runs-" : "plan-";
     for (PlacedLevel l : placed.levels()) {
@@ -63,7 +78,7 @@ public final class FloorDrawing {
       for (int i = 2; out.containsKey(free + ".svg"); i++) {
         free = name + "-" + i;
       }
-      out.put(free + ".svg", level(placed, request, plan, l, system));
+      out.put(free + ".svg", level(placed, request, plan, l, system, words));
     }
     return out;
   }
@@ -76,12 +91,19 @@ public final class FloorDrawing {
   }
 
   static String level(Placed placed, Request request, PlacedLevel level, UnitSystem system) {
-    return level(placed, request, Optional.empty(), level, system);
+    return level(placed, request, Optional.empty(), level, system, UnaryOperator.identity());
   }
 
   private static String level(
-      Placed placed, Request request, Optional<Plan> plan, PlacedLevel level, UnitSystem system) {
-    Sheet sheet = sheet(placed, request, plan.isPresent(), level, system);
+      Placed placed,
+      Request request,
+      Optional<Plan> plan,
+      PlacedLevel level,
+      UnitSystem system,
+      UnaryOperator<String> words) {
+    double type = plan.isPresent() ? Sheet.type(placed) : 1;
+    Sheet sheet =
+        new Sheet(placed, request, level, system, new Svg(), new Labels(), type, words);
     RoomNames rooms = new RoomNames(sheet);
     WallStrips walls = new WallStrips(sheet);
     Marks marks = new Marks(sheet);
@@ -107,12 +129,6 @@ public final class FloorDrawing {
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
     runs.ifPresent(PlannedRuns::legend);
     return document(sheet, plan.isPresent());
-  }
-
-  private static Sheet sheet(
-      Placed placed, Request request, boolean planned, PlacedLevel level, UnitSystem system) {
-    double type = planned ? Sheet.type(placed) : 1;
-    return new Sheet(placed, request, level, system, new Svg(), new Labels(), type);
   }
 
   private static String document(Sheet sheet, boolean planned) {

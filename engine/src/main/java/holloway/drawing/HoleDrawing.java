@@ -5,6 +5,7 @@ import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * The views of one hole on one sheet: above from the drill's side, below from where the bit comes
@@ -50,8 +51,10 @@ public final class HoleDrawing {
    *
    * @param drillSide over the views from where the drill stands; {@code farSide} over the others
    * @param nothingSeen in a view without a tape line
+   * @param words puts landmarks, lengths and directions into the language of the captions
    */
-  public record Captions(String drillSide, String farSide, String nothingSeen) {}
+  public record Captions(
+      String drillSide, String farSide, String nothingSeen, UnaryOperator<String> words) {}
 
   /** What a drawing is for. */
   public enum Form {
@@ -100,7 +103,10 @@ public final class HoleDrawing {
     y += narrow ? 0 : row + 1.8 * line;
     List<HoleView.Tape> tapes = views.get(0).tapes();
     for (HoleView.Tape t : form == Form.SHEET ? tapes : List.<HoleView.Tape>of()) {
-      String text = letter(t, views) + "   " + length(t.nm()) + " from " + t.landmark();
+      String text =
+          letter(t, views)
+              + "   "
+              + captions.words().apply(system.format(new Length(t.nm())) + " from " + t.landmark());
       y = lines("left", text, y, sheetWide(views));
     }
     y = tapes.isEmpty() ? lines("left", captions.nothingSeen(), y, sheetWide(views)) : y;
@@ -121,7 +127,7 @@ public final class HoleDrawing {
   }
 
   private String length(long nm) {
-    return system.format(new Length(nm));
+    return captions.words().apply(system.format(new Length(nm)));
   }
 
   /** By its place among the tape lines of the face view. */
@@ -162,7 +168,8 @@ public final class HoleDrawing {
     tapes(v, fit, at);
     svg.rect("panel", "", at);
     double over = at.y0() - line / 2;
-    svg.text("left", "↑ " + v.up() + "   → " + v.right(), at.x0(), over, type, false);
+    String axes = captions.words().apply("↑ " + v.up() + "   → " + v.right());
+    svg.text("left", axes, at.x0(), over, type, false);
     bar(fit.scale(), at.x1() - 12, over);
     svg.close();
   }
@@ -256,7 +263,7 @@ public final class HoleDrawing {
       many *= 2;
     }
     double wide = unit * many * scale;
-    String text = system.format(Length.mm(unit * many));
+    String text = captions.words().apply(system.format(Length.mm(unit * many)));
     double room = Labels.box(text, 0, 0, type, false).wide();
     svg.line("tape", new double[] {right - wide, y}, new double[] {right, y});
     tick(new double[] {right - wide, y}, new double[] {right, y});

@@ -53,11 +53,12 @@ final class PlannedRuns {
     for (String space : spaces) {
       double[] a = {drawn.x0(), y};
       sheet.svg().line(LegLooks.kind(space), a, new double[] {a[0] + 900, y});
-      sheet.svg().text("left note", "cable in: " + space, a[0] + 1000, y, sheet.plain(), false);
+      String said = sheet.words().apply("cable in: " + space);
+      sheet.svg().text("left note", said, a[0] + 1000, y, sheet.plain(), false);
       y += 260 * t;
     }
     String rest = "Ring: a hole, with its label. Small square: the cable goes up or down there.";
-    sheet.svg().text("left note", rest, drawn.x0(), y, sheet.plain(), false);
+    sheet.svg().text("left note", sheet.words().apply(rest), drawn.x0(), y, sheet.plain(), false);
     sheet.svg().close();
   }
 

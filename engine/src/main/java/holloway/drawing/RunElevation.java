@@ -233,13 +233,13 @@ public final class RunElevation {
         svg.circle("bore", l.mark, new double[] {x0 + type.sample / 2, y}, 55);
         svg.text(
             "left strong",
-            l.mark + "   " + height(l.at[1]),
+            l.mark + "   " + words.apply(height(l.at[1])),
             x0 + type.sample + 150,
             y,
             TEXT,
             false);
       } else {
-        String length = system.format(Length.mm(Math.round(l.m * 1000)));
+        String length = words.apply(system.format(Length.mm(Math.round(l.m * 1000))));
         String text = l.mark + "   " + words.apply(l.hollow) + "   " + length;
         svg.line(LegLooks.kind(l.hollow), new double[] {x0, y}, new double[] {x0 + type.sample, y});
         for (String part : Labels.folded(text, type.letters)) {

@@ -10,11 +10,13 @@ import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One level while it is drawn.
  *
  * @param type how many times as large as at 1:50 the type is: a large house is printed smaller
+ * @param words puts a sentence of the legend into another language
  */
 record Sheet(
     Placed placed,
@@ -23,7 +25,8 @@ record Sheet(
     UnitSystem system,
     Svg svg,
     Labels labels,
-    double type) {
+    double type,
+    UnaryOperator<String> words) {
   /** Sizes of type, millimetres of the house; at 1:50 a fiftieth of it on paper. */
   static final double SMALL = 120;
 

@@ -14,7 +14,8 @@ import java.util.Optional;
 
 /**
  * Stated openings from one roof's attic into another's. Without one, two attics that rest on the
- * same wall are parted by the boarded or bricked end over it.
+ * same wall are parted by the boarded or bricked end over it. An opening stands on the higher of
+ * the two ceilings and under both slopes; where it cannot, it is refused.
  */
 final class AtticJoins {
   /** How far within each attic a cable through the opening has come out of the wall's width. */
@@ -23,8 +24,19 @@ final class AtticJoins {
   /** Cable lies this high over the joists. */
   private static final long LAID = 25_000_000;
 
-  /** An opening between two attics: its place in either, and what was stated of it. */
-  record Place(Attic a, Attic b, Point2 inA, Point2 inB, Roof.Join join) {}
+  /** From experience: a hand kneeling on joists feeds a cable through at this height. */
+  private static final long STEP = 1_000_000_000;
+
+  private static final String NO_WALL =
+      "the two attics have no wall in common that is long enough, or the stated end is not one of"
+          + " its ends";
+
+  /**
+   * An opening between two attics: its place in either, and what was stated of it.
+   *
+   * @param sill world z of its lower edge, on the higher of the two ceilings' joists
+   */
+  record Place(Attic a, Attic b, Point2 inA, Point2 inB, long sill, Roof.Join join) {}
 
   private AtticJoins() {}
 
@@ -35,7 +47,7 @@ final class AtticJoins {
       for (Roof.Join j : a.roof().joins()) {
         for (Attic b : attics) {
           if (b.roof().name().equals(j.to())) {
-            place(a, b, j).ifPresent(out::add);
+            place(a, b, j).filter(p -> unfit(p).isEmpty()).ifPresent(out::add);
           }
         }
       }
@@ -48,13 +60,54 @@ final class AtticJoins {
               new Refused(
                   "opening from attic " + a.id() + " into " + j.to(),
                   mid.at(a.chordTopZ()),
-                  "the two attics have no wall in common that is long enough, or the stated end is"
-                      + " not one of its ends",
+                  why(a, j, attics),
                   "survey"));
         }
       }
     }
     return out;
+  }
+
+  private static String why(Attic a, Roof.Join join, List<Attic> attics) {
+    return attics.stream()
+        .filter(b -> b.roof().name().equals(join.to()))
+        .flatMap(b -> place(a, b, join).stream())
+        .flatMap(p -> unfit(p).stream())
+        .findFirst()
+        .orElse(NO_WALL);
+  }
+
+  /** Why no opening of that height stands there, if none does. */
+  private static Optional<String> unfit(Place p) {
+    long step = p.sill() - Math.min(p.a().chordTopZ(), p.b().chordTopZ());
+    if (step > STEP) {
+      return Optional.of(
+          "its lower edge lies " + mm(step) + " mm over the joists on one side, out of reach");
+    }
+    long room = Math.min(room(p.a(), p.inA(), p), room(p.b(), p.inB(), p));
+    if (room < p.join().high().nm()) {
+      return Optional.of(
+          "the slope leaves "
+              + mm(Math.max(0, room))
+              + " mm over the higher joists there, the opening is stated "
+              + mm(p.join().high().nm())
+              + " mm high");
+    }
+    return Optional.empty();
+  }
+
+  /** Least height from the lower edge to an attic's slope over the opening's width. */
+  private static long room(Attic attic, Point2 at, Place p) {
+    long half = p.join().wide().nm() / 2;
+    boolean wallNorthSouth = p.inA().y() == p.inB().y();
+    long x = wallNorthSouth ? 0 : half;
+    long y = wallNorthSouth ? half : 0;
+    return Math.min(attic.roofUnderside(at.plus(x, y)), attic.roofUnderside(at.plus(-x, -y)))
+        - p.sill();
+  }
+
+  private static long mm(long nm) {
+    return Math.round(nm / 1e6);
   }
 
   private static Optional<Place> place(Attic a, Attic b, Roof.Join join) {
@@ -74,7 +127,8 @@ final class AtticJoins {
         Point2 p = northSouth ? mid.plus(-sign * off, 0) : mid.plus(0, -sign * off);
         Point2 q = northSouth ? mid.plus(sign * off, 0) : mid.plus(0, sign * off);
         if (a.outline().contains(p) && b.outline().contains(q)) {
-          return Optional.of(new Place(a, b, p, q, join));
+          long sill = Math.max(a.chordTopZ(), b.chordTopZ());
+          return Optional.of(new Place(a, b, p, q, sill, join));
         }
       }
     }
@@ -103,8 +157,8 @@ final class AtticJoins {
     for (Place p : places(draft.framed.attics(), new ArrayList<>())) {
       Optional<Hollow> a = draft.find("attic/" + p.a().id());
       Optional<Hollow> b = draft.find("attic/" + p.b().id());
-      Point3 from = p.inA().at(p.a().chordTopZ() + LAID);
-      Point3 to = p.inB().at(p.b().chordTopZ() + LAID);
+      Point3 from = p.inA().at(p.sill() + LAID);
+      Point3 to = p.inB().at(p.sill() + LAID);
       String id = "attic/" + p.a().id() + "/way-to-" + p.b().id();
       if (a.isEmpty() || b.isEmpty()) {
         draft.refuse(

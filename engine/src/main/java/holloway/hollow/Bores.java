@@ -25,9 +25,11 @@ final class Bores {
 
   private final Solids solids;
   private final Lawful lawful;
+  private final KeepOffs keepOffs;
   private String lastReason = "";
 
-  Bores(Solids solids, Lawful lawful) {
+  Bores(Solids solids, Lawful lawful, KeepOffs keepOffs) {
+    this.keepOffs = keepOffs;
     this.solids = solids;
     this.lawful = lawful;
   }
@@ -94,6 +96,11 @@ final class Bores {
     }
     if (hits.isEmpty()) {
       lastReason = "nothing to bore through";
+      return Optional.empty();
+    }
+    Optional<String> near = keepOffs.against(a, b);
+    if (near.isPresent()) {
+      lastReason = near.get();
       return Optional.empty();
     }
     int most = (int) (2 * radius / 1_000_000);

@@ -37,7 +37,7 @@ final class Draft {
     this.lowered = Lowered.of(framed.placed());
     this.beams = PlacedBeam.of(framed.placed());
     this.solids = new Solids(framed.members());
-    this.bores = new Bores(solids, new Lawful(framed));
+    this.bores = new Bores(solids, new Lawful(framed), new KeepOffs(framed));
   }
 
   /** Keeps a space, unless it lies in a shared wall or in a room that nobody works in. */

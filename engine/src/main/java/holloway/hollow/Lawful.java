@@ -70,7 +70,13 @@ final class Lawful {
         && w.studs().value().kind() == Timber.Kind.STEEL;
   }
 
+  /** The pack's word, and where that lets it the word of the person's own rules. */
   private holloway.limits.Verdict verdict(Member m, Point3 p, Length bit) {
+    var packs = packs(m, p, bit);
+    return packs.allowed() ? pack.local().againstBore(m.kind().word(), bit).orElse(packs) : packs;
+  }
+
+  private holloway.limits.Verdict packs(Member m, Point3 p, Length bit) {
     if (isSteel(m)) {
       return m.kind() == MemberKind.TOP_PLATE || m.kind() == MemberKind.BOTTOM_PLATE
           ? SteelPractice.trackBore(bearing(m))

@@ -7,6 +7,7 @@ import holloway.finding.Severity;
 import holloway.house.House.InputFile;
 import holloway.limits.Figure;
 import holloway.limits.LocalRules;
+import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.units.Length;
 import java.nio.file.Path;
@@ -20,7 +21,8 @@ import java.util.stream.Collectors;
 
 /**
  * Reads a rule file of one's own: {@code rules} (whose), {@code based-on} (us, uk or none) and, for
- * each figure that differs there, what it is and where it is written.
+ * each figure that differs there, what it is and where it is written; {@code own} lists rules that
+ * no pack has.
  */
 public final class RulesFile {
   private static final Shape.Words BASES = (Shape.Words) Shape.words("us", "uk", "none");
@@ -34,7 +36,8 @@ public final class RulesFile {
           .plus(
               Arrays.stream(RuleKey.values())
                   .map(k -> may(k.word(), new Shape.MapOf(table(k)), k.what()))
-                  .toList());
+                  .toList())
+          .plus(may("own", OwnRulesReader.LIST, "rules that no pack has"));
 
   private final Problems problems;
 
@@ -95,15 +98,16 @@ public final class RulesFile {
           .flatMap(e -> figure(file.get(), e, key, name.get(), base.get()))
           .ifPresent(s -> stated.put(key, s));
     }
-    if (stated.isEmpty() && problems.isEmpty()) {
+    List<OwnRule> own = OwnRulesReader.read(file.get(), name.get(), desk);
+    if (stated.isEmpty() && own.isEmpty() && problems.isEmpty()) {
       problems.add(
           root.where(),
           "",
           "joist-hole: { at-most: 25 %, source: by-law 4.2 }",
           "",
-          "this file states no figure of its own");
+          "this file states no figure and no rule of its own");
     }
-    return Optional.of(new LocalRules(name.get(), fileName, base.get(), stated));
+    return Optional.of(new LocalRules(name.get(), fileName, base.get(), stated, own));
   }
 
   private Optional<LocalRules.Stated> figure(

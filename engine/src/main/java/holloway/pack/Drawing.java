@@ -2,6 +2,7 @@ package holloway.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.function.UnaryOperator;
 
 /**
  * A drawing of the pack.
@@ -25,6 +26,16 @@ public record Drawing(
   public String inline() {
     return "data:image/svg+xml;base64,"
         + Base64.getEncoder().encodeToString(narrow.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same with each form of it changed alike. */
+  Drawing each(UnaryOperator<String> form) {
+    return new Drawing(
+        file, title, form.apply(svg), form.apply(onPaper), form.apply(narrow), wideMm, highMm);
+  }
+
+  Drawing titled(String other) {
+    return new Drawing(file, other, svg, onPaper, narrow, wideMm, highMm);
   }
 
   /** The same where less height is left on paper. */

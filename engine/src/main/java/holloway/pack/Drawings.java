@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 
 /**
  * The drawings of a pack.
@@ -25,9 +24,13 @@ import java.util.function.UnaryOperator;
  */
 record Drawings(
     List<Drawing> levels, Map<String, Drawing> holes, Map<String, Drawing> runs, Drawing cabinet) {
-  static Drawings of(Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts) {
+  static Drawings of(Sheet sheet, Map<String, List<HoleView>> views, Spoken spoken) {
+    Map<String, String> texts = Language.ENGLISH.texts();
     return new Drawings(
-        levels(sheet), holes(sheet, views, texts), runs(sheet), cabinet(sheet, texts));
+        levels(sheet, spoken).stream().map(spoken::drawing).toList(),
+        holes(sheet, views, texts, spoken),
+        runs(sheet, spoken),
+        cabinet(sheet, texts, spoken));
   }
 
   /** In the order in which they are shown. */
@@ -39,9 +42,9 @@ record Drawings(
     return out;
   }
 
-  private static List<Drawing> levels(Sheet sheet) {
+  private static List<Drawing> levels(Sheet sheet, Spoken spoken) {
     List<Drawing> out = new ArrayList<>();
-    FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system())
+    FloorDrawing.of(sheet.placed(), sheet.request(), sheet.plan(), sheet.system(), spoken::text)
         .forEach(
             (name, svg) ->
                 out.add(
@@ -51,10 +54,13 @@ record Drawings(
   }
 
   private static Map<String, Drawing> holes(
-      Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts) {
+      Sheet sheet, Map<String, List<HoleView>> views, Map<String, String> texts, Spoken spoken) {
     HoleDrawing.Captions captions =
         new HoleDrawing.Captions(
-            texts.get("drawn.drill"), texts.get("drawn.far"), texts.get("drawn.nothing"));
+            spoken.text(texts.get("drawn.drill")),
+            spoken.text(texts.get("drawn.far")),
+            spoken.text(texts.get("drawn.nothing")),
+            spoken::text);
     Map<String, Drawing> out = new LinkedHashMap<>();
     for (Plan.PlannedHole h : sheet.plan().holes()) {
       List<HoleView> seen = views.getOrDefault(h.id(), List.of());
@@ -80,21 +86,13 @@ record Drawings(
   }
 
   /** Files are numbered in the order of the plan: names of runs may differ by a blank only. */
-  private static Map<String, Drawing> runs(Sheet sheet) {
+  private static Map<String, Drawing> runs(Sheet sheet, Spoken spoken) {
     Map<String, String> drawn =
         RunElevation.of(
-            sheet.plan(),
-            sheet.placed(),
-            sheet.system(),
-            UnaryOperator.identity(),
-            RunElevation.Type.PAPER);
+            sheet.plan(), sheet.placed(), sheet.system(), spoken::text, RunElevation.Type.PAPER);
     Map<String, String> narrow =
         RunElevation.of(
-            sheet.plan(),
-            sheet.placed(),
-            sheet.system(),
-            UnaryOperator.identity(),
-            RunElevation.Type.NARROW);
+            sheet.plan(), sheet.placed(), sheet.system(), spoken::text, RunElevation.Type.NARROW);
     Map<String, Drawing> out = new LinkedHashMap<>();
     int n = 0;
     for (Plan.PlannedRun r : sheet.plan().runs()) {
@@ -110,15 +108,16 @@ record Drawings(
     return out;
   }
 
-  private static Drawing cabinet(Sheet sheet, Map<String, String> texts) {
+  private static Drawing cabinet(Sheet sheet, Map<String, String> texts, Spoken spoken) {
     List<CabinetFront.Port> ports = new ArrayList<>();
     for (Label l : Labels.of(sheet.plan(), sheet.request(), sheet.placed())) {
       // The panel's letter stands before the port: 1A-A03.
       String panel = l.port() > 0 ? l.id().substring(l.id().indexOf('-') + 1).substring(0, 1) : "";
-      ports.add(new CabinetFront.Port(panel, l.port(), l.id(), l.to(), l.spare()));
+      ports.add(new CabinetFront.Port(panel, l.port(), l.id(), spoken.text(l.to()), l.spare()));
     }
+    // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    String front = CabinetFront.of(ports, title);
+    String front = CabinetFront.of(ports, spoken.text(title));
     return new Drawing("cabinet.svg", title, front, front, front, 182, 120);
   }
 }

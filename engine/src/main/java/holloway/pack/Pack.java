@@ -9,9 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** The doorway: everything that goes into the folder of a work pack. */
 public final class Pack {
+  private static final Pattern DRAWN =
+      Pattern.compile("(hole|run|runs)-[^/\\\\]+\\.svg|seen-[^/\\\\]+\\.png");
+
   private Pack() {}
 
   /**
@@ -28,9 +32,10 @@ public final class Pack {
       PackForm form,
       String planJson,
       Pictures pictures) {
-    Drawings drawings = Drawings.of(sheet, views, form.language().texts());
+    Spoken spoken = Spoken.of(sheet, form.language());
+    Drawings drawings = Drawings.of(sheet, views, spoken);
     Seen seen = Seen.of(sheet.plan(), pictures);
-    PackFacts facts = PackFacts.of(sheet, work, form.language(), drawings, seen);
+    PackFacts facts = PackFacts.of(sheet, work, spoken, drawings, seen);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
     out.put("pack.pdf", PackPdf.of(PackPage.paper(facts, form.paper())));
@@ -40,6 +45,11 @@ public final class Pack {
     CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
         .forEach((name, text) -> put(out, name, text));
     return out;
+  }
+
+  /** True for drawings and pictures: there may be fewer of them when a pack is made again. */
+  public static boolean isDrawn(String file) {
+    return DRAWN.matcher(file).matches();
   }
 
   private static void put(SortedMap<String, byte[]> to, String name, String text) {

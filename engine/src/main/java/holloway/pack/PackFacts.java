@@ -17,16 +17,17 @@ final class PackFacts {
   private final Plan plan;
   private final SheetWords words;
   private final Map<String, String> texts;
+  private final Spoken spoken;
   private final Map<String, Object> values = new LinkedHashMap<>();
 
-  private PackFacts(
-      Sheet sheet, WorkSchedule work, Language language, Drawings drawings, Seen seen) {
+  private PackFacts(Sheet sheet, WorkSchedule work, Spoken spoken, Drawings drawings, Seen seen) {
     this.sheet = sheet;
     this.plan = sheet.plan();
     this.words = new SheetWords(sheet);
-    this.texts = language.texts();
-    values.put("t", texts);
-    values.put("lang", language.code());
+    this.texts = Language.ENGLISH.texts();
+    this.spoken = spoken;
+    values.put("t", spoken.language().texts());
+    values.put("lang", spoken.language().code());
     values.put("house", plan.house());
     values.put("drawings", drawings.levels());
     values.put("front", drawings.cabinet());
@@ -41,10 +42,14 @@ final class PackFacts {
     values.put("pins", new PortFacts(sheet, words).pins(texts));
     values.put("holes", new HoleFacts(sheet, words, drawings, seen).cards());
     values.put("runs", new RunFacts(sheet, words, drawings).cards());
-    WorkFacts order = new WorkFacts(sheet, work, words, texts);
+    WorkFacts order = new WorkFacts(sheet, work, words, texts, spoken.language().texts());
     values.put("turns", order.turns());
     values.put("visits", order.visits());
     values.put("visit-proof", order.proof());
+    OwnerFacts owner = new OwnerFacts(sheet, words, work);
+    values.put("left-lying", owner.cables());
+    values.put("photographs", owner.photographs());
+    values.put("key", StoreKey.of(sheet.placed().house()));
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
     values.put("seen", seen.levels().stream().filter(Seen.Picture::inPage).toList());
@@ -52,13 +57,12 @@ final class PackFacts {
     values.put("more-seen", seen.someLeftOut());
   }
 
-  static PackFacts of(
-      Sheet sheet, WorkSchedule work, Language language, Drawings drawings, Seen seen) {
-    return new PackFacts(sheet, work, language, drawings, seen);
+  static PackFacts of(Sheet sheet, WorkSchedule work, Spoken spoken, Drawings drawings, Seen seen) {
+    return new PackFacts(sheet, work, spoken, drawings, seen);
   }
 
   Map<String, Object> values() {
-    return values;
+    return spoken.page(values);
   }
 
   private void totals() {

@@ -19,13 +19,23 @@ final class WorkFacts {
   private final WorkSchedule work;
   private final SheetWords words;
   private final Map<String, String> texts;
+  private final Map<String, String> shown;
   private final Map<String, Plan.PlannedHole> holes;
   private final Map<String, Pull> pulls;
 
-  WorkFacts(Sheet sheet, WorkSchedule work, SheetWords words, Map<String, String> texts) {
+  /**
+   * @param texts in the language that sentences are made in, {@code shown} in the page's
+   */
+  WorkFacts(
+      Sheet sheet,
+      WorkSchedule work,
+      SheetWords words,
+      Map<String, String> texts,
+      Map<String, String> shown) {
     this.work = work;
     this.words = words;
     this.texts = texts;
+    this.shown = shown;
     this.holes =
         sheet.plan().holes().stream().collect(Collectors.toMap(Plan.PlannedHole::id, h -> h));
     this.pulls = work.pulls().stream().collect(Collectors.toMap(Pull::id, p -> p, (a, b) -> a));
@@ -58,7 +68,7 @@ final class WorkFacts {
     // The bore and its card are one tick: it is the same hole.
     boolean hole = s.kind() == Step.Kind.DRILL && holes.containsKey(s.subject());
     out.put("id", hole ? "hole/" + s.subject() : "step/" + s.id());
-    out.put("do", texts.get("step." + s.kind().word()));
+    out.put("do", shown.get("step." + s.kind().word()));
     out.put("what", what(s));
     out.put("link", holes.containsKey(s.subject()) ? holes.get(s.subject()).label() : null);
     Pull pull = pulls.get(s.subject());
@@ -80,11 +90,13 @@ final class WorkFacts {
     if (pulls.containsKey(s.subject())) {
       return String.join(", ", pulls.get(s.subject()).runs());
     }
-    return words.sentence(s.subject());
+    return s.subject().contains("/") ? words.opening(s.subject()) : words.sentence(s.subject());
   }
 
   private Map<String, Object> pull(Pull p) {
     Map<String, Object> out = new LinkedHashMap<>();
+    out.put("data-holes", String.join("\n", p.holes()));
+    out.put("data-runs", String.join("\n", p.runs()));
     out.put("to", p.to().name());
     out.put("length", words.length(p.metres()));
     out.put("string", p.stringM() > 0 ? words.cut(p.stringM()) : null);

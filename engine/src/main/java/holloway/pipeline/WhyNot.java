@@ -58,9 +58,13 @@ final class WhyNot {
     return out;
   }
 
-  /** A whole attic, crawlspace, chase or wall that cannot be used concerns every run. */
+  /**
+   * A whole attic, crawlspace, chase or wall, or all of a kind, that cannot be used concerns every
+   * run.
+   */
   private static boolean isWholeSpace(Refused r) {
-    return r.what().startsWith("attic ")
+    return r.what().startsWith("every ")
+        || r.what().startsWith("attic ")
         || r.what().startsWith("crawlspace ")
         || r.what().startsWith("chase ")
         || r.what().startsWith("the wall ");

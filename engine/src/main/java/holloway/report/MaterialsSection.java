@@ -3,6 +3,7 @@ package holloway.report;
 import holloway.catalog.PriceList;
 import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
+import holloway.takeoff.Jackets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -51,20 +52,21 @@ final class MaterialsSection {
     return String.format(Locale.ROOT, "%.2f %s", amount, prices.currency());
   }
 
-  /** Bought by its kind above; the finding says why it has to be another make of it. */
+  /** What is bought in another jacket than was asked for. */
   private void outdoors() {
-    List<String> runs =
-        sheet.plan().findings().stream()
-            .filter(f -> f.rule().equals("indoor-cable-outside"))
-            .map(f -> f.place())
-            .distinct()
-            .toList();
-    if (!runs.isEmpty()) {
+    Map<String, String> jackets = Jackets.changed(sheet.plan());
+    if (!jackets.isEmpty()) {
+      boolean thin = jackets.values().stream().anyMatch(j -> j.contains("no thicker"));
       page.put(
           "  ",
-          "Before you buy: the cable of "
-              + String.join(", ", runs)
-              + " runs along the outside and has to be of an outdoor kind, see FINDINGS.");
+          "The cable of "
+              + String.join(", ", jackets.keySet())
+              + " lies outside in part and stands in the list in an outdoor, sunlight-resistant"
+              + " jacket, see FINDINGS."
+              + (thin
+                  ? " It says how thick that may be where a hole on the way takes no more; else"
+                      + " bore that hole a size larger where the rules let you."
+                  : ""));
     }
   }
 

@@ -5,6 +5,7 @@ import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.takeoff.Coil;
 import holloway.takeoff.CutLength;
+import holloway.takeoff.Jackets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Map;
 final class RunsSection {
   private final Plan plan;
   private final PriceList prices;
+  private final Map<String, String> jackets;
   private final HouseWords words;
   private final boolean steps;
   private final UnitWords units;
@@ -28,6 +30,7 @@ final class RunsSection {
       Plan plan, Placed placed, PriceList prices, boolean steps, UnitWords units, Page page) {
     this.prices = prices;
     this.plan = plan;
+    this.jackets = Jackets.changed(plan);
     this.words = new HouseWords(placed);
     this.steps = steps;
     this.units = units;
@@ -67,7 +70,8 @@ final class RunsSection {
   /** Route and what to cut, or which ready-made lead to take and where its surplus is coiled. */
   String lengths(Plan.PlannedRun run) {
     CutLength cut = CutLength.of(run, prices);
-    String route = units.cable(run.routeM()) + " of " + run.cable() + ", ";
+    String bought = jackets.containsKey(run.id()) ? ", bought as " + jackets.get(run.id()) : "";
+    String route = units.cable(run.routeM()) + " of " + run.cable() + bought + ", ";
     if (cut.lead().isEmpty()) {
       return route + "cut " + units.cut(run.cableM());
     }

@@ -3,6 +3,7 @@ package holloway.report;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
+import holloway.schedule.OutletPlaces;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.util.ArrayList;
@@ -15,8 +16,12 @@ public final class SeenWords {
   private final PlainWords plain;
   private final PlaceWords places;
   private final UnitWords units;
+  private final Placed placed;
+  private final Request request;
 
   public SeenWords(Placed placed, Request request, UnitSystem system) {
+    this.placed = placed;
+    this.request = request;
     units = new UnitWords(system);
     words = new HouseWords(placed);
     plain = new PlainWords(placed, request, units);
@@ -51,6 +56,25 @@ public final class SeenWords {
   /** Kind and size of a hole. */
   public String what(Plan.PlannedHole h) {
     return h.kind() + ", " + units.bit(h.diameterMm()) + (h.bores() > 1 ? ", two of them" : "");
+  }
+
+  /** Where an outlet's cut-out goes; empty when no run leads there. */
+  public Optional<String> outlet(Plan plan, String name) {
+    OutletWords outlets = new OutletWords(placed, units);
+    return OutletPlaces.of(plan, request, placed).stream()
+        .filter(p -> p.name().equals(name))
+        .findFirst()
+        .map(outlets::text)
+        .map(SeenWords::sentence);
+  }
+
+  /** A wall by the rooms along it, or what else a member or hollow is part of. */
+  public String owner(String id) {
+    return placed.walls().stream()
+        .filter(w -> w.id().equals(id))
+        .findFirst()
+        .map(places::name)
+        .orElse(id.replace('/', ' '));
   }
 
   /** Where a hole is. */

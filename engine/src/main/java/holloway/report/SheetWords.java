@@ -60,6 +60,21 @@ public final class SheetWords {
     return places.of(hole.at());
   }
 
+  /** What is opened before anything is drilled: a cut-out, a patch, boards, a panel. */
+  public String opening(String id) {
+    HouseWords house = new HouseWords(sheet.placed());
+    return sheet.plan().runs().stream()
+        .flatMap(r -> r.steps().stream())
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .map(house::crossing)
+        .orElseGet(
+            () ->
+                id.endsWith("/cut-out")
+                    ? "the cut-out of " + HouseWords.plain(id.substring(0, id.length() - 8))
+                    : PlainWords.unlabelled(sheet.plan(), id));
+  }
+
   public String stand(Plan.PlannedHole hole) {
     return plain.stand(hole);
   }

@@ -1,5 +1,6 @@
 package holloway.request;
 
+import holloway.limits.OwnRule;
 import holloway.units.Length;
 import java.util.Locale;
 import java.util.Map;
@@ -61,6 +62,17 @@ public record Job(
       return this == CMR || this == CMP || this == OFNR || this == OFNP;
     }
 
+    /** Its rank among listings; empty where it is good for less than general use. */
+    public Optional<OwnRule.Listed> rank() {
+      if (this == NONE || this == CMX) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          plenum()
+              ? OwnRule.Listed.PLENUM
+              : riser() ? OwnRule.Listed.RISER : OwnRule.Listed.GENERAL);
+    }
+
     /** May it lie in a space that carries air? */
     public boolean plenum() {
       return this == CMP || this == OFNP;
@@ -69,6 +81,11 @@ public record Job(
 
   public Job {
     listings = Map.copyOf(listings);
+  }
+
+  /** The rank of what is said to be printed on a cable. */
+  public Optional<OwnRule.Listed> rank(String cable) {
+    return listing(cable).flatMap(Listing::rank);
   }
 
   public Optional<Listing> listing(String cable) {

@@ -58,7 +58,10 @@ public final class Routing {
     List<Refused> refused = new ArrayList<>(house.refused());
     refused.addAll(r.book.refused());
     refused.addAll(r.binder.refused);
-    return new Routed(r.draft.finish(), refused, r.prices.money());
+    OwnSpaces own = new OwnSpaces(house.framed().placed().house().ownRules(), request);
+    RouteGraph graph = own.over(r.draft.finish());
+    refused.addAll(own.refused);
+    return new Routed(graph, refused, r.prices.money());
   }
 
   /** The lowest level with a door in an outer wall, else the lowest: what "outside" starts from. */

@@ -49,8 +49,13 @@ public final class Glb {
 
   private void members(Scene scene, ArrayNode top) {
     Map<String, ArrayNode> groups = new TreeMap<>();
+    Map<Integer, String> levels = new TreeMap<>();
+    scene.levels().forEach(l -> levels.put(l.order(), l.name()));
     for (Scene.Solid s : scene.solids()) {
-      String name = s.layer().word() + ", " + s.level();
+      if (!s.brick().isSolid()) {
+        continue;
+      }
+      String name = s.layer().word() + ", " + levels.get(s.level());
       ArrayNode group = groups.computeIfAbsent(name, n -> group(n, top));
       Paint paint = Paint.of(s.layer());
       ObjectNode node = node(s.id(), s.words(), group).put("mesh", cube(paint));
@@ -60,8 +65,10 @@ public final class Glb {
   }
 
   private void glows(Scene scene, ArrayNode top) {
-    ArrayNode group = scene.glows().isEmpty() ? null : group("hollows used", top);
-    for (Scene.Glow g : scene.glows()) {
+    List<Scene.Space> lit =
+        scene.spaces().stream().filter(g -> g.isLit() && g.brick().isSolid()).toList();
+    ArrayNode group = lit.isEmpty() ? null : group("hollows used", top);
+    for (Scene.Space g : lit) {
       ObjectNode node = node(g.id(), g.words(), group).put("mesh", cube(Paint.GLOW));
       place(node, g.brick());
       names(node, g.runs());
@@ -71,12 +78,12 @@ public final class Glb {
   private void tubes(Scene scene, ArrayNode top) {
     ArrayNode group = scene.tubes().isEmpty() ? null : group("runs", top);
     for (Scene.Tube t : scene.tubes()) {
-      List<Vec> path = t.path().stream().map(p -> out(p.plus(t.aside()))).toList();
+      List<Vec> path = t.laid().packed().stream().map(Glb::out).toList();
       Mesh mesh = Mesh.tube(path, t.diameterMm() / 2 * METRE);
       if (!mesh.triangles().isEmpty()) {
         ObjectNode node = node(t.id(), t.words(), group);
-        node.put("mesh", mesh(bytes.primitive(mesh), Paint.run(t.colour())));
-        ((ObjectNode) node.get("extras")).put("dash", t.dash());
+        node.put("mesh", mesh(bytes.primitive(mesh), Paint.run(t.number() % Palette.RUNS.size())));
+        ((ObjectNode) node.get("extras")).put("number", t.number());
       }
     }
   }

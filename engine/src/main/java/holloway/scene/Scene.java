@@ -1,79 +1,129 @@
 package holloway.scene;
 
+import holloway.framing.MemberKind;
+import holloway.hollow.HollowKind;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything there is to see; lists sorted by id.
+ * Everything there is to see: what pictures, the window and model files show. Members and hollows
+ * are sorted by id; runs and holes stand in the order of the plan.
  *
- * @param glows the hollows that runs use
+ * @param ends the cabinet and the outlets that runs lead to
  */
 public record Scene(
     String house,
+    List<Level> levels,
+    List<Room> rooms,
     List<Solid> solids,
-    List<Glow> glows,
+    List<Space> spaces,
+    List<End> ends,
     List<Tube> tubes,
     List<Pin> pins,
     List<Flag> flags) {
   public Scene {
+    levels = List.copyOf(levels);
+    rooms = List.copyOf(rooms);
     solids = List.copyOf(solids);
-    glows = List.copyOf(glows);
+    spaces = List.copyOf(spaces);
+    ends = List.copyOf(ends);
     tubes = List.copyOf(tubes);
     pins = List.copyOf(pins);
     flags = List.copyOf(flags);
   }
 
   /**
+   * A level's part of the height, millimetres: from below its floor to below the floor of the next.
+   *
+   * @param floor the finished floor, {@code ceiling} the underside of the ceiling
+   */
+  public record Level(
+      String name, int order, double floor, double ceiling, double low, double high) {}
+
+  /** A room's outline on its floor; {@code middle} is well inside. */
+  public record Room(String name, int level, List<Vec> outline, Vec middle) {
+    public Room {
+      outline = List.copyOf(outline);
+    }
+  }
+
+  /**
    * A member.
    *
-   * @param level the level it stands on, by its height
-   * @param words what it is, for a person
+   * @param level order of the level it belongs to; a roof belongs to the highest one under it
+   * @param flat part of a floor, ceiling or roof
+   * @param owner wall, deck, room or roof it belongs to
    */
   public record Solid(
-      String id, Layer layer, String level, String words, Brick brick, boolean assumed) {}
+      String id,
+      MemberKind kind,
+      Layer layer,
+      int level,
+      boolean flat,
+      String owner,
+      Brick brick,
+      boolean assumed) {
+    /** What it is, for a person. */
+    public String words() {
+      return kind.word();
+    }
+  }
 
-  /** A hollow with the runs that lie in it. */
-  public record Glow(String id, String words, Brick brick, List<String> runs) {}
+  /**
+   * A hollow with the runs that lie in it, none where none do.
+   *
+   * @param open room or outside air, a whole attic, or a way that nobody knows: not a box to be lit
+   * @param owner wall, deck, roof, room or chase it belongs to
+   * @param fill what it is filled with, for a person
+   */
+  public record Space(
+      String id,
+      HollowKind kind,
+      Brick brick,
+      List<String> runs,
+      boolean open,
+      String owner,
+      String fill) {
+    public Space {
+      runs = List.copyOf(runs);
+    }
+
+    public String words() {
+      return kind.word();
+    }
+
+    /** Whether it is a box that a run lies in. */
+    public boolean isLit() {
+      return !runs.isEmpty() && !open;
+    }
+  }
+
+  /** The cabinet, or an outlet. */
+  public record End(String name, Vec at, boolean cabinet) {}
 
   /**
    * A run.
    *
-   * @param path its true way
-   * @param aside by how much it is drawn beside its true way, so that runs of one way are not drawn
-   *     on each other
-   * @param colour index into {@link Palette#RUNS}; {@code dash} index of the dash pattern
+   * @param number its place among the plan's runs; colour and dash pattern follow from it
+   * @param path its true way; {@code steps} for each point of it the step it ends, from 0
+   * @param laid the way beside its neighbours, as lanes and as it is packed
    */
   public record Tube(
-      String id, String words, List<Vec> path, Vec aside, double diameterMm, int colour, int dash) {
+      String id,
+      int number,
+      String words,
+      List<Vec> path,
+      List<Integer> steps,
+      Lanes.Laid laid,
+      double diameterMm,
+      double metres) {
     public Tube {
       path = List.copyOf(path);
-    }
-
-    /** Millimetres along the true way. */
-    public double length() {
-      double sum = 0;
-      for (int i = 1; i < path.size(); i++) {
-        sum += path.get(i).minus(path.get(i - 1)).length();
-      }
-      return sum;
-    }
-
-    /** The point so many millimetres from the cabinet's end; ends are as far as it goes. */
-    public Vec pointAt(double mm) {
-      double left = Math.max(0, mm);
-      for (int i = 1; i < path.size(); i++) {
-        Vec step = path.get(i).minus(path.get(i - 1));
-        double long1 = step.length();
-        if (left <= long1 && long1 > 0) {
-          return path.get(i - 1).plus(step.times(left / long1));
-        }
-        left -= long1;
-      }
-      return path.get(path.size() - 1);
+      steps = List.copyOf(steps);
     }
   }
 
-  /** A hole of the plan: the axis of its bore, and which runs pass. */
+  /** A hole of the plan: the axis of its bore from where it is made, and which runs pass. */
   public record Pin(
       String id,
       String label,
@@ -81,7 +131,12 @@ public record Scene(
       Vec from,
       Vec to,
       double diameterMm,
-      List<String> runs) {}
+      List<String> runs,
+      boolean breaksLaw) {
+    public Pin {
+      runs = List.copyOf(runs);
+    }
+  }
 
   /** A finding that has a place. */
   public record Flag(String rule, String severity, String words, Vec at) {}

@@ -5,6 +5,9 @@ import holloway.geometry.Point3;
 
 /** A point or direction in world millimetres. */
 public record Vec(double x, double y, double z) {
+  static final Vec EAST = new Vec(1, 0, 0);
+  static final Vec UP = new Vec(0, 0, 1);
+
   static Vec of(Point3 p) {
     return new Vec(p.x() / 1e6, p.y() / 1e6, p.z() / 1e6);
   }
@@ -27,6 +30,10 @@ public record Vec(double x, double y, double z) {
 
   public Vec cross(Vec o) {
     return new Vec(y * o.z - z * o.y, z * o.x - x * o.z, x * o.y - y * o.x);
+  }
+
+  public double dot(Vec o) {
+    return x * o.x + y * o.y + z * o.z;
   }
 
   public double length() {

@@ -74,8 +74,12 @@ public final class HoleCards {
         hole.id(),
         fromA ? site.a() : site.b(),
         fromA ? site.b() : site.a(),
-        lines(site, fromA, Optional.ofNullable(rooms.get(hole.stand()))),
-        lines(site, !fromA, Optional.empty()));
+        lines(site, fromA, room(hole)),
+        lines(site, !fromA, sight.farRoom(site, !fromA, room(hole))));
+  }
+
+  private Optional<String> room(Plan.PlannedHole hole) {
+    return Optional.ofNullable(rooms.get(hole.stand()));
   }
 
   private List<Tapes.Line> lines(Site site, boolean atA, Optional<String> room) {
@@ -92,8 +96,8 @@ public final class HoleCards {
         hole.id(),
         Tools.bit(hole, site, units),
         Tools.extension(site, units, blind),
-        side(site, fromA, Optional.ofNullable(rooms.get(hole.stand()))),
-        side(site, !fromA, Optional.empty()),
+        side(site, fromA, room(hole)),
+        side(site, !fromA, sight.farRoom(site, !fromA, room(hole))),
         angle(site, fromA),
         Tools.breakthrough(site, fromA, units),
         checkFirst(site, tolerance),

@@ -56,8 +56,8 @@ public final class HoleViews {
     List<HoleView> out = new ArrayList<>();
     for (boolean drillSide : new boolean[] {true, false}) {
       boolean atA = drillSide == fromA;
-      Optional<String> room =
-          drillSide ? Optional.ofNullable(rooms.get(hole.stand())) : Optional.empty();
+      Optional<String> stands = Optional.ofNullable(rooms.get(hole.stand()));
+      Optional<String> room = drillSide ? stands : sight.farRoom(site, atA, stands);
       List<Dimension> tapes = sight.from(site, atA, room);
       out.add(face(hole, site, atA, drillSide, tapes));
       out.add(section(hole, site, atA, drillSide, tapes));

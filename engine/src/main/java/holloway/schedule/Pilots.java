@@ -15,11 +15,13 @@ public final class Pilots {
 
   private final HollowHouse house;
   private final Sight sight;
+  private final Map<String, String> rooms = new TreeMap<>();
   private final DrillSide drill;
 
   private Pilots(Plan plan, HollowHouse house) {
     this.house = house;
     this.sight = new Sight(house);
+    house.accesses().forEach(a -> rooms.put(a.id(), a.room()));
     this.drill = new DrillSide(plan, house);
   }
 
@@ -39,8 +41,9 @@ public final class Pilots {
 
   private Optional<Pilot> find(Plan.PlannedHole hole, Site site) {
     boolean fromA = drill.isA(hole, site);
-    List<Dimension> here = sight.from(site, fromA);
-    List<Dimension> there = sight.from(site, !fromA);
+    Optional<String> room = Optional.ofNullable(rooms.get(hole.stand()));
+    List<Dimension> here = sight.from(site, fromA, sight.farRoom(site, fromA, room));
+    List<Dimension> there = sight.from(site, !fromA, sight.farRoom(site, !fromA, room));
     double tolerance = Tolerance.of(site, house);
     boolean bare = here.isEmpty() || there.isEmpty();
     if (!bare && tolerance <= Tolerance.LOCATOR_MM) {

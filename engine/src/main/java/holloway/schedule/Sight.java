@@ -8,6 +8,7 @@ import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
@@ -55,7 +56,7 @@ final class Sight {
 
   /**
    * As {@link #from(Site, boolean)} for a person in a room: where a wall shows to that room the
-   * tape is laid there.
+   * tape is laid there, and on its floor where they reach down between the joists.
    */
   List<Dimension> from(Site site, boolean sideA, Optional<String> room) {
     String id = sideA ? site.hollowA() : site.hollowB();
@@ -69,11 +70,21 @@ final class Sight {
     List<Dimension> found =
         switch (hollow.get().kind()) {
           case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
-          case JOIST_BAY -> betweenJoists(end);
+          case JOIST_BAY -> betweenJoists(end, room);
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();
+  }
+
+  /**
+   * From where a bore's far side is seen: through lifted boards both of its ends, else from no room
+   * in particular.
+   */
+  Optional<String> farRoom(Site site, boolean sideA, Optional<String> room) {
+    String id = sideA ? site.hollowA() : site.hollowB();
+    return room.filter(
+        r -> house.findHollow(id).map(h -> h.kind() == HollowKind.JOIST_BAY).orElse(false));
   }
 
   private Optional<Member> bored(Site site, boolean sideA) {
@@ -188,22 +199,33 @@ final class Sight {
     }
   }
 
-  private List<Dimension> betweenJoists(End end) {
-    Point3 p = end.at();
-    for (PlacedRoom r : framed.placed().rooms()) {
-      long below = p.z() - r.ceilingZ();
-      if (below >= 0 && below < STOREY && r.outline().contains(p.plan())) {
-        return onSheet(end, r.ceilingZ(), -HOVER, "the ceiling of the " + r.name(), Axis.UP);
-      }
+  /** On the ceiling below; on the floor above where the person is, or where no room is below. */
+  private List<Dimension> betweenJoists(End end, Optional<String> room) {
+    Optional<PlacedRoom> above = near(end.at(), true);
+    Optional<PlacedRoom> below = near(end.at(), false);
+    boolean fromAbove = above.isPresent() && above.map(PlacedRoom::name).equals(room);
+    if (below.isPresent() && !fromAbove) {
+      PlacedRoom r = below.get();
+      return onSheet(end, r.ceilingZ(), -HOVER, "the ceiling of the " + r.name(), Axis.UP);
     }
-    for (PlacedRoom r : framed.placed().rooms()) {
-      long above = r.floorZ() - p.z();
-      if (above >= 0 && above < STOREY && r.outline().contains(p.plan())) {
-        return onSheet(
-            end, r.floorZ(), HOVER, "the floor of the " + r.name(), Lines.turned(Axis.UP));
-      }
-    }
-    return List.of();
+    return above
+        .map(
+            r ->
+                onSheet(
+                    end, r.floorZ(), HOVER, "the floor of the " + r.name(), Lines.turned(Axis.UP)))
+        .orElse(List.of());
+  }
+
+  /** The room whose floor or ceiling is that of the joist bay at a point. */
+  private Optional<PlacedRoom> near(Point3 p, boolean above) {
+    return framed.placed().rooms().stream()
+        .filter(r -> r.outline().contains(p.plan()))
+        .filter(
+            r -> {
+              long off = above ? r.floorZ() - p.z() : p.z() - r.ceilingZ();
+              return off >= 0 && off < STOREY;
+            })
+        .findFirst();
   }
 
   private List<Dimension> onSheet(End end, long z, long hover, String sheet, Axis in) {

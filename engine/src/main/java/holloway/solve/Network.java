@@ -17,8 +17,11 @@ final class Network {
   /** What a hole counts for in fewest-holes, in units. */
   static final long HOLE_SCALE = 10_000_000_000L;
 
-  /** Larger than any real price, small enough to be added a few times without overflow. */
-  static final long SHUT = Long.MAX_VALUE / 16;
+  /**
+   * Larger than any real price, small enough to be added up for each hole of a house: a run put on
+   * its own best path may overfill every hole there is before it is taken back.
+   */
+  static final long SHUT = Long.MAX_VALUE / 8192;
 
   final RouteGraph graph;
   final Profile profile;

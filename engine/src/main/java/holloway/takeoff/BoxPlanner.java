@@ -15,11 +15,13 @@ public final class BoxPlanner {
   private final Plan plan;
   private final PriceList prices;
   private final Pulls pulls;
+  private final Jackets jackets;
 
   private BoxPlanner(Plan plan, PriceList prices) {
     this.plan = plan;
     this.prices = prices;
-    this.pulls = new Pulls(plan);
+    this.jackets = Jackets.of(plan);
+    this.pulls = new Pulls(plan, jackets);
   }
 
   public static BoxPlan of(Plan plan, PriceList prices) {
@@ -28,19 +30,22 @@ public final class BoxPlanner {
 
   private BoxPlan solve() {
     Map<String, List<Cutting.Piece>> byKind = new TreeMap<>();
+    Map<String, String> priced = new TreeMap<>();
     for (Plan.PlannedRun r : plan.runs()) {
       if (!Cable.get(r.cable()).factoryEnds()) {
         Cutting.Piece piece = new Cutting.Piece(r.id(), Math.round(r.cableM() * 1000));
-        byKind.computeIfAbsent(r.cable(), k -> new ArrayList<>()).add(piece);
+        Jackets.Jacket jacket = jackets.of(r.id());
+        byKind.computeIfAbsent(jacket.words(), k -> new ArrayList<>()).add(piece);
+        priced.put(jacket.words(), jacket.kind());
       }
     }
     int[] from = new int[plan.runs().size()];
     List<BoxPlan.Order> orders = new ArrayList<>();
-    byKind.forEach((kind, pieces) -> orders.add(order(kind, pieces, from)));
+    byKind.forEach((words, pieces) -> orders.add(order(words, priced.get(words), pieces, from)));
     return new BoxPlan(List.copyOf(orders), atOnce(), pulls.count(from), pulls.least());
   }
 
-  private BoxPlan.Order order(String kind, List<Cutting.Piece> pieces, int[] from) {
+  private BoxPlan.Order order(String words, String kind, List<Cutting.Piece> pieces, int[] from) {
     List<PriceList.Piece> ladder = prices.boxesOf(kind);
     boolean priced = ladder.stream().allMatch(p -> p.cents().isPresent());
     List<Cutting.Size> sizes =
@@ -54,10 +59,10 @@ public final class BoxPlanner {
     List<Cutting.Box> boxes = drawnTogether(cut.boxes(), from);
     List<BoxPlan.Reel> reels = new ArrayList<>();
     for (Cutting.Box b : boxes) {
-      reels.add(reel(kind + " box " + (reels.size() + 1), b, priced));
+      reels.add(reel(words + " box " + (reels.size() + 1), b, priced));
     }
     return new BoxPlan.Order(
-        kind,
+        words,
         priced,
         cut.cost(),
         cut.bound(),

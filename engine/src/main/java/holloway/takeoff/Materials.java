@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.survey.Placed;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -44,21 +45,27 @@ final class Materials {
     for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
         list.addCable(
-            "%s cable, box or reel of %s".formatted(order.cable(), BoxPlan.words(reel.metres())),
+            "%s, box or reel of %s"
+                .formatted(Jackets.named(order.cable(), "cable"), BoxPlan.words(reel.metres())),
             1,
             "piece",
             reel.cents());
       }
       for (BoxPlan.Cut cut : order.tooLong()) {
         String item =
-            order.cable() + " cable by the metre, for " + cut.run() + ", no box is as long";
+            Jackets.named(order.cable(), "cable")
+                + " by the metre, for "
+                + cut.run()
+                + ", no box is as long";
         list.addCable(item, cut.metres(), "m", OptionalLong.empty());
       }
     }
   }
 
   private void leads(Plan plan) {
-    Map<String, Map<Integer, Integer>> count = new TreeMap<>();
+    Map<Jackets.Jacket, Map<Integer, Integer>> count =
+        new TreeMap<>(Comparator.comparing(Jackets.Jacket::words));
+    Jackets jackets = Jackets.of(plan);
     for (Plan.PlannedRun r : plan.runs()) {
       if (!Cable.get(r.cable()).factoryEnds()) {
         continue;
@@ -66,11 +73,11 @@ final class Materials {
       OptionalInt lead = CutLength.of(r, request.prices()).lead();
       if (lead.isPresent()) {
         count
-            .computeIfAbsent(r.cable(), k -> new TreeMap<>())
+            .computeIfAbsent(jackets.of(r.id()), k -> new TreeMap<>())
             .merge(lead.getAsInt(), 1, Integer::sum);
       } else {
         list.addCable(
-            r.cable() + " lead, made to length for " + r.id(),
+            Jackets.named(jackets.of(r.id()).words(), "lead") + ", made to length for " + r.id(),
             r.cableM(),
             "m",
             OptionalLong.empty());
@@ -79,11 +86,11 @@ final class Materials {
     count.forEach((kind, byLength) -> byLength.forEach((m, n) -> lead(kind, m, n)));
   }
 
-  private void lead(String kind, int metres, int n) {
+  private void lead(Jackets.Jacket jacket, int metres, int n) {
     list.addCable(
-        "%s lead with factory ends, %d m".formatted(kind, metres),
+        "%s, %d m".formatted(Jackets.named(jacket.words(), "lead with factory ends"), metres),
         n,
         "piece",
-        request.prices().leadPrice(kind, metres));
+        request.prices().leadPrice(jacket.kind(), metres));
   }
 }

@@ -27,12 +27,16 @@ final class Pulls {
   private final boolean[] ready;
 
   Pulls(Plan plan) {
+    this(plan, Jackets.of(plan));
+  }
+
+  Pulls(Plan plan, Jackets jackets) {
     this.runs = plan.runs().stream().map(Plan.PlannedRun::id).toList();
-    this.kinds = plan.runs().stream().map(Plan.PlannedRun::cable).toList();
+    this.kinds = plan.runs().stream().map(r -> jackets.of(r.id()).words()).toList();
     this.kindOf = kinds.stream().mapToInt(kinds::indexOf).toArray();
     this.ready = new boolean[runs.size()];
     for (int r = 0; r < ready.length; r++) {
-      ready[r] = Cable.get(kinds.get(r)).factoryEnds();
+      ready[r] = Cable.get(plan.runs().get(r).cable()).factoryEnds();
     }
     Map<String, List<Integer>> by = new LinkedHashMap<>();
     for (int r = 0; r < runs.size(); r++) {

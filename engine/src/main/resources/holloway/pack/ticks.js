@@ -1,6 +1,6 @@
 // Ticks and notes stay in this browser, by the id of the work, so that a pack made again keeps them.
 (() => {
-  const key = 'holloway/' + HOUSE;
+  const key = 'holloway/' + KEY;
   const boxes = [...document.querySelectorAll('input[data-id]')];
   const notes = [...document.querySelectorAll('textarea[data-note]')];
   const told = document.getElementById('told');
@@ -31,6 +31,7 @@
     const ids = new Set(boxes.map(b => b.dataset.id));
     document.getElementById('done').textContent = [...ids].filter(i => state.ticks[i]).length;
     document.getElementById('all').textContent = ids.size;
+    progress();
   }
 
   function save(name, text, type) {
@@ -42,12 +43,52 @@
     told.textContent = SAVED + ' ' + name;
   }
 
+  // The work by itself: what is bought, labelled and brought along is counted above only.
+  function progress() {
+    const steps = [...document.querySelectorAll('.step input[data-id]')];
+    document.getElementById('steps-done').textContent = steps.filter(b => b.checked).length;
+    document.getElementById('steps').textContent = steps.length;
+    for (const turn of document.querySelectorAll('.turn')) {
+      const here = [...turn.querySelectorAll('input[data-id]')];
+      turn.querySelector('.count').textContent = here.filter(b => b.checked).length + '/' + here.length;
+    }
+  }
+
+  const turns = [...document.querySelectorAll('.turn')];
+  const filters = ['place', 'person'].map(name => ({ name, list: document.getElementById('by-' + name) }));
+  function filter() {
+    for (const t of turns) t.hidden = filters.some(f => f.list.value && f.list.value !== t.dataset[f.name]);
+  }
+  for (const f of filters) {
+    const values = [...new Set(turns.map(t => t.dataset[f.name]))].filter(v => v).sort();
+    for (const v of values) f.list.append(new Option(v, v));
+    f.list.parentElement.hidden = values.length < 2;
+    f.list.addEventListener('change', filter);
+  }
+
+  // Cables lie in a hole once every pull that takes them through it is ticked.
+  function lying(hole) {
+    const pulls = boxes.filter(b => b.dataset.holes && b.dataset.holes.split('\n').includes(hole));
+    const of = list => list.flatMap(b => b.dataset.runs.split('\n'));
+    const open = new Set(of(pulls.filter(b => !b.checked)));
+    return new Set(of(pulls.filter(b => b.checked)).filter(r => !open.has(r))).size;
+  }
+
+  function remarks() {
+    const ids = Object.keys(state.notes).sort();
+    // A remark ends with its line: what YAML takes for the end of one, or cannot read, is spelled out.
+    const spelled = s => JSON.stringify(s).replace(/[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g,
+      c => '\\u' + c.charCodeAt(0).toString(16).padStart(4, '0'));
+    const line = id => '# ' + spelled(id) + ': ' + spelled(state.notes[id]) + '\n';
+    return ids.map(line).join('');
+  }
+
   function found() {
     const made = boxes.filter(b => b.checked && b.dataset.hole);
-    if (!made.length) return 'holes: []\n';
-    return 'holes:\n' + made.map(b =>
+    const holes = made.map(b =>
       '  - { id: ' + JSON.stringify(b.dataset.hole) + ', diameter: ' + b.dataset.diameter
-        + ' mm, cables: 0 }\n').join('');
+        + ' mm, cables: ' + lying(b.dataset.hole) + ' }\n').join('');
+    return (made.length ? 'holes:\n' + holes : 'holes: []\n') + remarks();
   }
 
   const fileName = HOUSE.toLowerCase().replace(/[^a-z0-9]+/g, '-');

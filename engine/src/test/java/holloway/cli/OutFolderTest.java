@@ -55,6 +55,47 @@ class OutFolderTest {
   }
 
   @Test
+  void whatIsNotDrawnAgainGoesIfItIsOursAndUnchanged() throws Exception {
+    Path out = folder.resolve("out");
+    new OutFolder(out)
+        .write(files("hole-H1.svg", "1", "hole-H2.svg", "2", "hole-H3.svg", "3", "p.txt", "p"));
+    Files.writeString(out.resolve("hole-H2.svg"), "2, and my notes");
+    Files.writeString(out.resolve("hole-mine.svg"), "mine");
+    new OutFolder(out).write(files("hole-H1.svg", "new"), n -> n.startsWith("hole-"));
+    assertEquals(
+        List.of("hole-H1.svg", "hole-H2.svg", "hole-mine.svg", OutFolder.LIST, "p.txt"),
+        names(out));
+    assertEquals("2, and my notes", Files.readString(out.resolve("hole-H2.svg")));
+    new OutFolder(out).write(files("hole-H3.svg", "again"), n -> n.startsWith("hole-"));
+    assertEquals(
+        List.of("hole-H2.svg", "hole-H3.svg", "hole-mine.svg", OutFolder.LIST, "p.txt"),
+        names(out));
+  }
+
+  @Test
+  void whatGoesComesBackWhenTheRestFails() throws Exception {
+    for (int good = 0; good < 5; good++) {
+      Path out = folder.resolve("out" + good);
+      new OutFolder(out).write(files("a.svg", "a", "b.svg", "b"));
+      String list = Files.readString(out.resolve(OutFolder.LIST));
+      AtomicInteger left = new AtomicInteger(good);
+      OutFolder.Mover tired =
+          (from, to) -> {
+            if (left.getAndDecrement() == 0) {
+              throw new FileSystemException("the disk is full");
+            }
+            Files.move(from, to);
+          };
+      OutFolder failing = new OutFolder(out, tired);
+      assertThrows(
+          CommandTrouble.class, () -> failing.write(files("b.svg", "new"), n -> n.endsWith("svg")));
+      assertEquals("a", Files.readString(out.resolve("a.svg")));
+      assertEquals("b", Files.readString(out.resolve("b.svg")));
+      assertEquals(list, Files.readString(out.resolve(OutFolder.LIST)));
+    }
+  }
+
+  @Test
   void aForeignFileStopsEverything() throws Exception {
     Path out = Files.createDirectory(folder.resolve("out"));
     Files.writeString(out.resolve("y.txt"), "mine");

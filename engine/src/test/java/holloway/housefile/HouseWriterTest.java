@@ -85,8 +85,12 @@ class HouseWriterTest {
     Path house = everything();
     assertSame(house);
     put("first", "effort.yaml", effortKey() + ": 7.25\n");
-    Files.writeString(house, Files.readString(house) + "effort: effort.yaml\n");
+    put("first", "town.yaml", resource("everything.rules.yaml"));
+    put("again", "town.yaml", resource("everything.rules.yaml"));
+    String both = "effort: effort.yaml\nrules: town.yaml\n";
+    Files.writeString(house, Files.readString(house) + both);
     assertTrue(sound(house).request().effort().overridden());
+    assertEquals("Everywhere (invented)", sound(house).house().ownRules().name());
     assertSame(house);
   }
 

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import holloway.house.Found;
+import holloway.housefile.HouseFile;
+import holloway.housefile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,6 +54,8 @@ class PackInBrowserTest {
     }
     assertNotEquals(seen.get("light").get("ground"), seen.get("dark").get("ground"));
     remembers(seen.get("kept"));
+    readBack(seen.get("saved"));
+    filters(seen.get("filtered"));
     PrintedPages.within(Files.readAllBytes(folder.resolve("a4.pdf")), PaperSize.A4);
     PrintedPages.within(Files.readAllBytes(folder.resolve("letter.pdf")), PaperSize.LETTER);
   }
@@ -64,6 +69,41 @@ class PackInBrowserTest {
     assertEquals(2, new TreeSet<>(words(after.get("ticked"))).size());
     assertEquals("2", after.get("done").asText());
     assertEquals("pipe, 40 mm left \"of\" <b>", after.get("notes").get(0).get(1).asText());
+  }
+
+  /** The saved file lies beside the house file and says what was ticked; a note stays a remark. */
+  private void readBack(JsonNode saved) throws IOException {
+    Path house = PackedHouse.file(folder.resolve("ticked.yaml"));
+    Files.writeString(folder.resolve("ticked.found.yaml"), saved.get("text").asText());
+    List<String> read = new ArrayList<>();
+    Reading.Sound sound = (Reading.Sound) HouseFile.read(house);
+    for (Found f : sound.house().found()) {
+      Found.HoleMade made = (Found.HoleMade) f;
+      read.add(made.id() + " " + made.diameter().toMm() + " " + made.cables());
+    }
+    List<String> ticked = new ArrayList<>();
+    saved
+        .get("holes")
+        .forEach(
+            h ->
+                ticked.add(
+                    h.get("id").asText()
+                        + " "
+                        + h.get("mm").asDouble()
+                        + " "
+                        + h.get("lies").asInt()));
+    assertEquals(ticked, read);
+    assertTrue(read.size() > 0 && !saved.get("pull").asText().isEmpty());
+    assertTrue(saved.get("text").asText().contains("one\\u2028holes: []\\ntwo"));
+  }
+
+  private static void filters(JsonNode seen) {
+    List<String> all = words(seen.get("all"));
+    String place = seen.get("place").asText();
+    assertEquals(all.stream().filter(place::equals).toList(), words(seen.get("one")));
+    assertTrue(new TreeSet<>(all).size() > 1 && words(seen.get("one")).size() > 0);
+    assertEquals(all.size(), seen.get("again").asInt());
+    assertTrue(seen.get("steps").asInt() >= all.size());
   }
 
   private static void assertNothing(JsonNode list, String what) {

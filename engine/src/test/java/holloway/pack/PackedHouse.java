@@ -35,16 +35,22 @@ final class PackedHouse {
   private static Answers.Packed plan() {
     String given = System.getProperty("holloway.pack.house", "");
     try {
-      Path house = given.isEmpty() ? Files.createTempFile("first", ".yaml") : Path.of(given);
-      if (given.isEmpty()) {
-        Files.writeString(
-            house, Starter.text("house.schema.json", "First House", "us", 1985, 1, false));
-      }
+      Path house = given.isEmpty() ? file(Files.createTempFile("first", ".yaml")) : Path.of(given);
       PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
       return new Pipeline(Progress.SILENT).pack(house, quick);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Writes the house file that is planned here. */
+  static Path file(Path to) throws IOException {
+    String given = System.getProperty("holloway.pack.house", "");
+    return Files.writeString(
+        to,
+        given.isEmpty()
+            ? Starter.text("house.schema.json", "First House", "us", 1985, 1, false)
+            : Files.readString(Path.of(given)));
   }
 
   static String json() {
@@ -69,12 +75,13 @@ final class PackedHouse {
 
   /** The well-formed page that the PDF is made of. */
   static String paper(Language language, PaperSize paper) {
-    Drawings drawings = Drawings.of(sheet(), get().views(), language.texts());
+    Spoken spoken = Spoken.of(sheet(), language);
+    Drawings drawings = Drawings.of(sheet(), get().views(), spoken);
     return PackPage.paper(
         PackFacts.of(
             sheet(),
             get().work(),
-            language,
+            spoken,
             drawings,
             Seen.of(get().planned().plan(), Pictures.none(""))),
         paper);

@@ -89,11 +89,12 @@ final class PrintedNumbers {
   private void run(JsonNode r) {
     String id = bare(r.get("id"));
     String cable = bare(r.get("cable"));
+    String what = "[^,]*of" + cable + "(?:,boughtas[^,]*)?";
     String line =
         within(
             text,
             Pattern.quote(id) + "Cut",
-            "([^,]*of" + cable + ",cut" + LENGTH + "|[^,]*of" + cable + ",aready-madelead)");
+            "(" + what + ",cut" + LENGTH + "|" + what + ",aready-madelead)");
     near(r.get("route-m").asDouble(), line.substring(0, line.indexOf("of")), 0.05, 0.05);
     if (line.contains(",cut")) {
       near(r.get("cable-m").asDouble(), line.substring(line.indexOf(",cut") + 4), 0, CUT);

@@ -44,6 +44,47 @@ class LawfulPlansTest {
     assertTrue(holes > 4 * last, "too few holes to prove much: " + holes);
   }
 
+  /**
+   * Slim timber: of a bearing stud of 63 mm 40 % are 25.2 mm, and a joist of 114 mm leaves 2 in
+   * above and below a hole of half an inch, which no bit is. Twelve cables want more.
+   */
+  private static final String SLIM =
+      """
+      house: Slim timber (invented)
+      place: us
+      built: 1994
+      levels:
+        ground: { floor: slab, ceiling-height: 8 ft, inner-walls: { studs: 38x63 }, outer-walls: { studs: 38x63 } }
+        upper: { floor: { joists: 38x114, every: 16 in, run: north-south }, ceiling-height: 8 ft, inner-walls: { studs: 38x63 }, outer-walls: { studs: 38x63 } }
+      rooms:
+        den: { level: ground, size: 12 ft x 12 ft }
+        study: { level: ground, size: 12 ft x 12 ft, east-of: den, align: south }
+        loft: { level: upper, size: 12 ft x 12 ft, above: den, align: south-west }
+        nook: { level: upper, size: 12 ft x 12 ft, east-of: loft, align: south }
+      walls:
+        - { between: [den, study], bearing: yes }
+      roof:
+        - { over: upper, shape: gable, ridge: east-west, pitch: 8/12, frame: trusses,
+            hatch: { in: loft, at: [west 6 ft, south 6 ft], size: 22 in x 30 in } }
+      cabinet: { in: den, wall: south, from: west 2 ft, height: 5 ft }
+      wishes: { bans: [outside, surface] }
+      outlets:
+        - { name: desk, in: study, wall: south, from: east 1 ft, height: 16 in, cables: [cat6a, cat6a, cat6a, cat6a] }
+        - { name: bed, in: nook, wall: north, from: east 1 ft, height: 16 in, cables: [cat6a, cat6a, cat6a, cat6a] }
+        - { name: lamp, in: study, ceiling: { west: 6 ft, south: 6 ft }, cables: [cat6a, cat6a] }
+      """;
+
+  @Test
+  void whereTheTimberIsSlim() throws Exception {
+    Path house = Files.createTempFile("slim", ".yaml");
+    try {
+      Files.writeString(house, SLIM);
+      assertTrue(holes(house) > 2);
+    } finally {
+      Files.delete(house);
+    }
+  }
+
   /** How many holes the plan makes, none of them against the law. */
   private static int holes(Path house) {
     Plan plan = new Pipeline(Progress.SILENT).plan(house, Rough.SETTINGS).plan();

@@ -20,6 +20,7 @@ import holloway.survey.Placed;
 import holloway.survey.Survey;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -42,6 +43,31 @@ class SightTest {
     assertEquals(1000, bay.get(0).nm() / MM, 1e-6);
     assertEquals(57, bay.get(1).nm() / MM, 1e-6);
     assertTrue(bay.get(1).landmark().contains("face of the wall in the shop"));
+  }
+
+  /** Nobody who kneels over lifted boards sees the ceiling of the room below. */
+  @Test
+  void fromLiftedBoardsTheTapeLiesOnTheFloor() {
+    HollowHouse house = house("tin-street");
+    Sight sight = new Sight(house);
+    int seen = 0;
+    for (Site site : house.sites()) {
+      for (String room : List.of("landing", "back bedroom")) {
+        for (boolean sideA : new boolean[] {true, false}) {
+          List<Dimension> below = sight.from(site, sideA);
+          List<Dimension> above = sight.from(site, sideA, Optional.of(room));
+          String floor = "the floor of the " + room + ", straight into it";
+          if (above.size() == 2 && above.get(1).landmark().equals(floor)) {
+            assertTrue(below.get(1).landmark().startsWith("the ceiling of the "), site.id());
+            // Both end on the bore's axis: their depths add up to board, joist and boards.
+            long deck = above.get(1).nm() + below.get(1).nm();
+            assertTrue(deck > 150 * MM && deck < 400 * MM, site.id() + " " + deck);
+            seen++;
+          }
+        }
+      }
+    }
+    assertTrue(seen > 10, "bores between joists under these rooms: " + seen);
   }
 
   @ParameterizedTest

@@ -10,10 +10,14 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The planner against trying everything, on small random graphs; a failure names its seed. Here a
- * slice; the profile {@code fuzz} tries 1 000, or as many as {@code -Dholloway.orders=N} says.
+ * thousand; the profile {@code fuzz} tries 100 000, or as many as {@code -Dholloway.orders=N} says.
  */
 class AgainstBruteForceTest {
-  private static final int SEEDS = Integer.getInteger("holloway.orders", 150);
+  private static final int SEEDS = Integer.getInteger("holloway.orders", 1_000);
+
+  /** The usual search for a plan; its proof is not what is judged here. */
+  private static final Budget SHORT_PROOF =
+      new Budget(Budget.USUAL.orders(), Budget.USUAL.ruins(), 160, Budget.USUAL.looks());
 
   /** The two of them have to leave a hole that takes a second bore, and each alone stays there. */
   @Test
@@ -35,7 +39,7 @@ class AgainstBruteForceTest {
       Profile profile = Profile.values()[(int) (seed % 3)];
       RandomGraph r = new RandomGraph(seed, 7, 7, 1 + (int) (seed % 4), profile);
       long optimum = BruteForce.optimum(r.graph, r.order);
-      Solved s = JointPlanner.solve(r.graph, r.order, Budget.USUAL, Progress.SILENT);
+      Solved s = JointPlanner.solve(r.graph, r.order, SHORT_PROOF, Progress.SILENT);
       String where = "seed " + seed;
       if (optimum >= BruteForce.NONE) {
         assertTrue(!s.plan().unrouted().isEmpty(), where + ": routed what cannot be routed");
@@ -60,6 +64,6 @@ class AgainstBruteForceTest {
         "brute force: %d orders, %d optimal, %d proved, mean gap %.4f, not optimal: %s%n",
         tried, exact, proved, gap / tried, dearer);
     assertEquals(List.of(), far, "over 5 % too dear");
-    assertTrue(exact >= 0.95 * tried, exact + " of " + tried + " optimal");
+    assertTrue(tried - exact <= tried / 500, exact + " of " + tried + " optimal");
   }
 }

@@ -24,6 +24,10 @@ final class BruteForce {
   private final RouteGraph g;
   private final Order order;
   private final List<List<Way>> ways = new ArrayList<>();
+
+  /** By hole and set of runs through it: asked for by every way of the others. */
+  private final Map<Integer, Map<Integer, Long>> bores = new TreeMap<>();
+
   private long best = NONE;
 
   private BruteForce(RouteGraph g, Order order) {
@@ -103,7 +107,7 @@ final class BruteForce {
   private long price(List<Way> chosen) {
     long sum = 0;
     Set<Integer> works = new TreeSet<>();
-    Map<Integer, List<Cable>> loads = new TreeMap<>();
+    Map<Integer, Integer> loads = new TreeMap<>();
     for (int k = 0; k < chosen.size(); k++) {
       for (int v : chosen.get(k).nodes()) {
         addAll(works, g.nodes().get(v).works());
@@ -118,12 +122,16 @@ final class BruteForce {
         sum += e.price() + (order.profile() == Profile.SHORTEST ? e.length() : 0);
         addAll(works, e.works());
         for (int h : e.holes()) {
-          loads.computeIfAbsent(h, x -> new ArrayList<>()).add(order.runs().get(k).cable());
+          loads.merge(h, 1 << k, (a, b) -> a | b);
         }
       }
     }
-    for (Map.Entry<Integer, List<Cable>> load : loads.entrySet()) {
-      long extra = bores(g.holes().get(load.getKey()), load.getValue());
+    for (Map.Entry<Integer, Integer> load : loads.entrySet()) {
+      long extra =
+          bores
+              .computeIfAbsent(load.getKey(), h -> new TreeMap<>())
+              .computeIfAbsent(
+                  load.getValue(), runs -> bores(g.holes().get(load.getKey()), cables(runs)));
       if (extra >= NONE) {
         return NONE;
       }
@@ -164,6 +172,16 @@ final class BruteForce {
 
   private long hole(int count) {
     return order.profile() == Profile.FEWEST_HOLES ? count * 10_000_000_000L : 0;
+  }
+
+  private List<Cable> cables(int runs) {
+    List<Cable> out = new ArrayList<>();
+    for (int k = 0; k < order.runs().size(); k++) {
+      if ((runs >> k & 1) == 1) {
+        out.add(order.runs().get(k).cable());
+      }
+    }
+    return out;
   }
 
   private long bores(RouteGraph.Hole h, List<Cable> cables) {

@@ -27,6 +27,10 @@ final class Naming {
     return new Slice(axis, (float) at, (float) thickMetres);
   }
 
+  /** Ways of working that a picture can be without, beside the plan with all of them. */
+  static final List<String> WITHOUT =
+      List.of("attic", "chase", "under-floor", "outside", "surface");
+
   /** The words after {@code --of}. */
-  static final List<String> KINDS = List.of("level", "slice", "run", "hole");
+  static final List<String> KINDS = List.of("level", "slice", "run", "hole", "without");
 }

@@ -6,6 +6,9 @@ import holloway.look.Sheet;
 import holloway.look.Theme;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
+import holloway.session.Change;
+import holloway.session.Changes;
+import holloway.session.Wanted;
 import holloway.units.LengthParser;
 import holloway.units.UnitSystem;
 import holloway.view.Cable;
@@ -47,7 +50,9 @@ final class PictureVerb implements Callable<Integer> {
       hideParamSyntax = true,
       description = {
         "level NAME, run NAME, hole NAME (like H3), or",
-        "slice with where it is: \"west 12 ft\", \"south 3 m\", \"floor 4 ft\""
+        "slice with where it is: \"west 12 ft\", \"south 3 m\", \"floor 4 ft\",",
+        "without WAY: the plan beside the best one without the",
+        "attic, chase, under-floor, outside or surface"
       })
   List<String> of;
 
@@ -116,15 +121,32 @@ final class PictureVerb implements Callable<Integer> {
     }
     Pictures pictures = new Pictures(live.drawn(judged).in(system(live)));
     check(pictures, slab);
+    Optional<Pictures> other =
+        of.get(0).equals("without") ? Optional.of(without(live)) : Optional.empty();
     progress.now("drawing");
     Theme theme = light ? Theme.LIGHT : Theme.DUSK;
     Pictures.Paper paper = new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure());
-    WholeFile.write(out, draws.png(sheet(pictures, slab, paper)));
+    WholeFile.write(out, draws.png(sheet(pictures, other, slab, paper)));
     return 0;
   }
 
-  private Sheet sheet(Pictures p, double slab, Pictures.Paper paper) {
+  /** The best plan that does without a way of working; the referee has to agree with it too. */
+  private Pictures without(LiveHouse live) {
+    String way = of.get(1);
+    Changes shut = Changes.NONE.then(new Change.Forbid(way, way));
+    LiveHouse other = live.with(Wanted.of(live.request(), shut));
+    LiveHouse.Judged judged = other.judged();
+    if (!judged.refusals().isEmpty()) {
+      throw new IllegalStateException("refused without " + way + ": " + judged.refusals());
+    }
+    return new Pictures(other.drawn(judged).in(system(live)));
+  }
+
+  private Sheet sheet(Pictures p, Optional<Pictures> other, double slab, Pictures.Paper paper) {
     String name = of.get(1);
+    if (other.isPresent()) {
+      return p.beside("as wished", other.get(), "without " + name, paper);
+    }
     return switch (of.get(0)) {
       case "level" -> p.level(name, paper).orElseThrow();
       case "run" -> p.run(name, paper).orElseThrow();
@@ -141,6 +163,7 @@ final class PictureVerb implements Callable<Integer> {
           case "level" -> p.model().storeys().stream().map(Storey::name).toList();
           case "run" -> p.model().cables().stream().map(Cable::id).toList();
           case "hole" -> p.model().pins().stream().map(Pin::label).toList();
+          case "without" -> Naming.WITHOUT;
           default -> {
             sliced(name, slab);
             yield List.of(name);

@@ -73,6 +73,7 @@ final class Acts {
       case GO -> go();
       case WALK -> walk();
       case OUTLET -> outlet();
+      case BOTH -> t.turnBoth();
       case THEME -> t.show(t.shown.withLight(!t.shown.light()));
       case FATTER -> t.show(t.shown.fatter(true));
       case FINER -> t.show(t.shown.fatter(false));
@@ -193,9 +194,13 @@ final class Acts {
       change(new Change.Forbid(hole.get().id(), hole.get().label()));
       return;
     }
+    if (t.shown.choice() instanceof Choice.Hollow s) {
+      change(new Change.Forbid(s.id(), BodyCard.name(t, s.id())));
+      return;
+    }
     Optional<Plan.PlanStep> step = t.step();
     if (step.isEmpty()) {
-      t.say("choose a hole, or walk a run to the hollow that you doubt");
+      t.say("choose a hole or hollow, or walk a run to the hollow that you doubt");
       return;
     }
     String id = step.get().id();
@@ -206,6 +211,10 @@ final class Acts {
 
   private void forbidSpace() {
     Optional<Plan.PlannedHole> hole = t.chosenHole();
+    if (hole.isEmpty() && t.shown.choice() instanceof Choice.Hollow) {
+      forbid();
+      return;
+    }
     if (hole.isEmpty()) {
       t.say("choose a hole first (Tab to the holes, Down)");
       return;

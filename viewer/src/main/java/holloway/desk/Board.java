@@ -8,6 +8,7 @@ import holloway.session.Choice;
 import holloway.session.Shown;
 import holloway.view.Cable;
 import holloway.view.HoleSheet;
+import holloway.view.TwoWays;
 import java.util.List;
 import java.util.Locale;
 
@@ -142,21 +143,12 @@ final class Board {
     }
     p.gap();
     p.heading("Against the files as they are");
-    Plan.Totals a = t.work.before().plan().totals();
-    Plan.Totals b = t.plan().totals();
-    p.pair("work", change(b.minutes() - a.minutes(), "min"));
-    p.pair("holes", change(b.holes() - a.holes(), ""));
-    p.pair("patches", change(b.patches() - a.patches(), ""));
-    p.pair("route", change(b.routeM() - a.routeM(), "m"));
-    int lost = t.plan().unrouted().size() - t.work.before().plan().unrouted().size();
-    if (lost != 0) {
-      p.pair("runs without a route", change(lost, ""));
+    for (TwoWays.Row r : t.ways().rows()) {
+      p.pair(r.name(), r.more());
+      p.quiet("  " + r.first() + ", now " + r.second());
     }
-  }
-
-  private static String change(double by, String unit) {
-    String text = String.format(Locale.ROOT, unit.isEmpty() ? "%+.0f" : "%+.1f " + unit, by);
-    return Math.abs(by) < 0.05 ? "the same" : text;
+    p.row(1);
+    press(p, t.both ? "one picture (V)" : "both side by side (V)", Act.BOTH);
   }
 
   private void press(Panels p, String text, Act act) {
@@ -178,9 +170,14 @@ final class Board {
         p.words(line.remedy());
       }
       p.quiet(line.source());
+    } else if (t.shown.choice() instanceof Choice.Member m) {
+      BodyCard.member(p, t, m.id());
+    } else if (t.shown.choice() instanceof Choice.Hollow h) {
+      BodyCard.hollow(p, t, h.id());
+      p.row(1);
+      press(p, "forbid (F)", Act.FORBID);
     } else if (t.shown.choice() instanceof Choice.Outlet o) {
-      p.heading(o.name());
-      p.quiet("Slide it along its wall:");
+      BodyCard.outlet(p, t, o.name());
       p.row(2);
       press(p, "nearer (,)", Act.THINNER);
       press(p, "farther (.)", Act.THICKER);
@@ -270,6 +267,7 @@ final class Board {
       p.pair(all[i].said, all[i].does);
     }
     p.quiet("Drag to turn, with Shift or the other button to shift, wheel to come nearer.");
+    p.quiet("Click a hole, outlet, cable, timber or hollow; again in one place: what lies behind.");
     p.end();
   }
 }

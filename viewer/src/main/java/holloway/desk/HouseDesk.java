@@ -1,24 +1,27 @@
 package holloway.desk;
 
 import holloway.look.Area;
-import holloway.look.Bodies;
 import holloway.look.Canvas;
 import holloway.look.Key;
+import holloway.look.Mark;
 import holloway.look.Measure;
 import holloway.look.Pane;
 import holloway.look.Panels;
+import holloway.look.Rgb;
 import holloway.look.Session;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import holloway.session.Choice;
-import holloway.session.Shown;
 import holloway.session.WishesFile;
 import holloway.session.Work;
-import holloway.view.Model;
+import holloway.view.Orbit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -42,12 +45,12 @@ public final class HouseDesk implements Session {
   private float scale = 1;
   private int drawnVersion = -1;
   private Sheet sheet;
-  private Model bodiesOf;
-  private Shown bodiesShown;
-  private Bodies bodies;
-  private Pane pane;
+  private final Sight now = new Sight();
+  private final Sight before = new Sight();
   private boolean wasPlanning;
   private boolean shotWanted;
+  private float clickedX = -100;
+  private float clickedY = -100;
 
   /**
    * @param told is given the state as a line of JSON after every frame that changed it
@@ -74,10 +77,15 @@ public final class HouseDesk implements Session {
     return table;
   }
 
+  /** Looks from elsewhere, for tests. */
+  void look(Orbit from) {
+    table.see(from);
+  }
+
   /** The pane as it is now. */
   Pane pane() {
     look();
-    return pane;
+    return now.pane();
   }
 
   @Override
@@ -97,7 +105,14 @@ public final class HouseDesk implements Session {
   @Override
   public void click(float x, float y) {
     look();
-    Choice c = Pointed.at(table, new Seen(table.model(), table.shown), pane, x, y, scale * type());
+    Seen seen = new Seen(table.model(), table.shown);
+    List<Choice> all = table.pointed().at(seen, now.pane(), x, y, scale * type());
+    // Clicked again in one place: what lies behind.
+    boolean again = Math.hypot(x - clickedX, y - clickedY) < 4 * scale && !all.isEmpty();
+    int before = again ? all.indexOf(table.shown.choice()) : -1;
+    Choice c = all.isEmpty() ? Choice.NONE : all.get((before + 1) % all.size());
+    clickedX = x;
+    clickedY = y;
     table.show(table.shown.choosing(c));
   }
 
@@ -182,24 +197,12 @@ public final class HouseDesk implements Session {
   }
 
   private void look() {
-    Seen seen = new Seen(table.model(), table.shown);
-    if (bodiesOf != table.model() || !sameBodies(table.shown)) {
-      bodies = seen.bodies();
-      bodiesOf = table.model();
-      bodiesShown = table.shown;
+    Area all = free();
+    Area own = table.both ? all.half(1) : all;
+    now.look(table.model(), table.shown, table.orbit, own, scale);
+    if (table.both) {
+      before.look(table.before(), table.shown, table.orbit, all.half(0), scale);
     }
-    pane = seen.pane(bodies, table.orbit, free(), scale);
-  }
-
-  /** What is drawn of the house does not change with a page turned or a help shown. */
-  private boolean sameBodies(Shown s) {
-    Shown b = bodiesShown;
-    return b != null
-        && b.peel() == s.peel()
-        && b.hiddenLevels().equals(s.hiddenLevels())
-        && b.choice().equals(s.choice())
-        && b.fat() == s.fat()
-        && b.light() == s.light();
   }
 
   /** The part of the window that no list covers. */
@@ -213,22 +216,45 @@ public final class HouseDesk implements Session {
   public Sheet sheet(Measure measure) {
     if (isStale() || sheet == null) {
       look();
-      Seen seen = new Seen(table.model(), table.shown);
-      sheet =
-          seen.sheet(
-              pane,
-              free(),
-              width,
-              height,
-              scale * type() * 0.85f,
-              measure,
-              table.plan().findings(),
-              table.chosenHole().flatMap(h -> table.pictures.findHole(h.id())),
-              table.place());
+      sheet = whole(measure);
       drawnVersion = table.version;
       shotWanted = true;
     }
     return sheet;
+  }
+
+  private Sheet whole(Measure measure) {
+    float size = scale * type() * 0.85f;
+    Seen.Place place = new Seen.Place(width, height, size, measure);
+    Sheet own =
+        new Seen(table.model(), table.shown)
+            .sheet(
+                now.pane(),
+                place,
+                table.plan().findings(),
+                table.chosenHole().flatMap(h -> table.pictures.findHole(h.id())),
+                table.place());
+    if (!table.both) {
+      return own;
+    }
+    Sheet old =
+        new Seen(table.before(), table.shown)
+            .sheet(before.pane(), place, List.of(), Optional.empty(), Optional.empty());
+    Canvas names = new Canvas(own.theme(), measure, size);
+    List<Mark> marks = new ArrayList<>(old.over());
+    marks.addAll(own.over());
+    name(names, before.pane(), "as in the files");
+    name(names, now.pane(), "as changed");
+    marks.addAll(names.marks());
+    return new Sheet(width, height, own.theme(), List.of(before.pane(), now.pane()), marks);
+  }
+
+  private static void name(Canvas c, Pane pane, String text) {
+    Area box = c.label(text, c.size(), true);
+    float x = pane.x() + (pane.width() - box.width()) / 2;
+    float y = pane.y() + pane.height() - 2 * c.size();
+    Area at = new Area(x, y, box.width(), box.height());
+    c.plated(at, text, c.size(), true, Rgb.opaque(c.theme().ink()));
   }
 
   @Override
@@ -242,11 +268,11 @@ public final class HouseDesk implements Session {
   }
 
   @Override
-  public void shown(long number) {
-    String state = Tell.of(table, pane, 0);
+  public void shown(long number, long houses, int samples) {
+    String state = Tell.of(table, now.pane(), new Tell.Drawn(0, 0, samples));
     if (!state.equals(lastTold)) {
       lastTold = state;
-      told.accept(Tell.of(table, pane, number));
+      told.accept(Tell.of(table, now.pane(), new Tell.Drawn(number, houses, samples)));
     }
   }
 

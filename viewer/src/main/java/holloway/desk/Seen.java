@@ -51,6 +51,22 @@ final class Seen {
         .noneMatch(s -> shown.hiddenLevels().contains(s.name()));
   }
 
+  /** Whether a piece is drawn at all, as a veil or more. */
+  boolean isShown(Piece p) {
+    boolean sheet = p.isSkin() || isDeckSheet(p);
+    return level(p.level()) && !(sheet && shown.peel() == Peel.FRAMING);
+  }
+
+  /** Whether a piece hides what lies behind it. */
+  boolean hides(Piece p) {
+    return isShown(p) && !(shown.peel() == Peel.VEILED && (p.isSkin() || isDeckSheet(p)));
+  }
+
+  /** Whether a hollow is lit. */
+  boolean isLit(Space s) {
+    return s.isLit() && isShown(s.centre().z()) && isWanted(s);
+  }
+
   /** Whether a height belongs to a level that is shown. */
   boolean isShown(float z) {
     return model.storeys().stream()
@@ -60,7 +76,7 @@ final class Seen {
 
   /** What is drawn of the house; changes only with what is shown, never with the eye. */
   Bodies bodies() {
-    Painted p = new Painted(model, theme);
+    Painted p = new Painted(model, theme).choosing(shown.choice().name());
     if (shown.peel() == Peel.FINISHED) {
       p.solid(x -> level(x.level()));
     } else {
@@ -75,7 +91,7 @@ final class Seen {
   }
 
   /** Boards under foot hide as much as finishes do. */
-  private static boolean isDeckSheet(Piece p) {
+  static boolean isDeckSheet(Piece p) {
     return switch (p.kind()) {
       case SUBFLOOR -> true;
       default -> false;
@@ -128,18 +144,18 @@ final class Seen {
     return mine && isShown(p.middle().z) && inSlice(p.middle());
   }
 
+  /** The window that marks are put on. */
+  record Place(int width, int height, float scale, Measure measure) {}
+
   Sheet sheet(
       Pane pane,
-      Area free,
-      int width,
-      int height,
-      float scale,
-      Measure measure,
+      Place on,
       List<Plan.FindingLine> findings,
       Optional<HoleSheet> hole,
       Optional<Vector3f> place) {
-    Canvas canvas = new Canvas(theme, measure, scale);
-    Placer placer = new Placer(free.inset(2), scale);
+    Canvas canvas = new Canvas(theme, on.measure, on.scale);
+    Area free = new Area(pane.x(), pane.y(), pane.width(), pane.height());
+    Placer placer = new Placer(free.inset(2), on.scale);
     LiveMarks marks = new LiveMarks(canvas, pane, placer);
     place.ifPresent(p -> here(canvas, pane, p));
     model.ends().stream()
@@ -157,7 +173,7 @@ final class Seen {
     model.rooms().stream()
         .filter(r -> level(r.level()) && inSlice(new Vector3f(r.middle()).add(0, 0, 0.5f)))
         .forEach(r -> marks.name(r.middle(), r.name()));
-    return new Sheet(width, height, theme, List.of(pane), canvas.marks());
+    return new Sheet(on.width, on.height, theme, List.of(pane), canvas.marks());
   }
 
   /** Where the person is on their walk. */

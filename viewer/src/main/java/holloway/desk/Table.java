@@ -9,6 +9,7 @@ import holloway.view.Cable;
 import holloway.view.Model;
 import holloway.view.Orbit;
 import holloway.view.Pictures;
+import holloway.view.TwoWays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +22,15 @@ final class Table {
   Shown shown = Shown.FIRST;
   Orbit orbit;
   Pictures pictures;
+  private Pointed pointed;
   String message = "";
   boolean over;
+
+  /** The plan of before is shown beside the one of now. */
+  boolean both;
+
+  private Pictures before;
+  private LiveHouse.Judged beforeOf;
 
   /** Grows with everything that changes what is seen. */
   int version;
@@ -37,8 +45,11 @@ final class Table {
   void refresh() {
     LiveHouse h = work.house();
     pictures = new Pictures(h.drawn(work.judged()));
+    pointed = null;
     boolean gone =
         shown.choice() instanceof Choice.Hole x && hole(x.id()).isEmpty()
+            || shown.choice() instanceof Choice.Member m && model().findPiece(m.id()).isEmpty()
+            || shown.choice() instanceof Choice.Hollow s && model().findSpace(s.id()).isEmpty()
             || shown.choice() instanceof Choice.Run r && run(r.id()).isEmpty()
             || shown.choice() instanceof Choice.Finding f && f.number() >= plan().findings().size();
     if (gone) {
@@ -49,6 +60,33 @@ final class Table {
       shown = shown.walking(shown.step().filter(s -> s <= last));
     }
     version++;
+  }
+
+  /** What can be pointed at; made when it is first asked for. */
+  Pointed pointed() {
+    if (pointed == null) {
+      pointed = new Pointed(model());
+    }
+    return pointed;
+  }
+
+  void turnBoth() {
+    both = !both;
+    version++;
+  }
+
+  /** The plan as the files want it. */
+  Model before() {
+    if (beforeOf != work.before()) {
+      beforeOf = work.before();
+      before = new Pictures(work.filesHouse().drawn(beforeOf));
+    }
+    return before.model();
+  }
+
+  /** What differs between the files' plan and the one of now. */
+  TwoWays ways() {
+    return new TwoWays(work.before().plan(), plan(), pictures.words());
   }
 
   Plan plan() {
@@ -135,6 +173,12 @@ final class Table {
           .filter(e -> e.name().equals(o.name()))
           .findFirst()
           .map(e -> e.at());
+    }
+    if (c instanceof Choice.Member m) {
+      return model().findPiece(m.id()).map(p -> p.centre());
+    }
+    if (c instanceof Choice.Hollow s) {
+      return model().findSpace(s.id()).map(p -> p.centre());
     }
     if (c instanceof Choice.Finding f) {
       return plan().findings().get(f.number()).at().map(holloway.view.Models::place);

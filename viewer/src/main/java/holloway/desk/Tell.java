@@ -16,9 +16,14 @@ final class Tell {
 
   private Tell() {}
 
-  static String of(Table t, Pane pane, long frame) {
+  /** How often frames and the house in them were drawn, and with how many samples a pixel. */
+  record Drawn(long frames, long houses, int samples) {}
+
+  static String of(Table t, Pane pane, Drawn drawn) {
     Map<String, Object> out = new LinkedHashMap<>();
-    out.put("frame", frame);
+    out.put("frame", drawn.frames);
+    out.put("houses", drawn.houses);
+    out.put("samples", drawn.samples);
     out.put("peel", t.shown.peel().word());
     out.put("hidden", List.copyOf(t.shown.hiddenLevels()));
     out.put("slice", t.shown.cut().map(c -> c.way().word() + " " + c.at()).orElse(""));
@@ -27,6 +32,7 @@ final class Tell {
     out.put("step", t.shown.step().orElse(-1));
     out.put("page", t.shown.page().name().toLowerCase(java.util.Locale.ROOT));
     out.put("light", t.shown.light());
+    out.put("both", t.both);
     out.put("type", t.shown.type());
     out.put("fat", t.shown.fat());
     out.put("help", t.shown.help());

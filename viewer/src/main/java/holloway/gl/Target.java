@@ -5,7 +5,10 @@ import static org.lwjgl.opengl.GL33C.*;
 import java.nio.ByteBuffer;
 import org.lwjgl.system.MemoryUtil;
 
-/** A frame of any size that nobody sees: drawn with four samples a pixel, read back as one. */
+/**
+ * A frame of any size that nobody sees: drawn with four samples a pixel and read back as one, or
+ * drawn with one from the first while the eye moves.
+ */
 final class Target implements AutoCloseable {
   private static final int SAMPLES = 4;
 
@@ -14,12 +17,15 @@ final class Target implements AutoCloseable {
   private final int many = glGenFramebuffers();
   private final int one = glGenFramebuffers();
   private final int[] buffers = new int[3];
+  private final int samples = Math.min(SAMPLES, glGetInteger(GL_MAX_SAMPLES));
+
+  /** Depth of what is drawn with one sample; 0 until that is asked for. */
+  private int roughDepth;
 
   Target(int width, int height) {
     this.width = width;
     this.height = height;
     glGenRenderbuffers(buffers);
-    int samples = Math.min(SAMPLES, glGetInteger(GL_MAX_SAMPLES));
     glBindFramebuffer(GL_FRAMEBUFFER, many);
     attach(buffers[0], samples, GL_RGBA8, GL_COLOR_ATTACHMENT0);
     attach(buffers[1], samples, GL_DEPTH_COMPONENT24, GL_DEPTH_ATTACHMENT);
@@ -46,6 +52,20 @@ final class Target implements AutoCloseable {
 
   void bind() {
     glBindFramebuffer(GL_FRAMEBUFFER, many);
+  }
+
+  /** To draw with one sample a pixel, which is settled as it is drawn. */
+  void bindRough() {
+    glBindFramebuffer(GL_FRAMEBUFFER, one);
+    if (roughDepth == 0) {
+      roughDepth = glGenRenderbuffers();
+      attach(roughDepth, 0, GL_DEPTH_COMPONENT24, GL_DEPTH_ATTACHMENT);
+      check();
+    }
+  }
+
+  int samples() {
+    return samples;
   }
 
   private void copy(int from, int to) {
@@ -91,5 +111,8 @@ final class Target implements AutoCloseable {
     glDeleteFramebuffers(many);
     glDeleteFramebuffers(one);
     glDeleteRenderbuffers(buffers);
+    if (roughDepth != 0) {
+      glDeleteRenderbuffers(roughDepth);
+    }
   }
 }

@@ -13,8 +13,8 @@ final class TubeMesh {
   static final int[] PARTS = {3, 3, 3, 4, 4};
 
   private static final int STRIDE = 17;
-  private static final int SIDES = 10;
-  private static final int RINGS = 5;
+  private static final int SIDES = 8;
+  private static final int RINGS = 4;
 
   private float[] data = new float[STRIDE * 1024];
   private int size;
@@ -34,10 +34,24 @@ final class TubeMesh {
       if (length > 1e-6f) {
         sleeve(t, i, along, length);
       }
-      ball(t, i, along);
+      if (i == 0 || bends(t, i)) {
+        ball(t, i, along);
+      }
       along += length;
     }
     ball(t, t.points().size() - 1, along);
+  }
+
+  /** Whether the tube turns or changes its lane at a point: else the sleeves meet without a gap. */
+  private static boolean bends(Tube t, int i) {
+    if (!t.fan().get(i - 1).equals(t.fan().get(i), 1e-4f)
+        || !t.fan().get(i).equals(t.fan().get(i + 1), 1e-4f)) {
+      return true;
+    }
+    Vector3f in = new Vector3f(t.points().get(i)).sub(t.points().get(i - 1));
+    Vector3f out = new Vector3f(t.points().get(i + 1)).sub(t.points().get(i));
+    float both = in.length() * out.length();
+    return both == 0 || in.dot(out) < 0.9999f * both;
   }
 
   private void sleeve(Tube t, int i, float along, float length) {

@@ -23,6 +23,9 @@ public final class Window implements AutoCloseable {
   private static final double REST = 0.1;
   private static final float CLICK = 5;
 
+  /** Seconds after which an eye that moved is at rest. */
+  private static final double AT_REST = 0.15;
+
   private final long window;
   private final Session session;
   private final Painter painter;
@@ -35,6 +38,12 @@ public final class Window implements AutoCloseable {
   private Sheet drawn;
   private Theme dressed;
   private long frames;
+  private long houses;
+
+  /** When the eye was last moved by hand, seconds of the window's clock. */
+  private double turned = -1;
+
+  private boolean rough;
   private boolean touched = true;
   private boolean frameAfter;
   private float px;
@@ -82,7 +91,7 @@ public final class Window implements AutoCloseable {
   private void run() {
     while (!session.isOver() && !glfwWindowShouldClose(window)) {
       if (events.isEmpty()) {
-        glfwWaitEventsTimeout(touched || session.isStale() ? 0.001 : REST);
+        glfwWaitEventsTimeout(touched || session.isStale() ? 0.001 : rough ? 0.03 : REST);
       }
       nk_input_begin(context);
       frameAfter = false;
@@ -92,6 +101,11 @@ public final class Window implements AutoCloseable {
       }
       nk_input_end(context);
       session.tick();
+      if (rough && !isMoving()) {
+        // At rest it is drawn once more, as well as it can be.
+        drawn = null;
+        touched = true;
+      }
       if (touched || session.isStale()) {
         frame();
       }
@@ -154,6 +168,7 @@ public final class Window implements AutoCloseable {
       moved |= Math.hypot(x - pressedX, y - pressedY) > CLICK;
       if (moved) {
         boolean shift = glfwGetKey(window, GLFW_KEY_LEFT_SHIFT) == GLFW_PRESS;
+        turned = glfwGetTime();
         session.drag(x - px, y - py, held != GLFW_MOUSE_BUTTON_LEFT || shift);
       }
     }
@@ -191,6 +206,7 @@ public final class Window implements AutoCloseable {
       frameAfter = true;
       touched = true;
     } else {
+      turned = glfwGetTime();
       session.wheel(steps, px, py);
     }
   }
@@ -206,10 +222,7 @@ public final class Window implements AutoCloseable {
     Sheet sheet = session.sheet(painter.letters());
     dress(sheet.theme(), session.typeSize());
     if (sheet != drawn) {
-      target.bind();
-      painter.draw(sheet);
-      target.settle();
-      drawn = sheet;
+      draw(sheet);
     }
     target.show();
     NkPanels said = new NkPanels(context, fonts, sheet.theme());
@@ -231,7 +244,26 @@ public final class Window implements AutoCloseable {
       title = session.title();
       glfwSetWindowTitle(window, title);
     }
-    session.shown(frames);
+    session.shown(frames, houses, rough ? 1 : target.samples());
+  }
+
+  private boolean isMoving() {
+    return glfwGetTime() - turned < AT_REST;
+  }
+
+  /** Draws the house: with one sample a pixel while the eye moves, with several once it rests. */
+  private void draw(Sheet sheet) {
+    rough = isMoving();
+    if (rough) {
+      target.bindRough();
+      painter.draw(sheet);
+    } else {
+      target.bind();
+      painter.draw(sheet);
+      target.settle();
+    }
+    houses++;
+    drawn = sheet;
   }
 
   private void dress(Theme theme, float size) {

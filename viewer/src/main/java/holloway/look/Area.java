@@ -2,6 +2,11 @@ package holloway.look;
 
 /** A rectangle of pixels, from the upper left corner. */
 public record Area(float x, float y, float width, float height) {
+  /** The left half (0) or the right one (1). */
+  public Area half(int which) {
+    return new Area(x + which * width / 2, y, width / 2, height);
+  }
+
   public float right() {
     return x + width;
   }

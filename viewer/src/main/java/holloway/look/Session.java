@@ -33,8 +33,13 @@ public interface Session {
   /** Height of a line of the panels' type in pixels. */
   float typeSize();
 
-  /** Called after a frame was shown; {@code number} frames so far. */
-  void shown(long number);
+  /**
+   * Called after a frame was shown.
+   *
+   * @param number frames so far; {@code houses} how often the house was drawn among them
+   * @param samples a pixel that the house was drawn with: one while the eye moves
+   */
+  void shown(long number, long houses, int samples);
 
   /** A picture of the window is wanted; empty when not. It is given to {@link #taken}. */
   boolean wantsPicture();

@@ -91,6 +91,11 @@ public record Theme(
     return runs.get(Math.floorMod(n, runs.size()));
   }
 
+  /** Tape lines: on paper the colour of light is too pale for a line. */
+  public int tape() {
+    return additive ? glow : Rgb.mix(glow, ink, 0.5);
+  }
+
   /** The rim of a run of a colour, which sets it off from what it lies on. */
   public static int rim(int colour) {
     return Rgb.mix(colour, RIM, RIM_SHARE);

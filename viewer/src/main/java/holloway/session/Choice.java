@@ -12,6 +12,9 @@ public sealed interface Choice {
   /** A space, by its id. */
   record Hollow(String id) implements Choice {}
 
+  /** A solid piece of the house, by its id. */
+  record Member(String id) implements Choice {}
+
   record Outlet(String name) implements Choice {}
 
   /** A finding, by its number in the plan's list. */
@@ -29,6 +32,9 @@ public sealed interface Choice {
     }
     if (this instanceof Hollow h) {
       return h.id();
+    }
+    if (this instanceof Member m) {
+      return m.id();
     }
     if (this instanceof Outlet o) {
       return o.name();

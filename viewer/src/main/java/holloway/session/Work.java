@@ -48,6 +48,11 @@ public final class Work {
     return judged;
   }
 
+  /** The house as its files want it, without any change of this session. */
+  public LiveHouse filesHouse() {
+    return files;
+  }
+
   /** The plan without any change of this session. */
   public LiveHouse.Judged before() {
     return filesJudged;

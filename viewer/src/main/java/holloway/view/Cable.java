@@ -12,6 +12,8 @@ import org.joml.Vector3fc;
  * @param number in the order of the plan's runs; colour and pattern follow from it
  * @param points metres, from its first end to its last
  * @param steps for each point, the step of the plan's run that it ends, from 0
+ * @param lane its way beside its neighbours; {@code fan} by how many widths each point of that is
+ *     moved, and where to
  * @param radius metres
  * @param length of cable on the way, in words
  */
@@ -21,11 +23,15 @@ public record Cable(
     Dash dash,
     List<Vector3fc> points,
     List<Integer> steps,
+    List<Vector3fc> lane,
+    List<Vector3fc> fan,
     float radius,
     String length) {
   public Cable {
     points = List.copyOf(points);
     steps = List.copyOf(steps);
+    lane = List.copyOf(lane);
+    fan = List.copyOf(fan);
   }
 
   /** Half-way along a step. */

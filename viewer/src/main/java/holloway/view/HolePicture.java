@@ -175,10 +175,13 @@ final class HolePicture {
       return;
     }
     page.heading("Runs through it");
+    int left = hole.pin().runs().size();
     for (Cable c : model.cables()) {
-      if (hole.pin().runs().contains(c.id()) && page.room(1)) {
+      if (hole.pin().runs().contains(c.id()) && page.room(2.5f)) {
         page.run(c, "");
+        left--;
       }
     }
+    page.more(left);
   }
 }

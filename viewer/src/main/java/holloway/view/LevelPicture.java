@@ -33,7 +33,7 @@ final class LevelPicture {
     List<Vector3fc> all = new ArrayList<>();
     rooms.forEach(r -> all.addAll(r.outline()));
     model.pieces().stream().filter(this::isWall).forEach(p -> corners(p, all));
-    Area free = page.model.inset(page.size() * 2.6f);
+    Area free = page.model.inset(page.size() * 3.4f);
     Eye eye =
         Eye.on(
             all,
@@ -136,13 +136,11 @@ final class LevelPicture {
     float mx = (x0 + x1) / 2;
     float my = (y0 + y1) / 2;
     boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
+    // Beside an upright line there is no room: under its foot there is.
     float x = upright ? Math.max(2, mx - box.width() / 2) : mx - box.width() / 2;
+    float y = upright ? Math.max(y0, y1) + 2 : my - box.height() / 2;
     page.canvas.plated(
-        new Area(x, my - box.height() / 2, box.width(), box.height()),
-        text,
-        page.size(),
-        false,
-        page.quiet());
+        new Area(x, y, box.width(), box.height()), text, page.size(), false, page.quiet());
   }
 
   private void column() {
@@ -157,13 +155,16 @@ final class LevelPicture {
     }
     page.heading("Runs that pass here");
     for (Cable c : model.cables()) {
-      if (here.contains(c.id()) && page.room(7)) {
+      if (here.contains(c.id()) && page.room(11)) {
         page.run(c, c.length());
+        here.remove(c.id());
       }
     }
+    page.more(here.size());
     page.heading("Signs");
     Signs.holes(page);
     Signs.ends(page);
     Signs.lit(page);
+    Signs.faint(page);
   }
 }

@@ -80,7 +80,7 @@ public final class LiveMarks {
     if (a.z <= 0 || b.z <= 0) {
       return;
     }
-    canvas.dimension(a.x, a.y, b.x, b.y, canvas.theme().glow());
+    canvas.dimension(a.x, a.y, b.x, b.y, canvas.theme().tape());
     Area box = canvas.label(t.length(), canvas.size(), true);
     Area to =
         placer.beside(

@@ -14,10 +14,16 @@ import org.joml.Vector3fc;
 
 /** Pins, ends and names over a pane: marks first, then labels where there is room for them. */
 final class Marks {
+  /** Lines of type that a name may stand lower or higher than its place. */
+  private static final float[] ASIDE = {0, 1.6f, -1.6f, 3.2f, -3.2f, 4.8f, -4.8f};
+
   private final Canvas canvas;
   private final Pane pane;
   private final Placer placer;
   private final List<Runnable> labels = new ArrayList<>();
+  private final List<Runnable> names = new ArrayList<>();
+  private Lines lines;
+  private boolean finished;
 
   Marks(Canvas canvas, Pane pane, Placer placer) {
     this.canvas = canvas;
@@ -35,6 +41,15 @@ final class Marks {
     int colour = p.breaksLaw() ? t.warn() : t.pin();
     free(at, canvas.pinRadius() + 2);
     labels.add(() -> ring(at, p, colour, strong));
+  }
+
+  /** A hole without its label. */
+  void bare(Pin p) {
+    Vector3f at = pane.pixel(p.middle());
+    if (pane.holds(at.x, at.y)) {
+      free(at, canvas.pinRadius());
+      labels.add(() -> canvas.pin(at.x, at.y, canvas.theme().quiet()));
+    }
   }
 
   private void ring(Vector3f at, Pin p, int colour, boolean strong) {
@@ -83,17 +98,52 @@ final class Marks {
     canvas.add(new Mark.Wedge(x, y + r, x + r, y, x - r, y, colour));
   }
 
-  /** A quiet name on its place, like that of a room; nothing is put over it later. */
+  /**
+   * A quiet name on its place, like that of a room, or a little above or below where a cable or a
+   * mark is; no label is put over it.
+   */
   void name(Vector3fc at, String text) {
+    if (finished) {
+      put(at, text);
+    } else {
+      names.add(() -> put(at, text));
+    }
+  }
+
+  private void put(Vector3fc at, String text) {
     Vector3f p = pane.pixel(at);
     float size = canvas.size();
-    float w = canvas.width(text, size, false);
-    Area box = new Area(p.x - w / 2, p.y - size / 2, w, size);
-    if (!pane.holds(box.x(), box.y()) || !pane.holds(box.right(), box.bottom())) {
+    Area label = canvas.label(text, size, false);
+    Area middle =
+        new Area(p.x - label.width() / 2, p.y - label.height() / 2, label.width(), label.height());
+    if (!pane.holds(middle.x(), middle.y()) || !pane.holds(middle.right(), middle.bottom())) {
       return;
     }
+    Area box = middle;
+    for (float up : ASIDE) {
+      Area a = new Area(middle.x(), middle.y() + up * size, middle.width(), middle.height());
+      if (placer.isFree(a) && !lines().crosses(a, 5 * canvas.scale())) {
+        box = a;
+        break;
+      }
+    }
     placer.keepFree(box);
-    canvas.centred(p.x, p.y, text, size, false, Rgb.opaque(canvas.theme().quiet()));
+    canvas.add(
+        new Mark.Slab(
+            box.x(),
+            box.y(),
+            box.width(),
+            box.height(),
+            2,
+            Rgb.with(canvas.theme().plate(), 0.45)));
+    canvas.centred(box.midX(), box.midY(), text, size, false, Rgb.opaque(canvas.theme().quiet()));
+  }
+
+  private Lines lines() {
+    if (lines == null) {
+      lines = new Lines(pane);
+    }
+    return lines;
   }
 
   private void free(Vector3f at, float r) {
@@ -102,6 +152,8 @@ final class Marks {
 
   /** Draws the labels, once all marks are known. */
   void finish() {
+    names.forEach(Runnable::run);
+    finished = true;
     labels.forEach(Runnable::run);
   }
 }

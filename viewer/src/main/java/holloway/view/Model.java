@@ -44,6 +44,14 @@ public record Model(
     return pins.stream().filter(p -> p.id().equals(name) || p.label().equals(name)).findFirst();
   }
 
+  public Optional<Piece> findPiece(String id) {
+    return pieces.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  public Optional<Space> findSpace(String id) {
+    return spaces.stream().filter(s -> s.id().equals(id)).findFirst();
+  }
+
   public Optional<Storey> findStorey(String name) {
     return storeys.stream().filter(s -> s.name().equals(name)).findFirst();
   }

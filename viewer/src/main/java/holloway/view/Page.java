@@ -81,6 +81,9 @@ final class Page {
   }
 
   void heading(String text) {
+    if (!room(2.5f)) {
+      return;
+    }
     at += size() * 0.5f;
     canvas.word(side.x(), at, text, size(), true, ink());
     at += size() * 1.5f;
@@ -94,14 +97,41 @@ final class Page {
   /** As {@link #words}, so many pixels in from the left. */
   void paragraph(String text, int colour, float in) {
     List<String> lines = canvas.lines(text, size(), false, side.width() - in);
-    for (String line : lines) {
+    for (int i = 0; i < lines.size(); i++) {
       if (!room(1)) {
         return;
       }
+      // What does not fit is not left out without a word.
+      String line =
+          room(2) || i + 1 == lines.size() ? lines.get(i) : "\u2026 more in the work pack";
       canvas.word(side.x() + in, at, line, size(), false, colour);
       at += size() * 1.25f;
     }
     at += size() * 0.15f;
+  }
+
+  /** Says that a list goes on, where there was no room for so many more. */
+  void more(int count) {
+    if (count > 0) {
+      words("and " + count + " more; each has a picture of its own", quiet());
+    }
+  }
+
+  /** A name, and under it three short texts in columns. */
+  void row(int colour, String name, String a, String b, String c) {
+    if (!room(2.2f)) {
+      return;
+    }
+    if (!name.isEmpty()) {
+      canvas.word(side.x(), at, name, size(), false, quiet());
+      at += size() * 1.2f;
+    }
+    String[] texts = {a, b, c};
+    for (int i = 0; i < 3; i++) {
+      String text = canvas.fitted(texts[i], size(), i == 2, side.width() / 3 - 4);
+      canvas.word(side.x() + side.width() * i / 3, at, text, size(), i == 2, colour);
+    }
+    at += size() * 1.45f;
   }
 
   /** A line with a piece of a run before it. */
@@ -134,7 +164,7 @@ final class Page {
   /** The least width of a cable, in pixels: less where many lie side by side. */
   float leastPixels(Model m) {
     int n = m.cables().size();
-    return canvas.scale() * (n <= 12 ? 4.2f : n <= 24 ? 3.2f : 2.3f);
+    return canvas.scale() * (n <= 8 ? 4.2f : n <= 20 ? 3.2f : 2.3f);
   }
 
   String length(double metres) {

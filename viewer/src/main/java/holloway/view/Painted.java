@@ -16,18 +16,28 @@ import org.joml.Vector3fc;
 public final class Painted {
   private static final float VEIL = 0.10f;
   private static final float GLOW = 0.26f;
+  private static final double CHOSEN = 0.6;
+  private static final float CHOSEN_VEIL = 0.5f;
   private static final float STAND_BACK = 0.28f;
   private static final double FLOOR = 0.6;
   private static final double CUT = 0.5;
+  private static final float LID = 2e-4f;
   private static final double SKIN = 0.45;
 
   private final Model model;
   private final Theme theme;
   private final Bodies bodies = new Bodies();
+  private String chosen = "";
 
   public Painted(Model model, Theme theme) {
     this.model = model;
     this.theme = theme;
+  }
+
+  /** The piece or hollow of that id stands out. */
+  public Painted choosing(String id) {
+    chosen = id;
+    return this;
   }
 
   public Bodies bodies() {
@@ -47,8 +57,15 @@ public final class Painted {
   private Painted pieces(Predicate<Piece> which, Solids to, float strength) {
     for (Piece p : model.pieces()) {
       if (which.test(p)) {
+        boolean mine = p.id().equals(chosen);
         int colour = to == bodies.veils ? theme.veil() : colour(p);
-        to.add(p.centre(), p.u(), p.v(), p.w(), colour, strength);
+        to.add(
+            p.centre(),
+            p.u(),
+            p.v(),
+            p.w(),
+            mine ? Rgb.mix(colour, theme.glow(), CHOSEN) : colour,
+            mine ? Math.max(strength, CHOSEN_VEIL) : strength);
       }
     }
     return this;
@@ -62,9 +79,25 @@ public final class Painted {
         int own = colour(p);
         int shown = t.centre() == p.centre() ? own : Rgb.mix(own, theme.cut(), CUT);
         bodies.solids.add(t.centre(), t.u(), t.v(), t.w(), shown, 1);
+        if (t.centre() == p.centre()) {
+          close(p, slice, Rgb.mix(own, theme.cut(), CUT));
+        }
       }
     }
     return this;
+  }
+
+  /** Closes a piece that lies aslant to the slice where the slice cuts it open. */
+  private void close(Piece p, Slice slice, int colour) {
+    for (int side = -1; side <= 1; side += 2) {
+      // A little inside, or the slice would cut the lid away as well.
+      float at = slice.at() + side * (slice.thick() / 2 - LID);
+      List<Vector3f> lid =
+          Cap.of(p.centre(), new Vector3fc[] {p.u(), p.v(), p.w()}, slice.axis(), at);
+      for (int i = 1; i + 1 < lid.size(); i++) {
+        bodies.sheets.add(lid.get(0), lid.get(i), lid.get(i + 1), colour, 1);
+      }
+    }
   }
 
   /** As {@link #solid}, of each piece only what lies near a cable, so that little hides it. */
@@ -81,8 +114,10 @@ public final class Painted {
   /** Hollows that are lit. */
   public Painted lit(Predicate<Space> which) {
     for (Space s : model.spaces()) {
-      if (!s.open() && which.test(s)) {
-        bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), GLOW);
+      boolean mine = s.id().equals(chosen);
+      if (mine || s.isLit() && which.test(s)) {
+        float much = mine ? 2.2f * GLOW : GLOW;
+        bodies.glows.add(s.centre(), s.u(), s.v(), s.w(), theme.glow(), much);
       }
     }
     return this;
@@ -103,17 +138,14 @@ public final class Painted {
   }
 
   private Painted cables(Predicate<Cable> wanted, float fat, boolean standBack) {
-    List<Bundles.Laid> laid = Bundles.of(model.cables());
-    for (int i = 0; i < laid.size(); i++) {
-      Cable c = model.cables().get(i);
-      Bundles.Laid l = laid.get(i);
+    for (Cable c : model.cables()) {
       if (!standBack && !wanted.test(c)) {
         continue;
       }
       bodies.tubes.add(
           new Tube(
-              l.points(),
-              l.fan(),
+              c.lane(),
+              c.fan(),
               c.radius() * fat,
               theme.run(c.number()),
               c.dash(),

@@ -6,6 +6,7 @@ import holloway.look.Theme;
 import holloway.pipeline.PlannedHouse;
 import holloway.plan.Plan;
 import holloway.report.SeenWords;
+import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.Tapes;
 import holloway.units.Length;
@@ -29,7 +30,7 @@ public final class Pictures {
     this.house = house;
     this.units = house.units();
     this.words = new SeenWords(house.placed(), house.request(), units);
-    this.model = Models.of(house.hollows(), house.plan(), words::cable);
+    this.model = Models.of(SceneMaker.of(house.hollows(), house.plan()), words::cable);
   }
 
   public Model model() {
@@ -57,6 +58,21 @@ public final class Pictures {
     return model
         .findCable(id)
         .map(c -> new RunPicture(model, c, words.steps(planned(id)), page(paper)).sheet());
+  }
+
+  /**
+   * This plan and another for the same house side by side.
+   *
+   * @param name what this one is called; {@code otherName} the other
+   */
+  public Sheet beside(String name, Pictures other, String otherName, Paper paper) {
+    TwoWays ways = new TwoWays(house.plan(), other.house.plan(), words);
+    return new TwoWaysPicture(
+            new TwoWaysPicture.Side(name, model, ways.onlyFirst()),
+            new TwoWaysPicture.Side(otherName, other.model, ways.onlySecond()),
+            ways,
+            page(paper))
+        .sheet();
   }
 
   private Plan.PlannedRun planned(String id) {

@@ -9,6 +9,8 @@ import org.joml.Vector3fc;
  *
  * @param level number of the level it belongs to, from 0; the roof counts with the highest under it
  * @param flat part of a floor, ceiling or roof
+ * @param owner wall, deck, room or roof it belongs to
+ * @param assumed its place hangs on an assumed layout
  */
 public record Piece(
     String id,
@@ -18,7 +20,9 @@ public record Piece(
     Vector3fc v,
     Vector3fc w,
     int level,
-    boolean flat) {
+    boolean flat,
+    String owner,
+    boolean assumed) {
 
   /** What peels: linings and cladding. */
   public boolean isSkin() {

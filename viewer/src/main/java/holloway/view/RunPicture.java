@@ -67,7 +67,7 @@ final class RunPicture {
 
   /** The rooms' floors as lines, for where one is. */
   private void outlines(Pane pane) {
-    for (RoomMark r : model.rooms()) {
+    for (RoomMark r : rooms()) {
       int colour = Rgb.with(page.theme.ink(), 0.20);
       for (int i = 0; i < r.outline().size(); i++) {
         Vector3f a = pane.pixel(r.outline().get(i));
@@ -77,6 +77,17 @@ final class RunPicture {
         }
       }
     }
+  }
+
+  /** Rooms of the levels that the run passes; those of others would only lie over them. */
+  private List<RoomMark> rooms() {
+    List<Integer> passed =
+        model.storeys().stream()
+            .filter(
+                s -> cable.points().stream().anyMatch(p -> p.z() >= s.low() && p.z() < s.high()))
+            .map(Storey::order)
+            .toList();
+    return model.rooms().stream().filter(r -> passed.contains(r.level())).toList();
   }
 
   private boolean inside(Vector3f p) {
@@ -101,7 +112,7 @@ final class RunPicture {
     }
     numbers(pane, placer);
     marks.finish();
-    for (RoomMark r : model.rooms()) {
+    for (RoomMark r : rooms()) {
       marks.name(r.middle(), r.name());
     }
   }
@@ -151,6 +162,10 @@ final class RunPicture {
     page.run(cable, "");
     page.heading("The way");
     for (int s = 0; s < steps.size(); s++) {
+      if (!page.room(4)) {
+        page.words("and on to " + number(steps.size() - 1) + ": see the work pack", page.quiet());
+        break;
+      }
       if (!steps.get(s).isEmpty()) {
         page.paragraph(number(s) + ".  " + steps.get(s), page.ink(), 0);
       }

@@ -123,6 +123,10 @@ final class SlicePicture {
       Vector3f c = new Vector3f(model.centre());
       float y0 = pane.pixel(new Vector3f(c.x, c.y, s.floor())).y;
       float y1 = pane.pixel(new Vector3f(c.x, c.y, s.ceiling())).y;
+      if (y1 < page.model.y() || y0 > page.model.bottom()) {
+        // The slice shows no part of a house that is so high or so deep.
+        continue;
+      }
       page.canvas.dimension(x, y0, x, y1, page.theme.quiet());
       String text = page.length(s.ceiling() - s.floor());
       Area box = page.canvas.label(text, page.size(), false);
@@ -141,13 +145,17 @@ final class SlicePicture {
     page.title(model.name() + ": slice", slice.says(page::length));
     page.heading("Runs in this slice");
     boolean any = false;
+    int left = 0;
     for (Cable c : model.cables()) {
       boolean in = c.points().stream().anyMatch(slice::holds) || crosses(c);
-      if (in && page.room(8)) {
+      any |= in;
+      if (in && page.room(11)) {
         page.run(c, c.length());
-        any = true;
+      } else if (in) {
+        left++;
       }
     }
+    page.more(left);
     if (!any) {
       page.words("none", page.quiet());
     }

@@ -56,7 +56,7 @@ final class TapeLines {
   private void line(TapeMark t, Vector3f at) {
     Vector3f a = pane.pixel(t.from());
     Vector3f b = pane.pixel(t.to());
-    page.canvas.dimension(a.x, a.y, b.x, b.y, page.theme.glow());
+    page.canvas.dimension(a.x, a.y, b.x, b.y, page.theme.tape());
     keepLine(a, b);
     // The tape may end beside the axis; the last bit is dashed.
     if (b.distance(at.x, at.y, b.z) > 4) {
@@ -67,7 +67,7 @@ final class TapeLines {
               at.x,
               at.y,
               1.4f * page.canvas.scale(),
-              Rgb.with(page.theme.glow(), 0.8),
+              Rgb.with(page.theme.tape(), 0.8),
               5 * page.canvas.scale(),
               4 * page.canvas.scale()));
     }
@@ -97,7 +97,7 @@ final class TapeLines {
     float h = strong * 1.3f + words.size() * line + page.size() * 0.2f;
     float pad = page.size() * 0.4f;
     Area to = placer.beside((a.x + b.x) / 2, (a.y + b.y) / 2, w + 2 * pad, h, 4 * c.scale());
-    c.leader((a.x + b.x) / 2, (a.y + b.y) / 2, to, page.theme.glow());
+    c.leader((a.x + b.x) / 2, (a.y + b.y) / 2, to, page.theme.tape());
     c.add(
         new Mark.Slab(
             to.x(),

@@ -8,7 +8,9 @@ uniform float additive;
 out vec4 shown;
 void main() {
   vec3 t = abs(local) / max(halves, vec3(1e-6));
-  vec3 fall = vec3(1.0) - pow(min(t, vec3(1.0)), vec3(5.0));
+  vec3 near = min(t, vec3(1.0));
+  vec3 square = near * near;
+  vec3 fall = vec3(1.0) - square * square * near;
   vec3 onFace = vec3(1.0) - step(vec3(0.9995), t);
   vec3 soft = mix(vec3(1.0), 0.35 + 0.65 * fall, onFace);
   float much = colour.a * soft.x * soft.y * soft.z;

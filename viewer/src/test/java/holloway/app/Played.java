@@ -56,7 +56,7 @@ final class Played implements AutoCloseable {
     return isThere("Xvfb") && isThere("xdotool");
   }
 
-  private static boolean isThere(String program) {
+  static boolean isThere(String program) {
     String path = System.getenv("PATH");
     return path != null
         && List.of(path.split(java.io.File.pathSeparator)).stream()
@@ -105,6 +105,18 @@ final class Played implements AutoCloseable {
 
   void click(int x, int y) throws IOException, InterruptedException {
     tool(List.of("mousemove", String.valueOf(x), String.valueOf(y), "sleep", "0.2", "click", "1"));
+  }
+
+  /** Presses, draws along in a few steps and lets go. */
+  void drag(int x, int y, int toX, int toY) throws IOException, InterruptedException {
+    List<String> all = new ArrayList<>(List.of("mousemove", "" + x, "" + y, "mousedown", "1"));
+    for (int i = 1; i <= 6; i++) {
+      String nx = String.valueOf(x + (toX - x) * i / 6);
+      String ny = String.valueOf(y + (toY - y) * i / 6);
+      all.addAll(List.of("sleep", "0.05", "mousemove", nx, ny));
+    }
+    all.addAll(List.of("mouseup", "1"));
+    tool(all);
   }
 
   private void tool(List<String> args) throws IOException, InterruptedException {

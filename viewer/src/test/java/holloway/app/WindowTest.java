@@ -35,6 +35,7 @@ final class WindowTest {
       forbidAndUndo(w, first);
       walk(w);
       nothingIsDrawnWhileNothingChanges(w);
+      samplesAreSavedWhileTheEyeMoves(w);
       String banned = save(w, house, text);
       reload(w, house, text, banned);
       w.keys("q");
@@ -124,6 +125,26 @@ final class WindowTest {
     JsonNode after = w.until("dusk again", s -> !s.get("light").asBoolean());
     long frames = after.get("frame").asLong() - before.get("frame").asLong();
     assertTrue(frames <= 2, frames + " frames while nothing changed");
+    long houses = after.get("houses").asLong() - before.get("houses").asLong();
+    assertEquals(1, houses, "the house is drawn for the change and for nothing else");
+  }
+
+  /** Drawn along with the button held, then let go: one frame more, with all its samples. */
+  private static void samplesAreSavedWhileTheEyeMoves(Played w) throws Exception {
+    JsonNode before = w.now();
+    assertTrue(before.get("samples").asInt() > 1, before::toString);
+    w.drag(500, 300, 560, 330);
+    JsonNode moving = w.until("one sample a pixel", s -> s.get("samples").asInt() == 1);
+    JsonNode rest =
+        w.until("all samples", s -> s.get("samples").asInt() == before.get("samples").asInt());
+    assertTrue(rest.get("houses").asLong() > moving.get("houses").asLong());
+    Thread.sleep(1500);
+    w.keys("d");
+    JsonNode after = w.until("the light ground", s -> s.get("light").asBoolean());
+    long drawn = after.get("houses").asLong() - rest.get("houses").asLong();
+    assertEquals(1, drawn, "times that the house was drawn since it rests");
+    w.keys("d");
+    w.until("dusk", s -> !s.get("light").asBoolean());
   }
 
   /** Forbids the first hole of the list and saves; gives its id. */

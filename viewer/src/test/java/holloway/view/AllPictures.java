@@ -2,19 +2,23 @@ package holloway.view;
 
 import holloway.gl.Offscreen;
 import holloway.look.Theme;
-import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
+import holloway.pipeline.Thoroughness;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
-/** Draws every picture of a house into a folder, to be looked at. */
+/** Draws every picture of a house, planned at quick effort, into a folder, to be looked at. */
 public final class AllPictures {
   private AllPictures() {}
 
   /** House file, folder, width, height, and a word: light or dusk. */
   public static void main(String[] args) throws Exception {
-    LiveHouse live = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
-    Pictures p = new Pictures(live.drawn(live.judged()));
+    PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+    Pipeline pipeline = new Pipeline(Progress.SILENT);
+    Pictures p = new Pictures(pipeline.pack(Path.of(args[0]), quick).house().orElseThrow());
     Path to = Files.createDirectories(Path.of(args[1]));
     Theme theme = args[4].equals("light") ? Theme.LIGHT : Theme.DUSK;
     try (Offscreen draws = Offscreen.open()) {

@@ -5,26 +5,30 @@ import holloway.look.Bodies;
 import holloway.look.Pane;
 import holloway.look.Sheet;
 import holloway.look.Theme;
-import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
+import holloway.pipeline.Thoroughness;
 import holloway.session.Shown;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How long one frame takes against as many bare boxes, in one run: printed, for DEVELOPERS.md. The
  * house is drawn as the window draws it at first: finishes as a veil, hollows lit, cables twice.
  */
 public final class Frames {
-  private static final int ROUNDS = 15;
+  private static final int ROUNDS = 9;
 
   private Frames() {}
 
   /** The house file. */
   public static void main(String[] args) {
-    LiveHouse live = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
-    Model m = new Pictures(live.drawn(live.judged())).model();
+    PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+    Pipeline pipeline = new Pipeline(Progress.SILENT);
+    Model m = new Pictures(pipeline.pack(Path.of(args[0]), quick).house().orElseThrow()).model();
     Bodies house =
         new Painted(m, Theme.DUSK)
             .solid(p -> !p.isSkin())
@@ -33,6 +37,15 @@ public final class Frames {
             .cables(c -> true, Shown.FIRST.fat())
             .bodies();
     Bodies bare = new Painted(m, Theme.DUSK).solid(p -> true).bodies();
+    Bodies noVeil = new Painted(m, Theme.DUSK).solid(p -> !p.isSkin()).bodies();
+    Bodies noTubes =
+        new Painted(m, Theme.DUSK).solid(p -> !p.isSkin()).veiled(Piece::isSkin).bodies();
+    Bodies noGlow =
+        new Painted(m, Theme.DUSK)
+            .solid(p -> !p.isSkin())
+            .veiled(Piece::isSkin)
+            .cables(c -> true, 1)
+            .bodies();
     try (Offscreen draws = Offscreen.open()) {
       System.out.println(draws.driver() + "; " + m.pieces().size() + " pieces");
       double[] a = new double[ROUNDS];
@@ -45,6 +58,14 @@ public final class Frames {
       Arrays.sort(b);
       double ha = a[ROUNDS / 2];
       double hb = b[ROUNDS / 2];
+      for (Bodies part : List.of(noVeil, noTubes, noGlow)) {
+        double[] c = new double[ROUNDS];
+        for (int i = 0; i < ROUNDS; i++) {
+          c[i] = millis(draws, m, part);
+        }
+        Arrays.sort(c);
+        System.out.printf("part %.0f%n", c[ROUNDS / 2]);
+      }
       System.out.printf("house %.0f ms, bare %.0f ms, ratio %.2f%n", ha, hb, ha / hb);
     }
   }

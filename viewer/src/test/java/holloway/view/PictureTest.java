@@ -122,7 +122,7 @@ final class PictureTest {
 
   @Test
   void aCableIsSeenBesideAnotherOnTheSameWay() {
-    List<Bundles.Laid> laid = Bundles.of(pictures.model().cables());
+    List<Cable> laid = pictures.model().cables();
     for (int a = 0; a < laid.size(); a++) {
       for (int b = 0; b < a; b++) {
         assertTrue(!overlap(laid.get(a), laid.get(b)), "cables " + b + " and " + a);
@@ -131,15 +131,15 @@ final class PictureTest {
   }
 
   /** Whether two drawn lines share a stretch and the side they are moved to there. */
-  private static boolean overlap(Bundles.Laid a, Bundles.Laid b) {
-    for (int i = 0; i + 1 < a.points().size(); i++) {
-      for (int k = 0; k + 1 < b.points().size(); k++) {
+  private static boolean overlap(Cable a, Cable b) {
+    for (int i = 0; i + 1 < a.lane().size(); i++) {
+      for (int k = 0; k + 1 < b.lane().size(); k++) {
         boolean same =
-            a.points().get(i).distance(b.points().get(k)) < 1e-4
-                    && a.points().get(i + 1).distance(b.points().get(k + 1)) < 1e-4
-                || a.points().get(i).distance(b.points().get(k + 1)) < 1e-4
-                    && a.points().get(i + 1).distance(b.points().get(k)) < 1e-4;
-        boolean far = a.points().get(i).distance(a.points().get(i + 1)) > 0.05;
+            a.lane().get(i).distance(b.lane().get(k)) < 1e-4
+                    && a.lane().get(i + 1).distance(b.lane().get(k + 1)) < 1e-4
+                || a.lane().get(i).distance(b.lane().get(k + 1)) < 1e-4
+                    && a.lane().get(i + 1).distance(b.lane().get(k)) < 1e-4;
+        boolean far = a.lane().get(i).distance(a.lane().get(i + 1)) > 0.05;
         if (same
             && far
             && a.fan().get(i).distance(b.fan().get(k)) < 0.5

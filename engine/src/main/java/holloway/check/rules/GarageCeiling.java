@@ -19,7 +19,7 @@ final class GarageCeiling implements PlanRule {
 
   @Override
   public String about() {
-    return "A hole or patch in the ceiling of a garage that has a room above it: board of that kind"
+    return "A hole in the ceiling of a garage that has a room above it: board of that kind"
         + " goes back, and the hole is sealed.";
   }
 

@@ -22,7 +22,7 @@ final class IndoorCableOutside implements PlanRule {
   @Override
   public String about() {
     return "An indoor cable that runs along the outside of the house is bought in an outdoor, sunlight"
-        + "-resistant kind instead; how far that may go on indoors is the local code's word.";
+        + "-resistant jacket instead; how far that may go on indoors is the local code's word.";
   }
 
   @Override
@@ -34,17 +34,11 @@ final class IndoorCableOutside implements PlanRule {
   @Override
   public List<Finding> find(Finished finished) {
     List<Finding> out = new ArrayList<>();
-    for (Plan.PlannedRun run : finished.plan().runs()) {
-      double metres = 0;
-      Plan.PlanStep first = null;
-      for (Plan.PlanStep s : run.steps()) {
-        boolean outside = s.hollow().filter(HollowKind.OUTSIDE_FACE.word()::equals).isPresent();
-        first = outside && first == null ? s : first;
-        metres += outside ? s.m() : 0;
-      }
-      boolean outdoor = Cable.find(run.cable()).map(Cable::outdoor).orElse(false);
-      if (first != null && !outdoor && metres > 0.3) {
-        out.add(finding(run, metres, first));
+    for (Legs r : Legs.of(finished.plan())) {
+      double metres = r.metresIn(HollowKind.OUTSIDE_FACE);
+      boolean outdoor = r.cable().map(Cable::outdoor).orElse(false);
+      if (!outdoor && metres > 0.3) {
+        out.add(finding(r.run(), metres, r.in(HollowKind.OUTSIDE_FACE).get(0)));
       }
     }
     return out;
@@ -61,7 +55,7 @@ final class IndoorCableOutside implements PlanRule {
                 .formatted(run.id(), Legs.metres(metres), run.cable()),
             Legs.metres(metres),
             Legs.metres(0.3),
-            "Buy an outdoor, sunlight-resistant cable of that category for this run; if it is not"
+            "Buy it in an outdoor, sunlight-resistant jacket, as the shopping list has it; if it is not"
                 + " also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
                 + " where it enters. The local code decides."));
   }

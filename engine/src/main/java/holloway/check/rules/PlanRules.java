@@ -32,6 +32,7 @@ public final class PlanRules {
           new BoxesBackToBack(),
           new PlateOverHalf(),
           new GarageCeiling(),
+          new GaragePatch(),
           new ReturnAir(),
           new RiserCable(),
           new OutdoorCableIndoors(),
@@ -53,7 +54,8 @@ public final class PlanRules {
           new OldPaint(),
           new OldWiring(),
           new FindTheStudFirst(),
-          new OwnRules());
+          new OwnRules(),
+          new OwnRuleBroken());
 
   private PlanRules() {}
 

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A3-1: how far 10GBASE-T goes on Cat 6. */
+/** A3-1, A3-5: how far 10GBASE-T goes on Cat 6, and what Cat 5e carries of 5GBASE-T. */
 final class TenGigabitReach implements PlanRule {
   @Override
   public String id() {
@@ -18,7 +18,8 @@ final class TenGigabitReach implements PlanRule {
   @Override
   public String about() {
     return "A Cat 6 cable too long for 10GBASE-T to be expected on it. Where a slower speed"
-        + " is stated (job: speed) there is nothing to do; where 10 Gbit/s are, Cat 5e is told too.";
+        + " is stated (job: speed) there is nothing to do; where 5 or 10 Gbit/s are, Cat 5e is told"
+        + " too.";
   }
 
   @Override
@@ -29,6 +30,12 @@ final class TenGigabitReach implements PlanRule {
   @Override
   public List<Finding> find(Finished finished) {
     Optional<Job.Speed> asked = finished.job().speed();
+    if (asked.filter(s -> s == Job.Speed.G5).isPresent()) {
+      return Legs.of(finished.plan()).stream()
+          .filter(r -> r.run().cable().equals("cat5e"))
+          .map(this::leaks)
+          .toList();
+    }
     if (asked.filter(s -> s != Job.Speed.G10).isPresent()) {
       return List.of();
     }
@@ -65,6 +72,21 @@ final class TenGigabitReach implements PlanRule {
                 ? "10 Gbit/s are asked of it: pull Cat 6A or fibre."
                 : "If 10 Gbit/s are wanted there, pull Cat 6A or fibre; slower links are not"
                     + " touched. No speed is stated (job: speed)."));
+  }
+
+  private Finding leaks(Legs r) {
+    return say(
+        Severity.STANDARD,
+        r.place(),
+        "IEEE 802.3bz; TIA TSB-5021",
+        false,
+        new Said(
+            r.run().id()
+                + " is Cat 5e, and 5 Gbit/s are asked of it: that hangs on what the cables beside it"
+                + " leak.",
+            "Cat 5e",
+            "Cat 6 or better to 100 m",
+            "Pull Cat 6; or count on 2.5 Gbit/s, which Cat 5e carries to 100 m."));
   }
 
   private Finding notMade(Legs r) {

@@ -10,15 +10,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
+import holloway.finding.Severity;
+import holloway.hollow.AccessPlace;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.house.Conduit;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
+import holloway.pack.GermanWords;
+import holloway.units.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -26,6 +33,21 @@ import org.junit.jupiter.api.Test;
 class EveryRuleTest {
   /** What is found of the rule in a house over its limit, and in one at it. */
   private record Houses(List<Finding> over, List<Finding> at) {}
+
+  /** What toy houses call their outlets, tubes and rooms. */
+  private static final Set<String> NAMES =
+      Set.of(
+          "desk",
+          "cat6",
+          "tube",
+          "yard",
+          "hall",
+          "main",
+          "attic",
+          "shop",
+          "roof",
+          "outdoor-cat6",
+          "om4");
 
   private final Map<String, Houses> cases = new TreeMap<>();
 
@@ -50,6 +72,8 @@ class EveryRuleTest {
       h.over().forEach(EveryRuleTest::assertFull);
     }
     assertEquals(PlanRules.all().size(), cases.size());
+    List<Finding> all = cases.values().stream().flatMap(h -> h.over().stream()).toList();
+    assertEquals(Set.of(), GermanWords.unsaid(all, NAMES));
   }
 
   /** What was measured, the limit and what to do stand apart, and the text ends with the last. */
@@ -85,6 +109,8 @@ class EveryRuleTest {
             .find("outdoor-cat6", 30));
     // the US pack's own third is not looser than itself
     rule("own-rules", own(0.34), own(1.0 / 3));
+    // the toy's hole through the west top plate is of 13 mm
+    rule("own-rule-broken", ownBore(12), ownBore(13));
     rule(
         "return-air",
         toy()
@@ -146,6 +172,16 @@ class EveryRuleTest {
     return toy().rules(RuleKey.JOIST_HOLE, share, "fraction").find("cat6", 12);
   }
 
+  private static List<Finding> ownBore(long widest) {
+    return toy()
+        .own(
+            new OwnRule.Bore(
+                new OwnRule.Words("local rules of B: 4.6", Severity.LAW, Optional.empty()),
+                Set.of(OwnRule.Part.TOP_PLATE),
+                Length.mm(widest)))
+        .find("cat6", 12);
+  }
+
   private static List<Finding> link(double depth, String cable) {
     return toy()
         .link(Conduit.Kind.TUBE, depth)
@@ -188,10 +224,19 @@ class EveryRuleTest {
         "garage-ceiling",
         toy().garage().ceilingBored(1999).find("cat6", 12),
         toy().garage().ceilingBored(2001).find("cat6", 12));
+    // the east wall parts the garage from the house, the west one does not
+    rule("garage-patch", patch("east/bay-800"), patch("west/bay-800"));
     rule(
         "bond-at-entrance",
         toy().feed().find("outdoor-cat6", 12),
         toy().feed().find("outdoor-fibre", 12));
+  }
+
+  private static List<Finding> patch(String bay) {
+    return toy()
+        .garage()
+        .patched(AccessPlace.Kind.WALL_PATCH, bay, at(4057, 1000, 400))
+        .find("cat6", 12);
   }
 
   private static List<Finding> besidePower(long from) {

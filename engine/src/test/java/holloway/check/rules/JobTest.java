@@ -45,6 +45,12 @@ class JobTest {
     Finding five = of("ten-gigabit-reach", toy().job(speed(Job.Speed.G10)).find("cat5e", 5)).get(0);
     assertEquals(Severity.STANDARD, five.severity());
     assertTrue(five.broken());
+    // IEEE 802.3bz, TSB-5021: 5GBASE-T on Cat 5e hangs on alien crosstalk; 2.5GBASE-T does not
+    Finding leaks = of("ten-gigabit-reach", toy().job(speed(Job.Speed.G5)).find("cat5e", 5)).get(0);
+    assertTrue(leaks.limit().startsWith("Cat 6 or better to "), leaks.limit());
+    assertTrue(!leaks.broken() && leaks.source().contains("TSB-5021"), leaks.toString());
+    assertEquals(
+        0, of("ten-gigabit-reach", toy().job(speed(Job.Speed.G2_5)).find("cat5e", 5)).size());
   }
 
   @Test

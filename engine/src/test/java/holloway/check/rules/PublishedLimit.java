@@ -1,6 +1,7 @@
 package holloway.check.rules;
 
 import holloway.catalog.Cable;
+import holloway.catalog.Fit;
 import holloway.limits.CablingFigures;
 import holloway.limits.Capstan;
 import holloway.limits.EntryFigures;
@@ -16,6 +17,8 @@ import holloway.limits.SignalFigures;
 import holloway.limits.TimberFigures;
 import holloway.limits.TubeFill;
 import holloway.limits.WiringFigures;
+import holloway.plan.Plan;
+import holloway.takeoff.CutLength;
 import holloway.units.Length;
 import java.util.Collections;
 import java.util.List;
@@ -32,6 +35,11 @@ record PublishedLimit(String kind, String args) {
       case "least" -> x >= figure(arg(0)).value();
       case "newtons" -> x <= figure(arg(0)).value() * Capstan.POUND;
       case "tube", "area", "fill" -> tube(x);
+      case "hole" -> hole((int) x);
+      case "slack" -> x <= slack() + 1e-9;
+      case "jacket" -> x <= Cable.get(arg(0)).outside().toMm();
+      case "straight" ->
+          x <= new Capstan(number(0), number(1)).straight(0, number(2), number(3)) + 1e-9;
       case "source", "device", "watts", "volts", "source-volts", "amperes", "lost", "loop" ->
           power(x);
       case "outlet-cord", "cords", "added", "hot", "loss" -> signal(x);
@@ -51,6 +59,19 @@ record PublishedLimit(String kind, String args) {
       case "area" -> x <= TubeFill.limit(3, false) * Math.PI / 4 * id * id;
       default -> x <= TubeFill.limit((int) number(0), yes(1));
     };
+  }
+
+  private boolean hole(int cables) {
+    Length od = inches(number(0));
+    Cable one = new Cable("plain", od, od, Length.ZERO, false, false, false, "the row's");
+    return Fit.fits(Collections.nCopies(cables, one), inches(number(1)).toMm());
+  }
+
+  /** Metres kept at an end of a run from the cabinet to a desk. */
+  private double slack() {
+    CutLength cut =
+        CutLength.of(new Plan.PlannedRun("r", "cabinet", "desk", arg(1), 10, 10, List.of()));
+    return arg(0).equals("cabinet") ? cut.slackFromM() : cut.slackToM();
   }
 
   private boolean power(double x) {
@@ -91,7 +112,7 @@ record PublishedLimit(String kind, String args) {
   }
 
   private boolean us(double x) {
-    Length size = kind.equals("open-power") ? Length.ZERO : inches(number(0));
+    Length size = args.isEmpty() ? Length.ZERO : inches(number(0));
     return switch (kind) {
       case "joist-us" -> joist(US, size, inches(x), RulePack.centredEdge(size, inches(x)), 0.3);
       case "joist-us-edge" -> joist(US, size, inches(number(1)), inches(x), 0.3);
@@ -100,6 +121,16 @@ record PublishedLimit(String kind, String args) {
               .allowed();
       case "stud-us-edge" -> US.studBore(size, inches(number(1)), inches(x), true, false).allowed();
       case "plate-us" -> US.plateBore(size, inches(x), true).allowed();
+      case "i-joist" ->
+          US.joistBore(
+                  inches(9.5),
+                  inches(x),
+                  RulePack.centredEdge(inches(9.5), inches(x)),
+                  RulePack.centredEdge(inches(9.5), inches(x)),
+                  SPAN,
+                  SPAN,
+                  MemberMake.I_JOIST)
+              .allowed();
       case "unplated" -> !US.needsNailPlate(size, inches(x));
       case "open-power" ->
           US.fromPower(inches(x), PowerWiring.OPEN_CONDUCTORS, Length.ZERO).allowed();
@@ -142,7 +173,7 @@ record PublishedLimit(String kind, String args) {
     return arg(i).equals("yes");
   }
 
-  private static Figure figure(String name) {
+  static Figure figure(String name) {
     for (Class<?> sheet :
         List.of(
             CablingFigures.class,

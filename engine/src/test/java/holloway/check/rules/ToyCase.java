@@ -10,11 +10,13 @@ import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
+import holloway.hollow.AccessPlace;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.house.Conduit;
 import holloway.house.Fill;
+import holloway.house.Lining;
 import holloway.house.Roof;
 import holloway.house.RulePlace;
 import holloway.house.Side;
@@ -22,6 +24,7 @@ import holloway.house.Thing;
 import holloway.house.Where;
 import holloway.limits.Figure;
 import holloway.limits.LocalRules;
+import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.plan.Plan;
 import holloway.request.Job;
@@ -45,6 +48,7 @@ final class ToyCase {
   private int outletHeight = 400;
   private final List<Hollow> hollows = new ArrayList<>();
   private final List<Member> members = new ArrayList<>();
+  private final List<Plan.PlannedWork> cut = new ArrayList<>();
 
   static ToyCase toy() {
     return new ToyCase();
@@ -60,6 +64,12 @@ final class ToyCase {
     Figure f = LocalRules.figure("Brookfield", key, value, unit, "by-law 1");
     LocalRules.Stated one = new LocalRules.Stated(f, Optional.of(Severity.STANDARD));
     stated.rules = new LocalRules("Brookfield", "rules.yaml", "us", Map.of(key, one));
+    return this;
+  }
+
+  /** A rule file based on the US pack that states this rule and no figure. */
+  ToyCase own(OwnRule rule) {
+    stated.rules = new LocalRules("Brookfield", "rules.yaml", "us", Map.of(), List.of(rule));
     return this;
   }
 
@@ -166,6 +176,21 @@ final class ToyCase {
     return this;
   }
 
+  /** A patch that the plan cuts from the shop into the bay or space behind. */
+  ToyCase patched(AccessPlace.Kind kind, String hollow, Point3 at) {
+    String id = hollow + "/patch";
+    stated.accesses.add(new AccessPlace(id, hollow, at, "shop", kind, Lining.BOARD));
+    cut.add(new Plan.PlannedWork(id, "patch", 45, 1, 1, ""));
+    return this;
+  }
+
+  /** A room over the shop from that x on. */
+  ToyCase roomAbove(long fromX) {
+    stated.rooms.add(
+        ToyWalls.room("bonus", Polygon2.rectangle(fromX * MM, 0, 9000 * MM, 3000 * MM), 2650 * MM));
+    return this;
+  }
+
   /** The ceiling of the shop bored at 2000, 1500; a room over it from that x on. */
   ToyCase ceilingBored(long roomFromX) {
     members.add(
@@ -176,9 +201,7 @@ final class ToyCase {
             new Box(0, 4000 * MM, 0, 3000 * MM, 2387 * MM, 2400 * MM),
             "shop",
             false));
-    stated.rooms.add(
-        ToyWalls.room(
-            "bonus", Polygon2.rectangle(roomFromX * MM, 0, 9000 * MM, 3000 * MM), 2650 * MM));
+    roomAbove(roomFromX);
     run.crossing("shop/ceiling/2000", false, List.of("shop/ceiling"));
     return this;
   }
@@ -228,11 +251,17 @@ final class ToyCase {
             runs,
             made,
             List.of(),
-            good.works(),
+            works(good),
             List.of(),
             List.of(),
             good.survey());
     return PlanRules.find(plan, stated.house(members, hollows, run.sites()), request(cable));
+  }
+
+  private List<Plan.PlannedWork> works(Plan good) {
+    List<Plan.PlannedWork> out = new ArrayList<>(good.works());
+    out.addAll(cut);
+    return out;
   }
 
   private Request request(String cable) {

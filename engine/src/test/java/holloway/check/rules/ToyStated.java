@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.check.ToyHouse;
 import holloway.framing.Framed;
 import holloway.framing.Member;
+import holloway.hollow.AccessPlace;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
@@ -41,6 +42,7 @@ final class ToyStated {
   private final List<Conduit> conduits = new ArrayList<>();
   private final List<Obstacle> obstacles = new ArrayList<>();
   private final List<Roof> roofs = new ArrayList<>();
+  final List<AccessPlace> accesses = new ArrayList<>();
 
   void thing(Thing.Kind kind, Side side, long south, long height) {
     things.add(
@@ -163,6 +165,11 @@ final class ToyStated {
     List<Site> crossings = new ArrayList<>(base.sites());
     crossings.addAll(sites);
     return new HollowHouse(
-        new Framed(placed, solid, List.of(), List.of()), all, crossings, base.stands(), List.of());
+        new Framed(placed, solid, List.of(), List.of()),
+        all,
+        crossings,
+        base.stands(),
+        accesses,
+        List.of());
   }
 }

@@ -1,0 +1,104 @@
+package holloway.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.pipeline.Answers;
+import holloway.pipeline.Pipeline;
+import holloway.pipeline.PlanSettings;
+import holloway.pipeline.Progress;
+import holloway.pipeline.Thoroughness;
+import holloway.report.Ink;
+import holloway.report.Sheet;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * No English sentence is left on a German page. The house of {@code start} always; {@code
+ * -Dholloway.samples=all} looks at every sample.
+ */
+class GermanPageTest {
+  private static final Pattern NODE = Pattern.compile(">([^<>]+)<");
+
+  /** Spelled the same in both languages. */
+  private static final Set<String> SAME =
+      Set.of(
+          "N", "min", "h", "m", "mm", "orange", "Pin", "Person", "T568A", "T568B", "sha", "item",
+          "Table");
+
+  static List<String> samples() {
+    return "all".equals(System.getProperty("holloway.samples"))
+        ? List.of("plumb-corner", "alder-lane", "tin-street", "quince-ranch", "wren-hollow")
+        : List.of("first house");
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everySentenceIsGerman(String sample) {
+    PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+    Path file = Path.of("..", "samples", sample + ".yaml");
+    Answers.Packed p =
+        sample.equals("first house")
+            ? PackedHouse.get()
+            : new Pipeline(Progress.SILENT).pack(file, quick);
+    Answers.Planned a = p.planned();
+    Sheet sheet =
+        new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
+    Spoken german = Spoken.of(sheet, Language.GERMAN);
+    List<String> said = nodes(page(sheet, p, german));
+    Set<String> english = new TreeSet<>(nodes(page(sheet, p, Spoken.of(sheet, Language.ENGLISH))));
+    assertEquals(Set.of(), german.missed());
+    assertTrue(said.size() > 300, said.size() + " pieces of text");
+    Set<String> own = OwnNames.of(sheet);
+    Set<String> left = new TreeSet<>();
+    said.stream().filter(s -> english.contains(s) && !isSame(s, own)).forEach(left::add);
+    assertEquals(Set.of(), left, "the same in both languages");
+  }
+
+  private static String page(Sheet sheet, Answers.Packed p, Spoken spoken) {
+    Drawings drawings = Drawings.of(sheet, p.views(), spoken);
+    Seen none = Seen.of(sheet.plan(), Pictures.none(""));
+    return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings, none), PaperSize.A4);
+  }
+
+  private static List<String> nodes(String page) {
+    String text = page.replaceAll("(?s)<style>.*?</style>|<style[ >].*?</style>", "");
+    List<String> out = new ArrayList<>();
+    for (MatchResult m : NODE.matcher(text).results().toList()) {
+      String node = m.group(1).replace("&#x27;", "'").replace("&amp;", "&").strip();
+      if (node.matches("(?s).*\\p{L}.*")) {
+        out.add(node);
+      }
+    }
+    return out;
+  }
+
+  /** Names, numbers, clauses and letters only. */
+  private static boolean isSame(String node, Set<String> own) {
+    String rest = node;
+    for (String name : own.stream().sorted((x, y) -> y.length() - x.length()).toList()) {
+      rest = rest.replace(name, " ");
+    }
+    rest = rest.replaceAll("\\([0-9a-f]{64}\\)|[\\w-]+\\.yaml", " ");
+    for (String word : rest.split("[^\\p{L}\\d/.-]+")) {
+      boolean cited = word.matches("[A-Z0-9][A-Z0-9./-]*.*") && word.matches(".*\\d.*|[A-Z]{2,}");
+      boolean piece = own.stream().anyMatch(n -> List.of(n.split(" ")).contains(word));
+      if (word.matches(".*\\p{L}.*")
+          && !cited
+          && !piece
+          && !SAME.contains(word)
+          && word.length() > 2) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,117 @@
+package holloway.view;
+
+import holloway.plan.Plan;
+import holloway.report.SeenWords;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What differs between two plans for one house, in numbers and by name. */
+public final class TwoWays {
+  private static final double LEAST = 0.05;
+
+  private final Plan first;
+  private final Plan second;
+  private final SeenWords words;
+
+  /**
+   * One number of both plans.
+   *
+   * @param more how much more the second has, less with a minus; "the same" where nothing differs
+   */
+  public record Row(String name, String first, String second, String more) {}
+
+  public TwoWays(Plan first, Plan second, SeenWords words) {
+    this.first = first;
+    this.second = second;
+    this.words = words;
+  }
+
+  public List<Row> rows() {
+    Plan.Totals a = first.totals();
+    Plan.Totals b = second.totals();
+    List<Row> out = new ArrayList<>();
+    out.add(
+        new Row(
+            "work",
+            words.minutes(a.minutes()),
+            words.minutes(b.minutes()),
+            more(b.minutes() - a.minutes(), words::minutes)));
+    out.add(count("holes", a.holes(), b.holes()));
+    out.add(count("patches", a.patches(), b.patches()));
+    out.add(length("way of all runs", a.routeM(), b.routeM()));
+    out.add(length("cable to cut", a.cableM(), b.cableM()));
+    if (a.visibleM() + b.visibleM() > LEAST) {
+      out.add(length("in sight", a.visibleM(), b.visibleM()));
+    }
+    Optional<Double> priceA = a.money();
+    Optional<Double> priceB = b.money();
+    if (priceA.isPresent() && priceB.isPresent()) {
+      String unit = " " + a.currency();
+      out.add(
+          new Row(
+              "to buy",
+              Math.round(priceA.get()) + unit,
+              Math.round(priceB.get()) + unit,
+              more(priceB.get() - priceA.get(), m -> Math.round(m) + unit)));
+    }
+    if (first.unrouted().size() + second.unrouted().size() > 0) {
+      out.add(count("runs without a route", first.unrouted().size(), second.unrouted().size()));
+    }
+    return out;
+  }
+
+  private Row length(String name, double a, double b) {
+    return new Row(name, words.cable(a), words.cable(b), more(b - a, words::cable));
+  }
+
+  private static Row count(String name, int a, int b) {
+    return new Row(name, "" + a, "" + b, more(b - a, x -> "" + Math.round(x)));
+  }
+
+  private static String more(double by, java.util.function.DoubleFunction<String> say) {
+    if (Math.abs(by) < LEAST) {
+      return "the same";
+    }
+    return (by > 0 ? "+" : "\u2212") + say.apply(Math.abs(by));
+  }
+
+  /** Ids of the runs that lie elsewhere in the other plan, or in one plan only. */
+  public Set<String> runsThatDiffer() {
+    Map<String, List<String>> ways = new HashMap<>();
+    first.runs().forEach(r -> ways.put(r.id(), steps(r)));
+    Set<String> out = new TreeSet<>();
+    for (Plan.PlannedRun r : second.runs()) {
+      if (!steps(r).equals(ways.remove(r.id()))) {
+        out.add(r.id());
+      }
+    }
+    out.addAll(ways.keySet());
+    return out;
+  }
+
+  private static List<String> steps(Plan.PlannedRun r) {
+    return r.steps().stream().map(Plan.PlanStep::id).toList();
+  }
+
+  /** Ids of the holes that the first plan has and the second has not. */
+  public Set<String> onlyFirst() {
+    return only(first, second);
+  }
+
+  /** Ids of the holes that the second plan has and the first has not. */
+  public Set<String> onlySecond() {
+    return only(second, first);
+  }
+
+  private static Set<String> only(Plan a, Plan b) {
+    Set<String> out = new TreeSet<>();
+    a.holes().forEach(h -> out.add(h.id()));
+    b.holes().forEach(h -> out.remove(h.id()));
+    return out;
+  }
+}
