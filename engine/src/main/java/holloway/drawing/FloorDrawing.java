@@ -102,8 +102,7 @@ public final class FloorDrawing {
       UnitSystem system,
       UnaryOperator<String> words) {
     double type = plan.isPresent() ? Sheet.type(placed) : 1;
-    Sheet sheet =
-        new Sheet(placed, request, level, system, new Svg(), new Labels(), type, words);
+    Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels(), type, words);
     RoomNames rooms = new RoomNames(sheet);
     WallStrips walls = new WallStrips(sheet);
     Marks marks = new Marks(sheet);

@@ -85,7 +85,8 @@ record Sheet(
   /** A small label round a point, in the type of this sheet or, where that has no room, smaller. */
   boolean label(String kind, String text, double[] at, double first, double step) {
     for (double size : new double[] {SMALL * type, SMALL}) {
-      if (label(kind, text, size, Labels.around(text, at, size, first, step))) {
+      List<Rect> places = Labels.around(text, at, size, first, step * size / SMALL);
+      if (label(kind, text, size, places)) {
         return true;
       }
     }
