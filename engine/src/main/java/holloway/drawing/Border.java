@@ -23,15 +23,16 @@ final class Border {
     Svg svg = sheet.svg();
     svg.open("border");
     double right = Math.max(drawn.x1(), drawn.x0() + 9000);
-    double y = drawn.y1() + 500;
-    left("title", title(), drawn.x0(), y, 260);
-    left("note", sheet.words().apply(area()), drawn.x0(), y + 1.3 * LINE, Sheet.PLAIN);
+    double row = LINE * sheet.type();
+    double y = drawn.y1() + 240 + row;
+    left("title", title(), drawn.x0(), y, row);
+    left("note", sheet.words().apply(area()), drawn.x0(), y + 1.3 * row, sheet.plain());
     north(right - 350, y + 250);
     bar(right - 4000, y + 250);
-    double at = y + 3.2 * LINE;
-    for (String line : wrapped(said(), (right - drawn.x0()) / (Sheet.PLAIN * Labels.LETTER))) {
-      left("note", line, drawn.x0(), at, Sheet.PLAIN);
-      at += LINE;
+    double at = y + 3.2 * row;
+    for (String line : wrapped(said(), (right - drawn.x0()) / (sheet.plain() * Labels.LETTER))) {
+      left("note", line, drawn.x0(), at, sheet.plain());
+      at += row;
     }
     svg.close();
   }
@@ -113,7 +114,15 @@ final class Border {
     }
     for (int i = 0; i <= 3; i++) {
       String text = metric ? i + " m" : 3 * i + " ft";
-      sheet.svg().text("bar-word", text, x + i * unit, y - 110, Sheet.SMALL, false);
+      sheet
+          .svg()
+          .text(
+              "bar-word",
+              text,
+              x + i * unit,
+              y - 110 * sheet.type(),
+              Sheet.SMALL * sheet.type(),
+              false);
     }
   }
 }

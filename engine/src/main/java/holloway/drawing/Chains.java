@@ -83,7 +83,7 @@ final class Chains {
   }
 
   private void whole(Side side, long lo, long hi) {
-    dimension("whole", side, lo, hi, FIRST + STEP);
+    dimension("whole", side, lo, hi, FIRST + STEP * sheet.type());
   }
 
   private void dimension(String kind, Side side, long lo, long hi, double off) {
@@ -95,10 +95,10 @@ final class Chains {
     tick(b);
     String text = sheet.tape(hi - lo);
     boolean upright = !side.runsEastWest();
-    double lift = -Sheet.PLAIN * 0.8;
+    double lift = -sheet.plain() * 0.8;
     double x = (a[0] + b[0]) / 2 + (upright ? lift : 0);
     double y = (a[1] + b[1]) / 2 + (upright ? 0 : lift);
-    for (double size : new double[] {Sheet.PLAIN, Sheet.SMALL, 90, 70}) {
+    for (double size : new double[] {sheet.plain(), Sheet.PLAIN, Sheet.SMALL, 90, 70}) {
       Rect box = Labels.box(text, x, y, size, upright);
       double length = upright ? box.high() : box.wide();
       if (length <= (hi - lo) / 1e6 + 120 && sheet.labels().isFree(box)) {

@@ -101,7 +101,8 @@ public final class FloorDrawing {
       PlacedLevel level,
       UnitSystem system,
       UnaryOperator<String> words) {
-    Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels(), words);
+    double type = plan.isPresent() ? Sheet.type(placed) : 1;
+    Sheet sheet = new Sheet(placed, request, level, system, new Svg(), new Labels(), type, words);
     RoomNames rooms = new RoomNames(sheet);
     WallStrips walls = new WallStrips(sheet);
     Marks marks = new Marks(sheet);

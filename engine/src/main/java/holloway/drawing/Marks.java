@@ -86,7 +86,12 @@ final class Marks {
   }
 
   private void label(String text, double[] p, String room) {
-    within("wanted", text, Sheet.SMALL, room, Labels.around(text, p, Sheet.SMALL, 70, 70));
+    double large = Sheet.SMALL * sheet.type();
+    List<Rect> free =
+        Labels.around(text, p, large, 70, 70).stream().filter(r -> lies(room, r)).toList();
+    if (!sheet.label("wanted", text, large, free)) {
+      within("wanted", text, Sheet.SMALL, room, Labels.around(text, p, Sheet.SMALL, 70, 70));
+    }
   }
 
   private void letter(String text, double[] p, String room) {

@@ -48,17 +48,18 @@ final class PlannedRuns {
   /** The spaces that were drawn on this level each with its look, under the rest. */
   void legend() {
     Rect drawn = sheet.svg().reach();
-    double y = drawn.y1() + 260;
+    double t = sheet.type();
+    double y = drawn.y1() + 260 * t;
     sheet.svg().open("looks");
     for (String space : spaces) {
       double[] a = {drawn.x0(), y};
       sheet.svg().line(LegLooks.kind(space), a, new double[] {a[0] + 900, y});
       String said = sheet.words().apply("cable in: " + space);
-      sheet.svg().text("left note", said, a[0] + 1000, y, Sheet.PLAIN, false);
-      y += 260;
+      sheet.svg().text("left note", said, a[0] + 1000, y, sheet.plain(), false);
+      y += 260 * t;
     }
     String rest = "Ring: a hole, with its label. Small square: the cable goes up or down there.";
-    sheet.svg().text("left note", sheet.words().apply(rest), drawn.x0(), y, Sheet.PLAIN, false);
+    sheet.svg().text("left note", sheet.words().apply(rest), drawn.x0(), y, sheet.plain(), false);
     sheet.svg().close();
   }
 
@@ -98,8 +99,7 @@ final class PlannedRuns {
   private void name(Plan.PlannedHole h) {
     if (isHere(h.at().plan(), h.at().z())) {
       double[] p = Svg.at(h.at().plan());
-      sheet.label(
-          "wanted", h.label(), Sheet.SMALL, Labels.around(h.label(), p, Sheet.SMALL, 40, 60));
+      sheet.label("wanted", h.label(), p, 40, 60);
     }
   }
 
@@ -111,7 +111,7 @@ final class PlannedRuns {
     }
     if (longest != null) {
       double[] mid = {(longest.a[0] + longest.b[0]) / 2, (longest.a[1] + longest.b[1]) / 2};
-      sheet.label("run", run, Sheet.SMALL, Labels.around(run, mid, Sheet.SMALL, 50, 80));
+      sheet.label("run", run, mid, 50, 80);
     }
   }
 

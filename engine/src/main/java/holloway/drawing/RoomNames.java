@@ -38,7 +38,7 @@ final class RoomNames {
             List.of(r.name(), wide + " x " + deep),
             List.of(r.name(), wide + " x", deep),
             broken(r.name(), wide, deep));
-    if (!name(r, forms, new double[] {Sheet.NAME, 180, Sheet.PLAIN, Sheet.SMALL, 100}, true)) {
+    if (!name(r, forms, sizes(), true)) {
       name(r, forms, new double[] {Sheet.SMALL, 100, 80, 60}, false);
     }
   }
@@ -134,5 +134,11 @@ final class RoomNames {
           .svg()
           .text(kind, lines.get(i), upright ? x + off : x, upright ? y : y + off, size, upright);
     }
+  }
+
+  /** Largest first. */
+  private double[] sizes() {
+    double t = sheet.type();
+    return new double[] {Sheet.NAME * t, 180 * t, Sheet.NAME, 180, Sheet.PLAIN, Sheet.SMALL, 100};
   }
 }

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 /**
  * One level while it is drawn.
  *
+ * @param type how many times as large as at 1:50 the type is: a large house is printed smaller
  * @param words puts a sentence of the legend into another language
  */
 record Sheet(
@@ -24,12 +25,31 @@ record Sheet(
     UnitSystem system,
     Svg svg,
     Labels labels,
+    double type,
     UnaryOperator<String> words) {
   /** Sizes of type, millimetres of the house; at 1:50 a fiftieth of it on paper. */
   static final double SMALL = 120;
 
   static final double PLAIN = 150;
   static final double NAME = 210;
+
+  /** The width of a house whose plain type is 2.7 mm high on a page, dimensions and all. */
+  private static final double PAGE = 10_000;
+
+  /** So that type can still be read when all rooms are printed on one page. */
+  static double type(Placed placed) {
+    Rect all =
+        Rect.of(
+            placed.rooms().stream()
+                .flatMap(r -> r.outline().corners().stream())
+                .map(Svg::at)
+                .toList());
+    return Math.max(1, (all.wide() + 3600) / PAGE);
+  }
+
+  double plain() {
+    return PLAIN * type;
+  }
 
   String tape(long nm) {
     return system.format(new Length(nm));
@@ -60,6 +80,17 @@ record Sheet(
   static double[] face(OnWall s, double off) {
     long nm = Math.round(off * 1e6);
     return of(s.wall(), s.s(), s.side() == 0 ? -nm : s.wall().thickness() + nm);
+  }
+
+  /** A small label round a point, in the type of this sheet or, where that has no room, smaller. */
+  boolean label(String kind, String text, double[] at, double first, double step) {
+    for (double size : new double[] {SMALL * type, SMALL}) {
+      List<Rect> places = Labels.around(text, at, size, first, step * size / SMALL);
+      if (label(kind, text, size, places)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Writes a label where it covers least; leaves it out rather than write over other text. */
