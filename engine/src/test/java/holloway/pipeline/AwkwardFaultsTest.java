@@ -1,7 +1,10 @@
 package holloway.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
 /** The smallest houses of what {@link AwkwardHousesTest} found wrong. */
@@ -29,5 +32,15 @@ class AwkwardFaultsTest {
               - { name: desk, in: den, wall: south, from: east 1 m, height: 400 mm, cables: [cat6] }
             """);
     assertEquals(0, house.plan().unrouted().size());
+  }
+
+  /** Corners of an angled wall lie closer in the attic than plain cutting of plans can tell. */
+  @Test
+  void anAtticOverAnAngledWall() throws Exception {
+    try (InputStream in =
+        AwkwardFaultsTest.class.getResourceAsStream("/holloway/awkward-attic.yaml")) {
+      String drawn = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(WrittenHouse.of(drawn).hollows().hollows().size() > 20);
+    }
   }
 }

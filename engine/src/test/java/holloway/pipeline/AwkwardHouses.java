@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is looked at in the plan of each awkward house. */
 final class AwkwardHouses {
@@ -50,11 +51,18 @@ final class AwkwardHouses {
     } catch (InputTrouble told) {
       return new Looked(told.lines(), List.of(), 0, 0);
     } catch (RuntimeException | AssertionError e) {
-      a.faults.add(e + " at " + List.of(e.getStackTrace()).subList(0, 3));
+      a.faults.add(e + " at " + ours(e));
       l = new Looked(List.of(), List.of(), 0, 0);
     }
     List<String> named = a.faults.stream().map(f -> "seed " + seed + ": " + f).toList();
     return new Looked(l.told, named, l.routed, l.holes);
+  }
+
+  private static List<StackTraceElement> ours(Throwable e) {
+    return Stream.of(e.getStackTrace())
+        .filter(t -> t.getClassName().startsWith("holloway"))
+        .limit(4)
+        .toList();
   }
 
   private Looked looked(Drawn drawn, boolean again) throws Exception {
