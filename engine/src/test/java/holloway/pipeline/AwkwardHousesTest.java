@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dholloway.seeds=N} takes the seeds 1 to N.
  */
 class AwkwardHousesTest {
-  private static final int SEEDS = Integer.getInteger("holloway.seeds", 8);
+  private static final int SEEDS = Integer.getInteger("holloway.seeds", 5);
 
   @TempDir Path folder;
 
