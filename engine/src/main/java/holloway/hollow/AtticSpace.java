@@ -109,7 +109,7 @@ final class AtticSpace {
   private Optional<Polygon2> area(Attic a, Polygon part) {
     return Spaces.largest(
         Neighbours.without(
-            framed, Spaces.grow(part, ARM_MM).intersection(a.outline().toJts()), a.chordTopZ()));
+            framed, Spaces.shared(Spaces.grow(part, ARM_MM), a.outline().toJts()), a.chordTopZ()));
   }
 
   /** A body that got into one attic goes on through openings of its size. */
@@ -210,7 +210,7 @@ final class AtticSpace {
     if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
       return Spaces.point(0, 0).buffer(0);
     }
-    Geometry region = Spaces.rectangle(x0, y0, x1, y1).intersection(a.outline().toJts());
+    Geometry region = Spaces.shared(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
     for (Member m : framed.members()) {
       boolean stands =
           (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))

@@ -33,7 +33,8 @@ final class BalloonJoin {
   }
 
   private static void joinWall(Framed framed, Wall lower, Map<String, List<Hollow>> perWall) {
-    List<Hollow> bays = perWall.get(lower.id());
+    // A wall whose studs are not ours to open (shared, or low) has no bays.
+    List<Hollow> bays = perWall.getOrDefault(lower.id(), List.of());
     List<Hollow> joined = new ArrayList<>();
     int away = new Away(framed.placed().house().layout()).alongU(lower.frame());
     List<Hollow> inOrder = bays.stream().sorted(order(away)).toList();

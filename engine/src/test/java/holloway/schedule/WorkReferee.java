@@ -16,7 +16,7 @@ import java.util.TreeSet;
  * Plays a schedule step by step against the plan alone: where each cable's end is, which holes are
  * bored, what is open, what lies in each hole, what each person has along. It believes no token.
  */
-final class WorkReferee {
+public final class WorkReferee {
   private final Plan plan;
   private final WorkSchedule schedule;
   private final List<String> faults = new ArrayList<>();
@@ -41,7 +41,8 @@ final class WorkReferee {
     plan.runs().forEach(r -> runs.put(r.id(), r));
   }
 
-  static List<String> faults(Plan plan, WorkSchedule schedule) {
+  /** What is wrong with the order of work; nothing where it can be done as written. */
+  public static List<String> faults(Plan plan, WorkSchedule schedule) {
     WorkReferee r = new WorkReferee(plan, schedule);
     r.play();
     return r.faults;

@@ -10,11 +10,11 @@ import java.util.regex.Pattern;
 /**
  * A house file with every length written in the other system: feet and inches as millimetres, which
  * is exact, and millimetres as decimals of an inch, as many as give the same nanometre again. Trade
- * names of timber (2x6) are names and stay; so do comments.
+ * names of timber and steel (2x6, steel 3-5/8 in) are names and stay; so do comments.
  */
 public final class Respelled {
   private static final Pattern LENGTH =
-      Pattern.compile("(?<![\\w.'\"/-])(" + LengthParser.PATTERN + ")(?![\\w'\"])");
+      Pattern.compile("(?<![\\w.'\"/-])(?<!steel )(" + LengthParser.PATTERN + ")(?![\\w'\"])");
 
   /** Twelve decimals of an inch are far finer than a nanometre. */
   private static final int DECIMALS = 12;
