@@ -112,7 +112,7 @@ class NarrowHoleTest {
       GraphBuilder b = new GraphBuilder();
       OptionalLong second = i % 2 == 0 ? noSecond() : OptionalLong.of(7);
       b.hole(List.of(new int[] {b.bore(100)}), steps, second);
-      Network net = new Network(b.build(), Profile.LEAST_WORK, Set.of());
+      Network net = new Network(b.build(), Profile.LEAST_WORK, Set.of(), List.of());
       int[] have = {random.nextInt(8), random.nextInt(3), 1 + random.nextInt(2)};
       holds(net, new Capacity(net, kinds), kinds, have);
     }
@@ -144,7 +144,7 @@ class NarrowHoleTest {
   void aFewSlimCablesDoNotMakeAHoleRoomy() {
     GraphBuilder b = new GraphBuilder();
     b.hole(List.of(new int[] {b.bore(100)}), List.of(new Step(32, 0)), noSecond());
-    Network net = new Network(b.build(), Profile.LEAST_WORK, Set.of());
+    Network net = new Network(b.build(), Profile.LEAST_WORK, Set.of(), List.of());
     List<Cable> all = new ArrayList<>();
     for (int i = 0; i < 20; i++) {
       all.add(Cable.get("cat6"));
