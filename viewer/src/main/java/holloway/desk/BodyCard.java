@@ -56,7 +56,7 @@ final class BodyCard {
     Space s = t.model().findSpace(id).orElseThrow();
     p.heading(s.kind().word());
     p.pair("part of", t.pictures.words().owner(s.owner()));
-    p.pair("clear inside", size(t, s.u(), s.v(), s.w()));
+    p.pair("clear", size(t, s.u(), s.v(), s.w()));
     p.pair("filled with", s.fill());
     if (s.runs().isEmpty()) {
       p.words("No run of the plan lies in it.");

@@ -77,11 +77,6 @@ public final class HouseDesk implements Session {
     return table;
   }
 
-  /** Looks from elsewhere, for tests. */
-  void look(Orbit from) {
-    table.see(from);
-  }
-
   /** The pane as it is now. */
   Pane pane() {
     look();
@@ -199,9 +194,11 @@ public final class HouseDesk implements Session {
   private void look() {
     Area all = free();
     Area own = table.both ? all.half(1) : all;
-    now.look(table.model(), table.shown, table.orbit, own, scale);
+    // Half as wide a part shows as much of the house from twice as far.
+    Orbit from = table.both ? table.orbit.nearer(0.5f) : table.orbit;
+    now.look(table.model(), table.shown, from, own, scale);
     if (table.both) {
-      before.look(table.before(), table.shown, table.orbit, all.half(0), scale);
+      before.look(table.before(), table.shown, from, all.half(0), scale);
     }
   }
 
