@@ -95,25 +95,15 @@ record Make(
 
   /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */
   Make besideNeighbours() {
-    WallTraits shared = traits.withParty(traits.party().orElse(true));
-    return new Make(
-        name,
-        kind,
-        studs,
-        every,
-        thickness,
-        bearing,
-        fill,
-        garageSeparation,
-        balloon,
-        singleTopPlate,
-        blocksAt,
-        shared);
+    return with(traits.withParty(traits.party().orElse(true)));
   }
 
   /** Towards a part of the house with its floors at other heights: taken as shut. */
   Make besideOtherPart() {
-    WallTraits shared = traits.withSplit();
+    return with(traits.withSplit());
+  }
+
+  private Make with(WallTraits other) {
     return new Make(
         name,
         kind,
@@ -126,7 +116,7 @@ record Make(
         balloon,
         singleTopPlate,
         blocksAt,
-        shared);
+        other);
   }
 
   Make withStuds(Fact<Timber> other) {
