@@ -60,19 +60,26 @@ final class SplitRule implements Rule {
 
   private static List<Gap> gaps(Placed placed) {
     List<Gap> out = new ArrayList<>();
+    if (placed.levels().stream().allMatch(l -> l.part() == 0)) {
+      return out;
+    }
     for (PlacedRoom a : placed.rooms()) {
       for (PlacedRoom b : placed.rooms()) {
-        boolean parts =
-            placed.getLevel(a.room().level()).part() < placed.getLevel(b.room().level()).part();
-        Outline planA = new Outline(a.outline());
-        Outline planB = new Outline(b.outline());
-        double wide = parts ? planA.distance(planB) : 0;
-        if (parts && wide <= FURTHEST_MM) {
-          out.add(new Gap(a, b, planA, planB, wide));
+        if (part(placed, a) < part(placed, b)) {
+          Outline planA = new Outline(a.outline());
+          Outline planB = new Outline(b.outline());
+          double wide = planA.distance(planB);
+          if (wide <= FURTHEST_MM) {
+            out.add(new Gap(a, b, planA, planB, wide));
+          }
         }
       }
     }
     return out;
+  }
+
+  private static int part(Placed placed, PlacedRoom room) {
+    return placed.getLevel(room.room().level()).part();
   }
 
   private static boolean passes(Walk.At at, Gap gap) {

@@ -133,11 +133,12 @@ final class RoofReader {
     for (Entry j : e.maps("joins", OuterTables.JOIN)) {
       boolean shut = j.yesNo("shut").orElse(false);
       Optional<Room.Size> size = j.size("size");
+      Optional<String> to = j.text("to");
       opened(j, shut);
-      if (j.has("to") && (shut || size.isPresent())) {
+      if (to.isPresent() && (shut || size.isPresent())) {
         out.add(
             new Roof.Join(
-                j.text("to").get(),
+                to.get(),
                 shut ? Optional.empty() : j.along("from"),
                 shut ? new Length(0) : size.get().eastWest().value(),
                 shut ? new Length(0) : size.get().northSouth().value(),

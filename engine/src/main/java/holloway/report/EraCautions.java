@@ -9,6 +9,10 @@ import java.util.List;
  * What the year a house was built makes likely behind its board; unknown years are taken as old.
  */
 final class EraCautions {
+  private static final String PAID_WORK =
+      " In the US paid work that disturbs more than 6 sq ft (0.56 m2) a room inside or 20 sq ft"
+          + " (1.86 m2) outside falls under a federal rule.";
+
   private static final String NONE_PUBLISHED = "common practice, no published source";
 
   private final int built;
@@ -51,8 +55,7 @@ final class EraCautions {
       add(
           "lead",
           "Lead paint is likely in a house of this age: keep dust down and wet, keep children out."
-              + " In the US paid work that disturbs more than 6 sq ft (0.56 m2) a room inside or 20"
-              + " sq ft (1.86 m2) outside falls under a federal rule.",
+              + (place == RulePlace.UK ? "" : PAID_WORK),
           place == RulePlace.UK ? NONE_PUBLISHED : "40 CFR 745");
     }
   }

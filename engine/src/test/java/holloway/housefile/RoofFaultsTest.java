@@ -67,6 +67,9 @@ class RoofFaultsTest {
     new Written(dir)
         .with("frame: trusses", "frame: trusses, joins: [{ to: wing }]")
         .assertProblemAt("{ to: wing", "lacks 'size:'");
+    new Written(dir)
+        .with("frame: trusses", "frame: trusses, joins: [{ to: {}, size: 2 ft x 3 ft }]")
+        .assertProblemAt("{}, size", "");
     String both = "frame: trusses, joins: [{ to: wing, shut: yes, size: 2 ft x 3 ft }]";
     String said = new Written(dir).with("frame: trusses", both).problems().toString();
     assertTrue(said.contains("either 'shut: yes', or an opening"), said);
