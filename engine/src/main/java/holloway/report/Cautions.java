@@ -141,10 +141,12 @@ public final class Cautions {
         placed.walls().stream()
             .filter(w -> w.garageSeparation())
             .anyMatch(w -> plan.holes().stream().anyMatch(h -> h.id().startsWith(w.id() + "/")));
-    if (crossed) {
+    // the ceiling of a garage parts it from the house as its wall does
+    boolean found = plan.findings().stream().anyMatch(f -> f.rule().equals("garage-separation"));
+    if (crossed || found) {
       add(
           "fire-separation",
-          "Fire separation: a hole goes into the wall between garage and house. Seal it with an"
+          "Fire separation: a hole goes into the wall or ceiling between garage and house. Seal it with an"
               + " approved material and keep the board whole; ask your building office first.",
           "IRC R302.5.3, R302.11 item 4");
     }

@@ -8,6 +8,7 @@ import holloway.house.RulePlace;
 import holloway.pipeline.Toy;
 import holloway.plan.Plan;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -72,6 +73,25 @@ class CautionsTest {
             p.materials(),
             p.survey());
     assertEquals(Set.of("ladder"), names(none, RulePlace.US, 2010));
+    Plan.FindingLine ceiling =
+        new Plan.FindingLine(
+            "garage-separation", "law", Optional.empty(), "s", "t.", false, "H1", "", "", "");
+    Plan bored =
+        new Plan(
+            1,
+            p.house(),
+            p.profile(),
+            10_000,
+            p.inputs(),
+            ladder,
+            p.runs(),
+            List.of(),
+            p.unrouted(),
+            p.works(),
+            List.of(ceiling),
+            p.materials(),
+            p.survey());
+    assertEquals(Set.of("ladder", "fire-separation"), names(bored, RulePlace.US, 2010));
   }
 
   @Test

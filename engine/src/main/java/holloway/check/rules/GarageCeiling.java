@@ -38,11 +38,16 @@ final class GarageCeiling implements PlanRule {
     for (Finished.Made made : finished.holes()) {
       finished.pierced(made.site()).stream()
           .filter(m -> m.kind() == MemberKind.LINING && finished.isGarage(m.owner()))
-          .filter(m -> roomAbove(m, made, finished))
+          .filter(m -> floorAbove(made, finished) || roomAbove(m, made, finished))
           .findFirst()
           .ifPresent(m -> out.add(finding(made, m, duty.severity(), duty.source())));
     }
     return out;
+  }
+
+  /** A bore that ends in a chase or a wall of the storey above comes out in no room of it. */
+  private static boolean floorAbove(Finished.Made made, Finished finished) {
+    return finished.pierces(made.site(), MemberKind.SUBFLOOR);
   }
 
   private static boolean roomAbove(Member ceiling, Finished.Made made, Finished finished) {

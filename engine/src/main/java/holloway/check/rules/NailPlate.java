@@ -64,7 +64,8 @@ final class NailPlate implements PlanRule {
                         finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE).said(),
                         "Put a steel plate, 1.6 mm (1/16 in) or thicker, on each face of the wood"
                             + " that is nearer than that to the hole, so that no screw finds the"
-                            + " cables.")))
+                            + " cables; where the wall stays closed, mark the place and drive"
+                            + " no nail or screw there, nor through the skirting board.")))
         .toList();
   }
 

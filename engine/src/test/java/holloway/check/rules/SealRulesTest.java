@@ -56,6 +56,13 @@ class SealRulesTest {
   }
 
   @Test
+  void aBoreOfAGarageCeilingIntoAChaseOfTheStoreyAboveIsOneUnderARoom() {
+    ToyCase bored = ToyCase.toy().garage().ceilingBored(2001);
+    assertEquals(0, of("garage-ceiling", bored.find("cat6", 12)).size());
+    assertEquals(1, of("garage-ceiling", bored.floorOver().find("cat6", 12)).size());
+  }
+
+  @Test
   void aFireBlockThatIsBoredIsToBeClosed() {
     LargerToy toy = new LargerToy(ToyHouse.build());
     toy.member(

@@ -206,6 +206,20 @@ final class ToyCase {
     return this;
   }
 
+  /** The bore through the ceiling of the shop goes on through a floor, into no room. */
+  ToyCase floorOver() {
+    members.add(
+        new Member(
+            "shop/subfloor",
+            MemberKind.SUBFLOOR,
+            Frame.WORLD,
+            new Box(0, 4000 * MM, 0, 3000 * MM, 2631 * MM, 2650 * MM),
+            "upper",
+            false));
+    run.crossing("shop/ceiling/chase", false, List.of("shop/ceiling", "shop/subfloor"));
+    return this;
+  }
+
   List<Finding> find(String cable, double cutMetres) {
     return find(cable, cutMetres, 1);
   }
