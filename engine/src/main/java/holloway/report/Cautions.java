@@ -111,12 +111,13 @@ public final class Cautions {
                 .anyMatch(
                     c ->
                         c.contents().contains(Chase.Contents.PIPE)
-                            || c.contents().contains(Chase.Contents.FLUE));
+                            || c.contents().contains(Chase.Contents.FLUE)
+                            || c.contents().contains(Chase.Contents.VENT));
     if (pipes) {
       add(
           "gas",
-          "Pipes or a flue are stated: a pipe may carry gas. Know what each is before you drill"
-              + " near it; if you smell gas, leave and call the supplier from outside.",
+          "Pipes, a flue or a vent are stated: a pipe may carry gas, a vent may be a boiler's. Know"
+              + " what each is before you drill near it; if you smell gas, leave and call the supplier from outside.",
           "common practice, no published source");
     }
   }

@@ -3,10 +3,11 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.framing.MemberKind;
+import holloway.hollow.SiteKind;
 import holloway.limits.FireFigures;
 import java.util.List;
 
-/** C3-4: holes through plates and floors open a way for fire from one hollow to the next. */
+/** C3-4: holes through plates, floors and ceilings open a way for fire from space to space. */
 final class SealAtPlate implements PlanRule {
   @Override
   public String id() {
@@ -15,8 +16,8 @@ final class SealAtPlate implements PlanRule {
 
   @Override
   public String about() {
-    return "A hole through a plate, a floor or a ceiling joins two concealed spaces and must be"
-        + " closed round the cables.";
+    return "A hole through a plate, a floor or a ceiling opens a way for fire from one space to the"
+        + " next and must be closed round the cables.";
   }
 
   @Override
@@ -31,10 +32,7 @@ final class SealAtPlate implements PlanRule {
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()
-        .filter(
-            m ->
-                finished.pierces(
-                    m.site(), MemberKind.TOP_PLATE, MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR))
+        .filter(m -> parts(m, finished))
         .map(
             m ->
                 say(
@@ -43,12 +41,19 @@ final class SealAtPlate implements PlanRule {
                     duty.source(),
                     false,
                     new Said(
-                        m.hole().label() + " joins two concealed spaces.",
+                        m.hole().label() + " opens a way for fire from one space to the next.",
                         bored(m),
                         "no open gap",
                         "Close it round the cables with fire caulk, or mineral wool held in place,"
                             + " when all cables are in. The local code decides.")))
         .toList();
+  }
+
+  /** Plates, floors, and the ceiling of a room under an attic or joists. */
+  private static boolean parts(Finished.Made m, Finished finished) {
+    return m.site().kind() == SiteKind.CEILING
+        || finished.pierces(
+            m.site(), MemberKind.TOP_PLATE, MemberKind.BOTTOM_PLATE, MemberKind.SUBFLOOR);
   }
 
   /** The hole's diameter and what fills it, as a finding's measured value. */

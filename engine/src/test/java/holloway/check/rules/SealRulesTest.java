@@ -34,6 +34,26 @@ class SealRulesTest {
     assertEquals(Optional.of(ToySteps.p(-57, 1000, 2362)), found.get(0).place().at());
   }
 
+  /** C3-4 asks for closed openings at ceiling level too; the card and the price seal them. */
+  @Test
+  void aHoleThroughACeilingIsToBeSealed() {
+    LargerToy toy = new LargerToy(ToyHouse.build());
+    toy.member(
+        "shop/ceiling",
+        MemberKind.LINING,
+        new Box(0, 4000 * MM, 0, 3000 * MM, 2387 * MM, 2400 * MM));
+    toy.site(
+        "shop/ceiling/1",
+        SiteKind.CEILING,
+        p(2000, 1400, 2387),
+        p(2000, 1400, 2400),
+        "shop/ceiling");
+    List<Finding> found = of("seal-at-plate", find(toy.plan(13), toy.house()));
+    assertEquals(
+        List.of("shop/ceiling/1"),
+        found.stream().map(f -> f.place().id()).filter(i -> i.startsWith("shop")).toList());
+  }
+
   @Test
   void aPlateHoleInACommonHouseIsNoGarageMatter() {
     assertEquals(List.of(), of("garage-separation", find(ToyPlan.good(), ToyHouse.build())));
