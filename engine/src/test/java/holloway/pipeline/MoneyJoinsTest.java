@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
+import holloway.support.TwoRooms;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,18 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** With a price file and an hour's worth, what hangs on the routes costs its minutes. */
 class MoneyJoinsTest {
   private static final String HOUSE =
-      """
-      house: Two rooms and an attic (invented)
-      place: us
-      built: 1994
-      levels:
-        ground: { floor: slab, ceiling-height: 8 ft }
-      rooms:
-        den: { level: ground, size: 12 ft x 12 ft }
-        study: { level: ground, size: 12 ft x 12 ft, east-of: den, align: south }
-      roof:
-        - { over: ground, shape: gable, ridge: east-west, pitch: 8/12, frame: trusses,
-            hatch: { in: den, at: [west 6 ft, south 6 ft], size: 22 in x 30 in } }
+      TwoRooms.UNDER_ONE_ROOF
+          + """
       cabinet: { in: den, wall: east, from: south 2 ft, height: 5 ft }
       outlets:
         - { name: desk, in: study, wall: west, from: south 9 ft, height: 16 in, cables: [cat6, cat6] }

@@ -7,6 +7,7 @@ import holloway.pipeline.Pipeline;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
 import holloway.plan.Plan;
+import holloway.support.TwoRooms;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -18,18 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Which box an outlet gets, what is not bought again, and what a link is made of. */
 class BoxSortsTest {
   private static final String HOUSE =
-      """
-      house: Two rooms and an attic (invented)
-      place: us
-      built: 1994
-      levels:
-        ground: { floor: slab, ceiling-height: 8 ft }
-      rooms:
-        den: { level: ground, size: 12 ft x 12 ft }
-        study: { level: ground, size: 12 ft x 12 ft, east-of: den, align: south }
-      roof:
-        - { over: ground, shape: gable, ridge: east-west, pitch: 8/12, frame: trusses,
-            hatch: { in: den, at: [west 6 ft, south 6 ft], size: 22 in x 30 in } }
+      TwoRooms.UNDER_ONE_ROOF
+          + """
       cabinet: { in: den, wall: east, from: south 2 ft, height: 5 ft }
       outlets:
         - { name: desk, in: study, wall: west, from: south 9 ft, height: 16 in, cables: [cat6] }
