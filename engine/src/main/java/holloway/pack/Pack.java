@@ -42,7 +42,7 @@ public final class Pack {
     put(out, "plan.json", planJson);
     seen.all().forEach(p -> out.put(p.file(), p.png()));
     drawings.all().forEach(d -> put(out, d.file(), d.svg()));
-    CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
+    CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards(), spoken::text)
         .forEach((name, text) -> put(out, name, text));
     return out;
   }
