@@ -34,7 +34,7 @@ public final class Pack {
       Pictures pictures) {
     Spoken spoken = Spoken.of(sheet, form.language());
     Drawings drawings = Drawings.of(sheet, views, spoken);
-    Seen seen = Seen.of(sheet.plan(), pictures);
+    Seen seen = Seen.of(sheet.plan(), pictures, spoken::inPicture);
     PackFacts facts = PackFacts.of(sheet, work, spoken, drawings, seen);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));

@@ -70,6 +70,11 @@ final class Sayings {
     return said.orElse(text);
   }
 
+  /** As {@link #say}, and nothing is remembered. */
+  String sayIfKnown(String text) {
+    return find(text.strip()).filter(s -> Numbers.same(text, s)).orElse(text);
+  }
+
   /** What had to stay as it was. */
   Set<String> missed() {
     return missed;

@@ -50,7 +50,8 @@ final class Slots {
 
   /** A place in the house: a name of it, maybe counted, or an id with a slash in it. */
   private boolean isId(String text) {
-    return text.indexOf('/') > 0 && !text.contains(": ") && !text.contains(". ")
+    boolean slashed = text.indexOf('/') > 0 && !Character.isDigit(text.charAt(0));
+    return slashed && text.chars().noneMatch(c -> ":;,(".indexOf(c) >= 0) && !text.contains(". ")
         || own.contains(text.replaceFirst("[-@]\\d+$", ""))
         || own.contains(text.replaceFirst(" (north|south|east|west)$", ""));
   }

@@ -52,6 +52,11 @@ final class Spoken {
     return language == Language.ENGLISH ? english : sayings.say(english);
   }
 
+  /** A text of a picture, or a piece of one that is in the page's language already. */
+  String inPicture(String text) {
+    return language == Language.ENGLISH ? text : sayings.sayIfKnown(text);
+  }
+
   /** With its texts and titles in the page's language. */
   Drawing drawing(Drawing d) {
     return language == Language.ENGLISH ? d : d.each(this::svg);

@@ -1,6 +1,7 @@
 package holloway.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -33,6 +34,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class GermanPageTest {
   private static final Pattern NODE = Pattern.compile(">([^<>]+)<");
 
+  private static final Pattern ENGLISH_UNIT = Pattern.compile("\\d (ft|in)\\b");
+
   /** Spelled the same in both languages. */
   private static final Set<String> SAME =
       Set.of(
@@ -63,6 +66,7 @@ class GermanPageTest {
     Set<String> english = new TreeSet<>(nodes(page(sheet, p, Spoken.of(sheet, Language.ENGLISH))));
     assertEquals(Set.of(), german.missed());
     assertTrue(said.size() > 300, said.size() + " pieces of text");
+    said.forEach(s -> assertFalse(ENGLISH_UNIT.matcher(s).find(), s));
     Set<String> own = OwnNames.of(sheet);
     Set<String> left = new TreeSet<>();
     said.stream().filter(s -> english.contains(s) && !isSame(s, own)).forEach(left::add);
@@ -111,7 +115,7 @@ class GermanPageTest {
 
   private static String page(Sheet sheet, Answers.Packed p, Spoken spoken) {
     Drawings drawings = Drawings.of(sheet, p.views(), spoken);
-    Seen none = Seen.of(sheet.plan(), Pictures.none(""));
+    Seen none = Seen.of(sheet.plan(), Pictures.none(""), spoken::inPicture);
     return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings, none), PaperSize.A4);
   }
 
