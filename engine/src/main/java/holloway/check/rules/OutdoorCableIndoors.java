@@ -47,6 +47,7 @@ final class OutdoorCableIndoors implements PlanRule {
                 finding(
                     r,
                     most,
+                    finished,
                     finished.severity(
                         RuleKey.OUTDOOR_CABLE_INDOORS, us ? Severity.LAW : Severity.PRACTICE)))
         .toList();
@@ -54,11 +55,12 @@ final class OutdoorCableIndoors implements PlanRule {
 
   /** Printed on the jacket, says the house file. */
   private static boolean listedIndoors(Legs r, Finished finished) {
-    return finished
-        .job()
-        .listing(r.run().cable())
-        .map(l -> l != Job.Listing.NONE && l != Job.Listing.CMX)
-        .orElse(false);
+    return finished.job().listing(r.run().cable()).map(l -> l != Job.Listing.NONE).orElse(false);
+  }
+
+  /** Stated to be for outdoors alone: then the plan itself goes against the rule. */
+  private static boolean none(Legs r, Finished finished) {
+    return finished.job().listing(r.run().cable()).filter(Job.Listing.NONE::equals).isPresent();
   }
 
   private static double indoors(Legs r) {
@@ -68,7 +70,7 @@ final class OutdoorCableIndoors implements PlanRule {
         .sum();
   }
 
-  private Finding finding(Legs r, Figure most, Severity severity) {
+  private Finding finding(Legs r, Figure most, Finished finished, Severity severity) {
     String remedy =
         "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within "
             + (most.grade() == Figure.Grade.L ? most.said() : "15 m (50 ft)")
@@ -77,7 +79,7 @@ final class OutdoorCableIndoors implements PlanRule {
         severity,
         r.place(),
         most.cited(),
-        false,
+        severity == Severity.LAW && none(r, finished),
         new Said(
             r.run().id()
                 + " is outdoor cable and goes on indoors further than one may that is"

@@ -5,6 +5,7 @@ import static holloway.check.rules.ToyCase.at;
 import static holloway.check.rules.ToyCase.box;
 import static holloway.check.rules.ToyCase.toy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
@@ -90,6 +91,12 @@ class JobTest {
     assertEquals(1, of("outdoor-cable-indoors", in.find("outdoor-cat6", 20)).size());
     Job both = listed("outdoor-cat6", Job.Listing.CMR);
     assertEquals(0, of("outdoor-cable-indoors", in.job(both).find("outdoor-cat6", 20)).size());
+    Finding open =
+        of("outdoor-cable-indoors", in.job(Job.UNSTATED).find("outdoor-cat6", 20)).get(0);
+    assertFalse(open.broken(), "nothing is stated");
+    Job none = listed("outdoor-cat6", Job.Listing.NONE);
+    Finding told = of("outdoor-cable-indoors", in.job(none).find("outdoor-cat6", 20)).get(0);
+    assertTrue(told.broken() && told.severity() == Severity.LAW, told.toString());
     ToyCase air =
         toy()
             .space("air", HollowKind.RETURN_AIR, box(380, 89, 2300))
