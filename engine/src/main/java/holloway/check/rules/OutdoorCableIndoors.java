@@ -11,9 +11,13 @@ import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
 import holloway.request.Job;
 import java.util.List;
+import java.util.Set;
 
 /** B12: outdoor cable that is not listed for indoors goes in 15 m and no further. */
 final class OutdoorCableIndoors implements PlanRule {
+  private static final Set<HollowKind> OUTSIDE =
+      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN);
+
   @Override
   public String id() {
     return "outdoor-cable-indoors";
@@ -41,7 +45,7 @@ final class OutdoorCableIndoors implements PlanRule {
     return Legs.of(finished.plan()).stream()
         .filter(r -> r.cable().map(Cable::outdoor).orElse(false))
         .filter(r -> !listedIndoors(r, finished))
-        .filter(r -> indoors(r) > most.length().toMetres())
+        .filter(r -> indoors(r, finished) > most.length().toMetres())
         .map(
             r ->
                 finding(
@@ -63,16 +67,24 @@ final class OutdoorCableIndoors implements PlanRule {
     return finished.job().listing(r.run().cable()).filter(Job.Listing.NONE::equals).isPresent();
   }
 
-  private static double indoors(Legs r) {
+  /** On no wall outside, in no trench, span or duct between buildings. */
+  private static double indoors(Legs r, Finished finished) {
     return r.run().steps().stream()
-        .filter(s -> !Legs.isIn(s, HollowKind.OUTSIDE_FACE) && !Legs.isIn(s, HollowKind.TRENCH))
+        .filter(s -> OUTSIDE.stream().noneMatch(k -> Legs.isIn(s, k)))
+        .filter(s -> !isLink(s, finished))
         .mapToDouble(Plan.PlanStep::m)
         .sum();
   }
 
+  private static boolean isLink(Plan.PlanStep s, Finished finished) {
+    return finished.placed().house().conduits().stream()
+        .anyMatch(c -> c.outdoor().isPresent() && s.id().equals("conduit/" + c.name()));
+  }
+
   private Finding finding(Legs r, Figure most, Finished finished, Severity severity) {
     String remedy =
-        "Buy a cable listed for outdoors and indoors, or end the outdoor one in a box within "
+        "Buy a cable listed for outdoors and indoors, as the shopping list has it, or end the"
+            + " outdoor one in a box within "
             + (most.grade() == Figure.Grade.L ? most.said() : "15 m (50 ft)")
             + " of the entrance and go on with indoor cable. The local code decides.";
     return say(
@@ -84,7 +96,7 @@ final class OutdoorCableIndoors implements PlanRule {
             r.run().id()
                 + " is outdoor cable and goes on indoors further than one may that is"
                 + " listed for outdoors alone.",
-            Legs.metres(indoors(r)),
+            Legs.metres(indoors(r, finished)),
             Legs.number("%.2f m", most.length().toMetres()),
             remedy));
   }

@@ -18,7 +18,7 @@ final class ThickCmx implements PlanRule {
           + " (a summary of 1987; the wording now in force from memory)";
 
   private static final Set<HollowKind> NOT_COUNTED =
-      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.CONDUIT);
+      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN, HollowKind.CONDUIT);
 
   @Override
   public String id() {

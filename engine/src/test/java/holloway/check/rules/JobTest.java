@@ -12,6 +12,7 @@ import holloway.finding.Finding;
 import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
+import holloway.house.Conduit;
 import holloway.request.Job;
 import holloway.units.Length;
 import java.util.List;
@@ -104,5 +105,15 @@ class JobTest {
     assertEquals(1, of("return-air", air.find("cat6", 12)).size());
     assertEquals(
         0, of("return-air", air.job(listed("cat6", Job.Listing.CMP)).find("cat6", 12)).size());
+  }
+
+  /** What lies in a duct or a span between buildings is not yet indoors. */
+  @Test
+  void theWayToAnotherBuildingIsOutdoors() {
+    ToyCase yard =
+        toy().link(Conduit.Kind.TUBE, 304.8).laid("conduit/yard", HollowKind.CONDUIT, 20_000);
+    assertEquals(0, of("outdoor-cable-indoors", yard.find("outdoor-cat6", 30)).size());
+    ToyCase inside = toy().conduit(26.6, 2, 30).laid("conduit/tube", HollowKind.CONDUIT, 20_000);
+    assertEquals(1, of("outdoor-cable-indoors", inside.find("outdoor-cat6", 30)).size());
   }
 }
