@@ -43,11 +43,13 @@ final class HouseShapes {
     List<PlacedLevel> all = placed.levels();
     for (int i = 0; i < all.size(); i++) {
       PlacedLevel l = all.get(i);
+      boolean top = i + 1 == all.size() || !all.get(i + 1).isNextOver(l);
       // A floor's joists belong to the level that walks on them.
-      double low = i == 0 ? -FAR : out.get(i - 1).high();
-      double high = i + 1 < all.size() ? all.get(i + 1).floorZ() / 1e6 - UNDER_FLOOR : FAR;
-      out.add(
-          new Scene.Level(l.name(), l.order(), l.floorZ() / 1e6, l.ceilingZ() / 1e6, low, high));
+      double low = l.storey() == 0 ? -FAR : out.get(i - 1).high();
+      double high = top ? FAR : all.get(i + 1).floorZ() / 1e6 - UNDER_FLOOR;
+      double floor = l.floorZ() / 1e6;
+      double ceiling = l.ceilingZ() / 1e6;
+      out.add(new Scene.Level(l.name(), l.order(), l.part(), floor, ceiling, low, high));
     }
     return out;
   }

@@ -33,12 +33,14 @@ public record Scene(
   }
 
   /**
-   * A level's part of the height, millimetres: from below its floor to below the floor of the next.
+   * A level's share of the height, millimetres: from below its floor to below the floor of the next
+   * over it.
    *
+   * @param part of a split-level house; parts stand beside each other
    * @param floor the finished floor, {@code ceiling} the underside of the ceiling
    */
   public record Level(
-      String name, int order, double floor, double ceiling, double low, double high) {}
+      String name, int order, int part, double floor, double ceiling, double low, double high) {}
 
   /** A room's outline on its floor; {@code middle} is well inside. */
   public record Room(String name, int level, List<Vec> outline, Vec middle) {

@@ -109,7 +109,7 @@ final class Pointed {
       if (i >= 0 && i < model.ends().size()) {
         EndMark e = model.ends().get(i);
         float far = far(pane, e.at(), x, y);
-        boolean shown = !e.cabinet() && seen.isShown(e.at().z()) && isKept(pane, e.at());
+        boolean shown = !e.cabinet() && seen.isShown(e.at()) && isKept(pane, e.at());
         if (shown && far < least) {
           least = far;
           best = Optional.of(new Choice.Outlet(e.name()));
@@ -160,7 +160,7 @@ final class Pointed {
       return seen.isShown(p);
     }
     Space s = space(number);
-    return !s.open() && seen.isShown(s.centre().z());
+    return !s.open() && seen.isShown(s.centre());
   }
 
   private Space space(int number) {

@@ -27,6 +27,7 @@ import holloway.view.Space;
 import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3f;
+import org.joml.Vector3fc;
 import org.joml.Vector4f;
 
 /** Makes the sheet of the window out of a model and what is shown of it. */
@@ -64,14 +65,12 @@ final class Seen {
 
   /** Whether a hollow is lit. */
   boolean isLit(Space s) {
-    return s.isLit() && isShown(s.centre().z()) && isWanted(s);
+    return s.isLit() && isShown(s.centre()) && isWanted(s);
   }
 
-  /** Whether a height belongs to a level that is shown. */
-  boolean isShown(float z) {
-    return model.storeys().stream()
-        .filter(s -> z >= s.low() && z < s.high())
-        .noneMatch(s -> shown.hiddenLevels().contains(s.name()));
+  /** Whether a point belongs to a level that is shown. */
+  boolean isShown(Vector3fc p) {
+    return !shown.hiddenLevels().contains(model.storeyAt(p).name());
   }
 
   /** What is drawn of the house; changes only with what is shown, never with the eye. */
@@ -85,7 +84,7 @@ final class Seen {
         p.veiled(x -> level(x.level()) && (x.isSkin() || isDeckSheet(x)));
       }
     }
-    p.lit(s -> isShown(s.centre().z()) && isWanted(s));
+    p.lit(s -> isShown(s.centre()) && isWanted(s));
     p.cables(this::isWanted, shown.fat());
     return p.bodies();
   }
@@ -141,7 +140,7 @@ final class Seen {
   /** Whether a pin is shown: on a level and in a slice that are. */
   boolean isShown(Pin p) {
     boolean mine = run().map(p.runs()::contains).orElse(true);
-    return mine && isShown(p.middle().z) && inSlice(p.middle());
+    return mine && isShown(p.middle()) && inSlice(p.middle());
   }
 
   /** The window that marks are put on. */
@@ -159,7 +158,7 @@ final class Seen {
     LiveMarks marks = new LiveMarks(canvas, pane, placer);
     place.ifPresent(p -> here(canvas, pane, p));
     model.ends().stream()
-        .filter(e -> isShown(e.at().z()) && inSlice(new Vector3f(e.at())))
+        .filter(e -> isShown(e.at()) && inSlice(new Vector3f(e.at())))
         .forEach(marks::end);
     for (Pin p : model.pins()) {
       boolean chosen = shown.choice().equals(new Choice.Hole(p.id()));
@@ -167,7 +166,7 @@ final class Seen {
         marks.pin(p, chosen);
       }
     }
-    marks.findings(findings, this::isShown);
+    marks.findings(findings, (Vector3fc p) -> isShown(p));
     marks.finish();
     hole.ifPresent(marks::tapes);
     model.rooms().stream()

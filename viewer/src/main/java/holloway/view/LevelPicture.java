@@ -57,8 +57,8 @@ final class LevelPicture {
     return p.level() == storey.order() && !p.flat();
   }
 
-  private boolean here(float z) {
-    return z >= storey.low() && z < storey.high();
+  private boolean here(Vector3fc p) {
+    return model.storeyAt(p).equals(storey);
   }
 
   private Pane pane(Eye eye) {
@@ -66,8 +66,8 @@ final class LevelPicture {
     Bodies bodies =
         new Painted(model, page.theme)
             .solid(p -> isWall(p) || standsHere(p, cut))
-            .lit(s -> here(s.centre().z()) && s.centre().z() - reach(s) < cut)
-            .cables(c -> true, 1)
+            .lit(s -> here(s.centre()) && s.centre().z() - reach(s) < cut)
+            .cables(this::passes, 1)
             .bodies();
     Floors.add(bodies, model, storey.order(), page.theme);
     return new Pane(
@@ -85,6 +85,10 @@ final class LevelPicture {
 
   private float chest() {
     return page.units == UnitSystem.METRIC ? CHEST_METRIC : CHEST_FEET;
+  }
+
+  private boolean passes(Cable c) {
+    return c.points().stream().anyMatch(this::here);
   }
 
   private static float reach(Space s) {
@@ -108,8 +112,8 @@ final class LevelPicture {
     Marks marks = new Marks(page.canvas, pane, placer);
     dimensions(pane, all);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
-    model.ends().stream().filter(e -> here(e.at().z())).forEach(marks::end);
-    model.pins().stream().filter(p -> here(p.middle().z)).forEach(p -> marks.pin(p, false));
+    model.ends().stream().filter(e -> here(e.at())).forEach(marks::end);
+    model.pins().stream().filter(p -> here(p.middle())).forEach(p -> marks.pin(p, false));
     marks.finish();
   }
 
@@ -149,7 +153,7 @@ final class LevelPicture {
         "from above, walls cut " + page.length(chest()) + " over the floor; north is up");
     TreeSet<String> here = new TreeSet<>();
     for (Cable c : model.cables()) {
-      if (c.points().stream().anyMatch(p -> here(p.z()))) {
+      if (passes(c)) {
         here.add(c.id());
       }
     }

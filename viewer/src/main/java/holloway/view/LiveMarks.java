@@ -47,9 +47,9 @@ public final class LiveMarks {
   }
 
   /** A triangle with a bar at each finding that has a place; those of law are ringed too. */
-  public void findings(List<Plan.FindingLine> findings, Predicate<Float> heights) {
+  public void findings(List<Plan.FindingLine> findings, Predicate<Vector3fc> shown) {
     for (Plan.FindingLine f : findings) {
-      f.at().map(Models::metres).filter(p -> heights.test(p.z)).ifPresent(p -> finding(f, p));
+      f.at().map(Models::metres).filter(shown::test).ifPresent(p -> finding(f, p));
     }
   }
 

@@ -1,5 +1,6 @@
 package holloway.view;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3f;
@@ -50,6 +51,26 @@ public record Model(
 
   public Optional<Space> findSpace(String id) {
     return spaces.stream().filter(s -> s.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The level that a point of the house belongs to: by its height, and in a split-level house by
+   * the part that it lies in or next to.
+   */
+  public Storey storeyAt(Vector3fc p) {
+    List<Storey> high = storeys.stream().filter(s -> s.holds(p.z())).toList();
+    return high.size() == 1
+        ? high.get(0)
+        : high.stream().min(Comparator.comparingDouble(s -> away(s.part(), p))).orElseThrow();
+  }
+
+  /** Metres in plan from the nearest room of a part, 0 within one. */
+  private double away(int part, Vector3fc p) {
+    return rooms.stream()
+        .filter(r -> storeys.get(r.level()).part() == part)
+        .mapToDouble(r -> r.away(p))
+        .min()
+        .orElse(Double.MAX_VALUE);
   }
 
   public Optional<Storey> findStorey(String name) {

@@ -62,6 +62,7 @@ public final class Models {
     return new Storey(
         l.name(),
         l.order(),
+        l.part(),
         (float) l.floor() * MM,
         (float) l.ceiling() * MM,
         (float) l.low() * MM,

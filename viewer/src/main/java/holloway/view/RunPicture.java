@@ -83,8 +83,7 @@ final class RunPicture {
   private List<RoomMark> rooms() {
     List<Integer> passed =
         model.storeys().stream()
-            .filter(
-                s -> cable.points().stream().anyMatch(p -> p.z() >= s.low() && p.z() < s.high()))
+            .filter(s -> cable.points().stream().anyMatch(p -> model.storeyAt(p).equals(s)))
             .map(Storey::order)
             .toList();
     return model.rooms().stream().filter(r -> passed.contains(r.level())).toList();

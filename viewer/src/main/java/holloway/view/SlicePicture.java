@@ -112,14 +112,22 @@ final class SlicePicture {
     return java.util.Optional.of(out);
   }
 
-  /** Floor to ceiling of each storey, at the left edge. */
+  /** Floor to ceiling of each storey, at the left edge; of further parts at the right one. */
   private void heights(Pane pane, List<Vector3fc> all, Placer placer) {
     float left = Float.MAX_VALUE;
+    float right = -Float.MAX_VALUE;
     for (Vector3fc p : all) {
       left = Math.min(left, pane.pixel(p).x);
+      right = Math.max(right, pane.pixel(p).x);
     }
-    float x = Math.max(page.model.x() + page.size() * 2.4f, left - page.size() * 1.4f);
+    float edge = page.size() * 2.4f;
+    float first = Math.max(page.model.x() + edge, left - page.size() * 1.4f);
+    float further = Math.min(page.model.right() - edge, right + page.size() * 1.4f);
     for (Storey s : model.storeys()) {
+      if (s.part() > 1) {
+        continue; // a third edge there is not
+      }
+      float x = s.part() == 0 ? first : further;
       Vector3f c = new Vector3f(model.centre());
       float y0 = pane.pixel(new Vector3f(c.x, c.y, s.floor())).y;
       float y1 = pane.pixel(new Vector3f(c.x, c.y, s.ceiling())).y;

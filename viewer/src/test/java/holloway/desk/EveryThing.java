@@ -33,7 +33,7 @@ final class EveryThing {
     least = END;
     for (EndMark e : t.model().ends()) {
       float far = far(pane, e.at(), x, y);
-      if (!e.cabinet() && seen.isShown(e.at().z()) && far < least) {
+      if (!e.cabinet() && seen.isShown(e.at()) && far < least) {
         least = far;
         best = new Choice.Outlet(e.name());
       }

@@ -54,8 +54,9 @@ class OneSceneTest {
         for (int i = 0; i + 1 < way.size(); i++) {
           Vec a = way.get(i).minus(p.from());
           Vec b = way.get(i + 1).minus(p.from());
-          boolean through =
-              Math.abs(b.minus(a).length() - depth) < 1 && off(a, axis) < 60 && off(b, axis) < 60;
+          boolean along = off(b.minus(a), axis) < 1;
+          boolean near = off(a, axis) < 60 && off(b, axis) < 60;
+          boolean through = along && near && Math.abs(b.minus(a).length() - depth) < 1;
           if (through) {
             seen++;
             double reach = Math.max(off(a, axis), off(b, axis)) + t.diameterMm() / 2;
