@@ -152,7 +152,7 @@ final class SurfaceLines {
     }
     for (Wall w : placed.walls()) {
       for (Wall.WallFace f : w.faces()) {
-        if (w.isLow() && f.room().equals(room)) {
+        if (w.isLow() && f.room().equals(room) && w.world(0, 0, w.height()).z() < over) {
           long t = f.side() == 0 ? 0 : w.thickness();
           Point2 a = w.world(f.s().lo() + AT_END, t, 0).plan();
           Point2 b = w.world(f.s().hi() - AT_END, t, 0).plan();
