@@ -21,6 +21,10 @@ public final class WiringFigures {
   public static final Figure BESIDE_POWER_MOST =
       new Figure(
           "A8-14", "the widest such advice", 300, "mm", "attributed to TIA-569, EN 50174-2", C);
+  public static final Figure FLUORESCENT =
+      new Figure(
+          "A8-14", "from a fluorescent light", 300, "mm", "attributed to TIA-569, EN 50174-2", C);
+
   public static final Figure SHARED_BOX =
       new Figure("B16", "from power inside equipment of one box", 0.25, "in", "NEC 800.133", A);
   public static final Figure UK_FROM_POWER =
@@ -38,6 +42,7 @@ public final class WiringFigures {
         FROM_POWER,
         BESIDE_POWER,
         BESIDE_POWER_MOST,
+        FLUORESCENT,
         SHARED_BOX,
         UK_FROM_POWER,
         SENSING_IN_DUCT,

@@ -40,7 +40,9 @@ final class HoursSection {
       row("dislike of cable in sight (no work)", "", dislike);
     }
     row("in all", "", plan.totals().minutes());
-    page.put("  ", "By kind of task: " + tasks(plan) + ".");
+    if (!TaskMinutes.of(plan).isEmpty()) {
+      page.put("  ", "By kind of task: " + tasks(plan) + ".");
+    }
     page.put("  ", source());
   }
 

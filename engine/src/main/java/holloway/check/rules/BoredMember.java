@@ -7,6 +7,7 @@ import holloway.framing.Deck;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Point3;
+import holloway.house.RulePlace;
 import holloway.house.Timber;
 import holloway.limits.MemberMake;
 import holloway.limits.RulePack;
@@ -48,14 +49,15 @@ final class BoredMember implements PlanRule {
       for (Member m : finished.pierced(made.site())) {
         judge(m, made, finished)
             .filter(v -> !v.allowed() || v.severity() != Severity.NOTE)
-            .ifPresent(v -> out.add(finding(made, m, v, finished.named(m))));
+            .ifPresent(v -> out.add(finding(made, m, v, finished)));
       }
     }
     return out;
   }
 
-  private Finding finding(Finished.Made made, Member m, Verdict v, String member) {
-    String what = "%s in the %s: %s".formatted(made.hole().label(), member, v.text());
+  private Finding finding(Finished.Made made, Member m, Verdict v, Finished finished) {
+    RulePlace place = finished.place();
+    String what = "%s in the %s: %s".formatted(made.hole().label(), finished.named(m), v.text());
     Length deep = new Length(standsUpright(m.kind()) ? m.box().y().length() : m.box().z().length());
     String measured =
         Legs.number("%.0f mm", made.hole().diameterMm()) + Legs.number(" in %.0f mm", deep.toMm());
@@ -65,12 +67,19 @@ final class BoredMember implements PlanRule {
         Place.of(made.hole().id(), made.hole().at()),
         v.source(),
         !v.allowed(),
-        new Said(what, measured, limit(v), then + "The local code decides."));
+        new Said(what, measured, limit(v, place), then + "The local code decides."));
   }
 
   /** The packs' limits; of a person's own rules the text names the figure. */
-  private String limit(Verdict v) {
-    return v.own() ? "as said by the " + v.source() : entry().limit();
+  private static String limit(Verdict v, RulePlace place) {
+    if (v.own()) {
+      return "as said by the " + v.source();
+    }
+    return switch (place) {
+      case US -> "of a joist's depth 1/3; of a stud's width 40 % where it bears, else 60 %";
+      case UK -> "of a joist's depth 1/4, at 0.25 to 0.4 of the span; of a stud's width 1/4";
+      case EU, NONE -> "the stricter of the US and UK figures";
+    };
   }
 
   /** Of these a hole takes part of the wall's depth, of all others part of the member's height. */

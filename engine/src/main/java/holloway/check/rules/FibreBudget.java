@@ -20,7 +20,7 @@ final class FibreBudget implements PlanRule {
   @Override
   public String about() {
     return "An OM4 run with a connector pair at each end against the loss and the length that"
-        + " 10GBASE-SR bears.";
+        + " 10GBASE-SR bears. Of single-mode fibre no figure was confirmed, so none is judged.";
   }
 
   @Override

@@ -23,6 +23,11 @@ import java.util.TreeMap;
  * it.
  */
 final class PowerInTheBay implements PlanRule {
+  /** A8-14, a weak source. */
+  private static final String FLUORESCENT =
+      "If the light is a fluorescent one keep 300 mm (12 in) from it (common practice, no published"
+          + " source). ";
+
   private static final String SOURCE = "NEC 800.133(A)(2) and its exception";
 
   @Override
@@ -114,6 +119,7 @@ final class PowerInTheBay implements PlanRule {
                     ? "Beside sheathed cable that distance is practice, beside single power"
                         + " conductors it is the code's. "
                     : "")
+                + (t.kind() == Thing.Kind.LIGHT ? FLUORESCENT : "")
                 + "The local code decides."));
   }
 }

@@ -225,6 +225,14 @@ class EveryRuleTest {
             .thing(Thing.Kind.SOCKET, Side.EAST, 1500, 1000)
             .fished("east/bay-800", HollowKind.STUD_BAY, at(4057, 1000, 2324), at(4057, 1000, 400));
     rule("power-in-the-bay", leg.find("cat6", 12), next.find("cat6", 12));
+    ToyCase light =
+        toy()
+            .thing(Thing.Kind.LIGHT, Side.EAST, 1000, 1000)
+            .fished("east/bay-800", HollowKind.STUD_BAY, at(4057, 1000, 2324), at(4057, 1000, 400));
+    List<Finding> lit = of("power-in-the-bay", light.find("cat6", 12));
+    // A8-14, common practice: 300 mm = 12 in
+    assertTrue(lit.get(0).remedy().contains("fluorescent one keep 12 in (300 mm)"), lit.toString());
+    assertEquals(Set.of(), GermanWords.unsaid(lit, NAMES));
     rule("beside-power", besidePower(1049), besidePower(1050));
     // both plates are 70 mm wide
     rule(
