@@ -8,25 +8,31 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * Groups the stretches of all runs into pulls. Runs that share a stretch go together, but through a
  * stretch that nobody sees into those out of one box go one at a time, as the take-off counts them;
- * ready-made leads go with the first, while the way is still empty. What hands lay is laid
- * together.
+ * ready-made leads go with the first, while the way is still empty, or before it where {@link
+ * TightHoles} wants it. What hands lay is laid together.
  */
 final class PullPlanner {
   /** String past each end of a blind stretch, to tie off (from experience). */
   private static final double TAIL_M = 0.5;
 
+  /** Before the first go. */
+  private static final int AHEAD = -1;
+
   private final Map<String, String> boxes;
+  private final TightHoles tight;
 
   /**
    * @param boxes name of the box of each run; a run without one is drawn from the first of its kind
    */
-  PullPlanner(Map<String, String> boxes) {
+  PullPlanner(Plan plan, Map<String, String> boxes) {
     this.boxes = boxes;
+    tight = new TightHoles(plan);
   }
 
   /** Pulls in the order of runs and stretches; those of one stretch in the order of pulling. */
@@ -35,19 +41,19 @@ final class PullPlanner {
     for (List<Stretch> run : runs) {
       run.forEach(s -> by.computeIfAbsent(s.key(), k -> new ArrayList<>()).add(s));
     }
+    Set<String> apart = tight.leadsApart(by);
     List<Pull> out = new ArrayList<>();
-    by.values().forEach(s -> out.addAll(pulls(s)));
+    by.forEach((key, shared) -> out.addAll(pulls(shared, apart.contains(key) ? AHEAD : 0)));
     return out;
   }
 
-  private List<Pull> pulls(List<Stretch> shared) {
+  private List<Pull> pulls(List<Stretch> shared, int leads) {
     Map<Integer, List<Stretch>> goes = new TreeMap<>();
     Map<String, Integer> drawn = new TreeMap<>();
     List<Stretch> readyFirst = new ArrayList<>(shared);
     readyFirst.sort(Comparator.comparing((Stretch s) -> !ready(s)));
     for (Stretch s : readyFirst) {
-      boolean together = ready(s) || !s.blind();
-      int turn = together ? 0 : drawn.merge(box(s), 1, Integer::sum) - 1;
+      int turn = ready(s) ? leads : s.blind() ? drawn.merge(box(s), 1, Integer::sum) - 1 : 0;
       goes.computeIfAbsent(turn, k -> new ArrayList<>()).add(s);
     }
     List<Pull> out = new ArrayList<>();
@@ -112,7 +118,7 @@ final class PullPlanner {
         cable.bend().toMm());
   }
 
-  private static boolean ready(Stretch s) {
+  static boolean ready(Stretch s) {
     return Cable.get(s.run().cable()).factoryEnds();
   }
 

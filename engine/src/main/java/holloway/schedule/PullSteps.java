@@ -48,20 +48,31 @@ final class PullSteps {
     return out;
   }
 
-  /** What has wider pull heads goes through a hole before what has narrower ones. */
+  /**
+   * What has wider pull heads goes through a hole before what has narrower ones, and leads alone
+   * before leads that bring other cables along.
+   */
   private Map<String, List<Pull>> widerFirst(List<Pull> pulls) {
     Map<String, List<Pull>> out = new TreeMap<>();
     for (Pull p : pulls) {
       List<Pull> before = new ArrayList<>();
       for (Pull q : pulls) {
         boolean meet = p.holes().stream().anyMatch(h -> holes.contains(h) && q.holes().contains(h));
-        if (meet && head(q) > head(p)) {
+        if (meet && (head(q) > head(p) || leads(q) == q.strands().size() && mixed(p))) {
           before.add(q);
         }
       }
       out.put(p.id(), before);
     }
     return out;
+  }
+
+  private static boolean mixed(Pull p) {
+    return leads(p) > 0 && leads(p) < p.strands().size();
+  }
+
+  private static long leads(Pull p) {
+    return p.strands().stream().filter(Pull.Strand::readyMade).count();
   }
 
   private static double head(Pull p) {

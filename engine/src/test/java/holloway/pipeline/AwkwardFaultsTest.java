@@ -3,12 +3,23 @@ package holloway.pipeline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.plan.Plan;
+import holloway.schedule.WorkReferee;
+import holloway.support.Rough;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The smallest houses of what {@link AwkwardHousesTest} found wrong. */
 class AwkwardFaultsTest {
+  @TempDir Path folder;
+
   /** A wall shared with a neighbour has no bays, so none of its bays runs on upward. */
   @Test
   void aSharedWallOfBalloonFrame() {
@@ -42,5 +53,43 @@ class AwkwardFaultsTest {
       String drawn = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       assertTrue(WrittenHouse.of(drawn).hollows().hollows().size() > 20);
     }
+  }
+
+  /**
+   * Two outlets beyond one hole, leads and wider cables to them: all leads must pass before any
+   * cable, or the second lead's head finds no room.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {"cat6, om4; om4, cat5e", "cat6a, om4; om4"})
+  void leadsOfTwoOutletsThroughOneHole(String desk, String shelf) throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("leads.yaml"),
+            """
+            house: Two Leads
+            place: none
+            built: 1990
+            outer-walls: { kind: masonry, thickness: 240 mm }
+            inner-walls: { kind: masonry, thickness: 120 mm }
+            levels:
+              ground: { floor: slab, ceiling-height: 2.4 m }
+            rooms:
+              hall: { level: ground, size: 3 m x 3 m }
+              den: { level: ground, size: 3 m x 3 m, east-of: hall, align: south }
+            cabinet: { in: hall, wall: east, from: south 1 m, height: 1.2 m }
+            outlets:
+              - { name: desk, in: den, wall: south, from: east 1 m, height: 400 mm, cables: [%s] }
+              - { name: shelf, in: den, wall: north, from: east 1 m, height: 400 mm, cables: [%s] }
+            wishes: { profile: fewest-holes }
+            """
+                .formatted(desk, shelf));
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
+    Plan plan = planned.plan();
+    assertEquals(1, plan.holes().size());
+    assertEquals(19, plan.holes().get(0).diameterMm());
+    Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
+    assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
   }
 }
