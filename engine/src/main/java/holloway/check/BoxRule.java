@@ -117,7 +117,9 @@ final class BoxRule implements Rule {
       if (!(s instanceof Spot.OnWall w)) {
         return List.of();
       }
-      look(w.at(), evidence).ifPresent(out::add);
+      for (WallSpot at : RangeSpots.of(w, end, evidence)) {
+        look(at, evidence).ifPresent(out::add);
+      }
     }
     return out;
   }

@@ -41,7 +41,10 @@ final class NeighbourRule implements Rule {
     for (Walk.At at : evidence.steps()) {
       if (at.step().path().size() >= 2) {
         judgeRoom(at, evidence, charge);
-        shared.forEach(w -> judgeWall(at, w, charge));
+        boolean stated = SplitRule.isStated(at, evidence);
+        shared.stream()
+            .filter(w -> !stated || !w.traits().isSplit())
+            .forEach(w -> judgeWall(at, w, charge));
         theirs.forEach(m -> judgeTheirs(at, m, charge));
       }
     }

@@ -10,9 +10,9 @@ import java.util.Optional;
 
 /**
  * What stands between two parts of a split-level house is not known: no leg or crossing comes
- * between their rooms, except in a tube that is stated. Judged from the outlines of the rooms
- * alone: a point lies between two outlines if its distances to both add up to the distance between
- * them.
+ * between their rooms, except in a tube or along an old cable that is stated. Judged from the
+ * outlines of the rooms alone: a point lies between two outlines if its distances to both add up to
+ * the distance between them.
  */
 final class SplitRule implements Rule {
   /** Rooms further apart than this have open air between them, millimetres. */
@@ -40,8 +40,7 @@ final class SplitRule implements Rule {
   public void judge(Evidence evidence, Charge charge) {
     List<Gap> gaps = gaps(evidence.house().framed().placed());
     for (Walk.At at : gaps.isEmpty() ? List.<Walk.At>of() : evidence.steps()) {
-      Optional<Hollow> in = at.isLeg() ? evidence.hollow(at) : Optional.empty();
-      if (in.filter(h -> h.kind() == HollowKind.CONDUIT).isPresent()) {
+      if (isStated(at, evidence)) {
         continue;
       }
       gaps.stream()
@@ -56,6 +55,13 @@ final class SplitRule implements Rule {
                       g.a().name(),
                       g.b().name()));
     }
+  }
+
+  /** In a tube or along an old cable that somebody stated: it passes the wall, however it does. */
+  static boolean isStated(Walk.At at, Evidence evidence) {
+    Optional<Hollow> in = at.isLeg() ? evidence.hollow(at) : Optional.empty();
+    return in.filter(h -> h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE)
+        .isPresent();
   }
 
   private static List<Gap> gaps(Placed placed) {

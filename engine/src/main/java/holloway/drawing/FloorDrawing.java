@@ -114,6 +114,8 @@ public final class FloorDrawing {
     marks.shapes();
     Shafts shafts = new Shafts(sheet);
     shafts.shapes();
+    Flights flights = new Flights(sheet);
+    flights.shapes();
     YardLinks links = new YardLinks(sheet);
     links.shapes();
     new Chains(sheet, walls.extent()).draw();
@@ -123,6 +125,7 @@ public final class FloorDrawing {
     marks.labels();
     walls.labels(tags);
     shafts.labels();
+    flights.labels();
     links.labels();
     marks.letters();
     new Border(sheet, marks.legend).draw(sheet.svg().reach());

@@ -126,7 +126,10 @@ final class PlateSites {
     }
     long z0 = bay.clear().z1();
     Point3 top = StudBays.middle(bay, z0);
-    for (Attic a : draft.framed.attics()) {
+    Optional<String> vault = Vaults.beside(w, bay.clear().x(), draft.framed.placed());
+    vault.ifPresent(
+        room -> draft.refuse("top plate over " + bay.id(), top, Vaults.noAttic(room), "framing"));
+    for (Attic a : vault.isPresent() ? List.<Attic>of() : draft.framed.attics()) {
       if (a.outline().contains(top.plan())
           && Math.abs(a.plateZ() - top.z() - 57_000_000) < 140_000_000) {
         intoAttic(bay, a, z0);
@@ -142,10 +145,6 @@ final class PlateSites {
         keep(bay, "top-plate", SiteKind.TOP_PLATE, axes, jb.id());
       }
     }
-    Vaults.over(w, draft.framed.placed())
-        .ifPresent(
-            room ->
-                draft.refuse("top plate over " + bay.id(), top, Vaults.noAttic(room), "framing"));
   }
 
   private void intoAttic(Hollow bay, Attic a, long z0) {

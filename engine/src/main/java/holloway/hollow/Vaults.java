@@ -1,5 +1,6 @@
 package holloway.hollow;
 
+import holloway.geometry.Interval;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
 import java.util.Optional;
@@ -8,9 +9,14 @@ import java.util.Optional;
 final class Vaults {
   private Vaults() {}
 
-  /** A room with a vaulted ceiling that this wall shows to. */
-  static Optional<String> over(Wall wall, Placed placed) {
+  /**
+   * A room with a vaulted ceiling that this stretch of the wall shows to, or the corner beside it:
+   * also the attic of the roof beside it gives no hand over that wall.
+   */
+  static Optional<String> beside(Wall wall, Interval along, Placed placed) {
+    long by = wall.thickness();
     return wall.faces().stream()
+        .filter(f -> f.s().lo() - by < along.hi() && along.lo() < f.s().hi() + by)
         .map(f -> f.room())
         .filter(r -> placed.getRoom(r).room().vaulted())
         .findFirst();

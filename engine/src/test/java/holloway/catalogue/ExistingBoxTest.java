@@ -54,6 +54,25 @@ class ExistingBoxTest {
     Minutes.total(plan(with("data-box")), 20 + 4 + 3 * 17.4 + 0.47 + 3 * 0.2791 + 5.442);
   }
 
+  /** A range takes the box that hangs within it: 4 minutes instead of a cut-out of 10. */
+  @Test
+  void aRangeEndsAtTheBoxThatIsThere() {
+    String range =
+        BARE.replace(
+            "in: north room, wall: south, from: west 8 ft 8 in",
+            "in: south room, wall: north, from: west 5 ft 6 in, to: 8 ft");
+    double cut = plan(range).totals().minutes();
+    Plan there =
+        plan(
+            range
+                + "things: [{ data-box, in: south room, wall: north, from: west 6 ft 2 in, height: 16 in }]\n");
+    assertEquals(List.of(), there.unrouted());
+    assertTrue(
+        there.works().stream().anyMatch(w -> w.id().equals("desk/cut-out") && w.minutes() == 4),
+        there.works()::toString);
+    assertTrue(there.totals().minutes() < cut, "at " + there.totals().minutes());
+  }
+
   @Test
   @Feature("register")
   void aRegisterIsOpened() {

@@ -121,6 +121,40 @@ class SplitLevelTest {
     assertEquals(List.of(), refusals(open, house));
   }
 
+  /** Where it runs is not known: it is drawn straight through the wall between. */
+  @Test
+  void aTubeIntoTheRoomBesideIsTakenAsStated() {
+    String tube =
+        TUBE.replace(
+                "in: store, wall: north, from: west 6 ft",
+                "in: store, wall: south, from: east 2 ft")
+            .replace(
+                "in: loft, wall: north, from: west 6 ft", "in: den, wall: north, from: west 1 ft")
+            .replace("length: 7 m", "length: 6 m");
+    WrittenHouse house = WrittenHouse.of(SPLIT.replace("desk, in: loft", "desk, in: den") + tube);
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertEquals(List.of(), refusals(plan, house));
+  }
+
+  @Test
+  void soIsAnOldCable() {
+    String lead =
+        """
+        hollows:
+          - old-cable: lead
+            from: { in: store, wall: south, from: east 2 ft, height: 16 in }
+            to: { in: den, wall: north, from: west 1 ft, height: 16 in }
+            length: 6 m
+            hole: 16 mm
+            stapled: no
+        """;
+    WrittenHouse house = WrittenHouse.of(SPLIT.replace("desk, in: loft", "desk, in: den") + lead);
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertEquals(List.of(), refusals(plan, house));
+  }
+
   @Test
   void theLineOutsideGoesNotBetweenThem() {
     String box =

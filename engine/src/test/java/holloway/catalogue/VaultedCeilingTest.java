@@ -99,6 +99,25 @@ class VaultedCeilingTest {
                             "the ceiling of the lounge is vaulted: no attic lies over this wall")));
   }
 
+  /** Also where the attic beside it reaches over the wall, under a roof that ends there. */
+  @Test
+  void norFromTheAtticOfTheRoofBesideIt() {
+    String flat =
+        HOUSE
+            .replace("LOUNGE", "9 m")
+            .replace("CEILING", "")
+            .replace("HALL", "")
+            .replace("DESK", "east, from: south 3 m");
+    String own =
+        flat.replace("study: { level: main,", "study: { level: main, ceiling: vaulted,")
+            .replace("over: main,", "over: [store, lounge, den],")
+            .replace(
+                "cabinet:",
+                "  - { over: [study], shape: shed, low-side: east, pitch: 3/12, frame: rafters }\ncabinet:");
+    assertEquals(1, plan(Chain.of(flat)).runs().size());
+    assertEquals(1, plan(Chain.of(own)).unrouted().size());
+  }
+
   @Test
   void theRefereeSeesItByItself() {
     Chain open = house(false, false, FAR);
