@@ -143,7 +143,8 @@ record Drawings(
     }
     // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    String front = CabinetFront.of(ports, spoken.text(title));
-    return new Drawing("cabinet.svg", title, front, front, front, 182, 120);
+    String front = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.PAPER);
+    String narrow = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.NARROW);
+    return new Drawing("cabinet.svg", title, front, front, narrow, 182, 120);
   }
 }

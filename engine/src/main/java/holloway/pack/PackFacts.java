@@ -52,6 +52,7 @@ final class PackFacts {
     values.put("left-lying", owner.cables());
     values.put("photographs", owner.photographs());
     values.put("key", StoreKey.of(sheet.placed().house()));
+    values.put("sizes", StoreKey.sizes(sheet.placed()));
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
     values.put("seen", seen.levels().stream().filter(Seen.Picture::inPage).toList());
