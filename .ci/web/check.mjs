@@ -1,7 +1,7 @@
 // Looks at a page of a work pack the way a browser, a reader of HTML and a reader of WCAG do.
 // node check.mjs PAGE OUT JAVA: prints what was found as JSON and lays the printed pages into OUT.
 import { spawn } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -79,6 +79,21 @@ async function remembered(tab) {
   return { before, set, after: await read() };
 }
 
+/** Ticks of a house of the same names: one measured again by 100 mm, and one that is another house. */
+async function others(browser) {
+  const html = readFileSync(page, 'utf8');
+  const ticked = async (name, more) => {
+    const file = join(out, name);
+    writeFileSync(file, html.replace(/SIZES = \[(\d+)/, (m, mm) => 'SIZES = [' + (Number(mm) + more)));
+    const tab = await browser.newPage();
+    await tab.goto(pathToFileURL(file).href, { waitUntil: 'load' });
+    const seen = await tab.evaluate(() => document.querySelectorAll('input[data-id]:checked').length);
+    await tab.close();
+    return seen;
+  };
+  return [await ticked('other.html', 900), await ticked('again.html', 100), await ticked('same.html', 0)];
+}
+
 /** What "save holes made" writes, with every box of the order of work ticked up to the first pull and past it. */
 async function saved(tab) {
   return tab.evaluate(async () => {
@@ -112,6 +127,23 @@ async function filtered(tab) {
     list.value = '';
     list.dispatchEvent(new Event('change'));
     return { all, place, one, again: shown().length, steps: document.getElementById('steps').textContent };
+  });
+}
+
+/** On a phone nothing has to be scrolled sideways until a picture is enlarged; the page itself never. */
+async function enlarged(tab) {
+  return tab.evaluate(() => {
+    const strips = [...document.querySelectorAll('.wide')];
+    const over = () => strips.filter(s => s.scrollWidth > s.clientWidth + 1).length;
+    const width = () => document.scrollingElement.scrollWidth;
+    const before = over();
+    const buttons = [...document.querySelectorAll('.zoom')];
+    buttons.forEach(b => b.click());
+    const large = over();
+    const page = width();
+    const pressed = buttons.filter(b => b.getAttribute('aria-pressed') === 'true').length;
+    buttons.forEach(b => b.click());
+    return { before, buttons: buttons.length, large, pressed, page, after: over() };
   });
 }
 
@@ -166,7 +198,9 @@ const browser = await puppeteer.launch({ executablePath: chromium(), args: ['--n
 try {
   const tab = await open(browser, told);
   told.phone = await tab.evaluate(cutOff, PHONE.width);
+  told.enlarged = await enlarged(tab);
   told.kept = await remembered(tab);
+  told.others = await others(browser);
   told.saved = await saved(tab);
   told.filtered = await filtered(tab);
   // Colours of what is scrolled out of sight cannot be judged: they are where nothing has to be scrolled.

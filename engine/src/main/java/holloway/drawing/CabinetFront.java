@@ -4,17 +4,33 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The front of what hangs in the cabinet: panels with their ports in rows of 12, and what goes to
- * no panel listed beside. Not to scale: ports are drawn large enough to write on.
+ * The front of what hangs in the cabinet: panels with their ports in rows, and what goes to no
+ * panel listed below. Not to scale: ports are drawn large enough to write on.
  */
 public final class CabinetFront {
-  private static final int ROW = 12;
   private static final double WIDE = 300;
   private static final double HIGH = 330;
 
   private final Svg svg = new Svg();
+  private final int row;
 
-  private CabinetFront() {}
+  private CabinetFront(int row) {
+    this.row = row;
+  }
+
+  /** How many ports stand beside one another. */
+  public enum Form {
+    /** As on the panel. */
+    PAPER(12),
+    /** On a screen of 360 pixels. */
+    NARROW(3);
+
+    private final int row;
+
+    Form(int row) {
+      this.row = row;
+    }
+  }
 
   /**
    * One port, or one cable that goes to no panel.
@@ -26,8 +42,8 @@ public final class CabinetFront {
    */
   public record Port(String panel, int number, String label, String to, boolean spare) {}
 
-  public static String of(List<Port> ports, String title) {
-    CabinetFront f = new CabinetFront();
+  public static String of(List<Port> ports, String title, Form form) {
+    CabinetFront f = new CabinetFront(form.row);
     double y = 0;
     for (String panel : ports.stream().map(Port::panel).distinct().sorted().toList()) {
       List<Port> here = ports.stream().filter(p -> p.panel().equals(panel)).toList();
@@ -37,20 +53,20 @@ public final class CabinetFront {
     if (ports.isEmpty()) {
       f.svg.text("left", title, 0, 0, 100, false);
     }
-    return Paper.of(f.svg, title, 120, "text.to{font-size:40px}");
+    return Paper.of(f.svg, title, 120, "");
   }
 
   /** The foot of the panel. */
   private double panel(String name, List<Port> ports, double top) {
     int last = ports.stream().mapToInt(Port::number).max().orElse(1);
-    int rows = (last + ROW - 1) / ROW;
+    int rows = (last + row - 1) / row;
     svg.text("left strong", name, 0, top + rows * HIGH / 2, 160, false);
     double x0 = 200;
     svg.rect(
-        "frame", name, new Rect(x0 - 40, top - 40, x0 + ROW * WIDE + 40, top + rows * HIGH + 40));
-    for (int n = 1; n <= rows * ROW; n++) {
-      double x = x0 + (n - 1) % ROW * WIDE;
-      double y = top + (n - 1) / ROW * HIGH;
+        "frame", name, new Rect(x0 - 40, top - 40, x0 + row * WIDE + 40, top + rows * HIGH + 40));
+    for (int n = 1; n <= rows * row; n++) {
+      double x = x0 + (n - 1) % row * WIDE;
+      double y = top + (n - 1) / row * HIGH;
       port(n, ports, x, y);
     }
     return top + rows * HIGH;
@@ -66,7 +82,7 @@ public final class CabinetFront {
       svg.text("label", p.label(), x + WIDE / 2, y + 125, 48, false);
       double line = y + 185;
       for (String words : folded(p.to().split(",")[0], 10)) {
-        svg.text("to", words, x + WIDE / 2, line, 40, false);
+        svg.text("to", words, x + WIDE / 2, line, row < 12 ? 44 : 40, false);
         line += 50;
       }
     }
@@ -75,10 +91,13 @@ public final class CabinetFront {
   private void loose(List<Port> ports, double top) {
     double y = top + 60;
     for (Port p : ports) {
-      String text = p.label() + "   " + p.to();
+      int most = (int) ((row * WIDE - 100) / 70 / Labels.LETTER);
       svg.circle(p.spare() ? "port spare" : "port", p.label(), new double[] {240, y}, 35);
-      svg.text("left", text, 330, y, 70, false);
-      y += 110;
+      for (String line : Labels.folded(p.label() + "   " + p.to(), most)) {
+        svg.text("left", line, 330, y, 70, false);
+        y += 90;
+      }
+      y += 20;
     }
   }
 

@@ -2,13 +2,16 @@ package holloway.pack;
 
 import holloway.drawing.CabinetFront;
 import holloway.drawing.FloorDrawing;
+import holloway.drawing.FloorSection;
 import holloway.drawing.HoleDrawing;
 import holloway.drawing.RunElevation;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
+import holloway.schedule.FloorCrossing;
 import holloway.schedule.HoleView;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
+import holloway.schedule.Views;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,16 +23,22 @@ import java.util.Map;
  * @param levels runs over each level's floor plan
  * @param holes by hole id, from both sides
  * @param runs by run id, unfolded
+ * @param floors where cable passes each
  * @param cabinet its front with the ports
  */
 record Drawings(
-    List<Drawing> levels, Map<String, Drawing> holes, Map<String, Drawing> runs, Drawing cabinet) {
-  static Drawings of(Sheet sheet, Map<String, List<HoleView>> views, Spoken spoken) {
+    List<Drawing> levels,
+    Map<String, Drawing> holes,
+    Map<String, Drawing> runs,
+    List<Floor> floors,
+    Drawing cabinet) {
+  static Drawings of(Sheet sheet, Views views, Spoken spoken) {
     Map<String, String> texts = Language.ENGLISH.texts();
     return new Drawings(
         levels(sheet, spoken).stream().map(spoken::drawing).toList(),
-        holes(sheet, views, texts, spoken),
+        holes(sheet, views.holes(), texts, spoken),
         runs(sheet, spoken),
+        floors(sheet, views.floors(), spoken),
         cabinet(sheet, texts, spoken));
   }
 
@@ -38,6 +47,7 @@ record Drawings(
     List<Drawing> out = new ArrayList<>(levels);
     out.addAll(holes.values());
     out.addAll(runs.values());
+    floors.forEach(f -> out.add(f.drawing()));
     out.add(cabinet);
     return out;
   }
@@ -108,6 +118,22 @@ record Drawings(
     return out;
   }
 
+  /** A place where cable passes a floor, and how it looks cut through. */
+  record Floor(FloorCrossing place, Drawing drawing) {}
+
+  private static List<Floor> floors(Sheet sheet, List<FloorCrossing> places, Spoken spoken) {
+    List<Floor> out = new ArrayList<>();
+    for (FloorCrossing c : places) {
+      String name = "F" + (out.size() + 1);
+      String svg =
+          FloorSection.of(
+              c, name, spoken.text(c.over()), spoken.text(c.below()), sheet.system(), spoken::text);
+      String file = "floor-%02d.svg".formatted(out.size() + 1);
+      out.add(new Floor(c, new Drawing(file, name, svg, svg, svg, 80, 100)));
+    }
+    return out;
+  }
+
   private static Drawing cabinet(Sheet sheet, Map<String, String> texts, Spoken spoken) {
     List<CabinetFront.Port> ports = new ArrayList<>();
     for (Label l : Labels.of(sheet.plan(), sheet.request(), sheet.placed())) {
@@ -117,7 +143,8 @@ record Drawings(
     }
     // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    String front = CabinetFront.of(ports, spoken.text(title));
-    return new Drawing("cabinet.svg", title, front, front, front, 182, 120);
+    String front = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.PAPER);
+    String narrow = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.NARROW);
+    return new Drawing("cabinet.svg", title, front, front, narrow, 182, 120);
   }
 }

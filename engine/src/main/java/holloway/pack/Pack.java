@@ -2,11 +2,9 @@ package holloway.pack;
 
 import holloway.report.CsvFiles;
 import holloway.report.Sheet;
-import holloway.schedule.HoleView;
+import holloway.schedule.Views;
 import holloway.schedule.WorkSchedule;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -14,13 +12,13 @@ import java.util.regex.Pattern;
 /** The doorway: everything that goes into the folder of a work pack. */
 public final class Pack {
   private static final Pattern DRAWN =
-      Pattern.compile("(hole|run|runs)-[^/\\\\]+\\.svg|seen-[^/\\\\]+\\.png");
+      Pattern.compile("(hole|run|runs|floor)-[^/\\\\]+\\.svg|seen-[^/\\\\]+\\.png");
 
   private Pack() {}
 
   /**
    * @param work in the order in which it is done
-   * @param views how each hole looks from its two sides, by hole id
+   * @param views of holes from both sides, and of floors where cable passes
    * @param planJson the plan as JSON, to lie beside the page
    * @param pictures of the house, where something here can draw
    * @return content by file name
@@ -28,7 +26,7 @@ public final class Pack {
   public static SortedMap<String, byte[]> files(
       Sheet sheet,
       WorkSchedule work,
-      Map<String, List<HoleView>> views,
+      Views views,
       PackForm form,
       String planJson,
       Pictures pictures) {

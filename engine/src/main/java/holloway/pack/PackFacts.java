@@ -42,6 +42,8 @@ final class PackFacts {
     values.put("pins", new PortFacts(sheet, words).pins(texts));
     values.put("holes", new HoleFacts(sheet, words, drawings, seen).cards());
     values.put("runs", new RunFacts(sheet, words, drawings).cards());
+    values.put("floors", RunFacts.floors(drawings));
+    values.put("has-floors", !drawings.floors().isEmpty());
     WorkFacts order = new WorkFacts(sheet, work, words, texts, spoken.language().texts());
     values.put("turns", order.turns());
     values.put("visits", order.visits());
@@ -50,6 +52,7 @@ final class PackFacts {
     values.put("left-lying", owner.cables());
     values.put("photographs", owner.photographs());
     values.put("key", StoreKey.of(sheet.placed().house()));
+    values.put("sizes", StoreKey.sizes(sheet.placed()));
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
     values.put("seen", seen.levels().stream().filter(Seen.Picture::inPage).toList());

@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
 import holloway.report.SheetWords;
+import holloway.schedule.FloorCrossing;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
 import java.util.ArrayList;
@@ -40,6 +41,22 @@ final class RunFacts {
       if (first != null) {
         card.remove("drawing");
       }
+      out.add(card);
+    }
+    return out;
+  }
+
+  /** Every place where cable passes a floor. */
+  static List<Map<String, Object>> floors(Drawings drawings) {
+    List<Map<String, Object>> out = new ArrayList<>();
+    for (Drawings.Floor f : drawings.floors()) {
+      Map<String, Object> card = new LinkedHashMap<>();
+      FloorCrossing c = f.place();
+      card.put("floor", f.drawing().title());
+      card.put("level", c.attic() ? "attic" : c.above());
+      card.put("hole", c.hole().isEmpty() ? null : c.hole());
+      card.put("passing", String.join(", ", c.runs()));
+      card.put("section", f.drawing());
       out.add(card);
     }
     return out;

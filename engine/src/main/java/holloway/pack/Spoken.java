@@ -13,7 +13,18 @@ import java.util.regex.Pattern;
 final class Spoken {
   /** No words for a reader, or words of the bundle already. */
   private static final Set<String> KEPT =
-      Set.of("id", "hole-id", "t", "lang", "do", "inputs", "data-holes", "data-runs", "key", "min");
+      Set.of(
+          "id",
+          "hole-id",
+          "t",
+          "lang",
+          "do",
+          "inputs",
+          "data-holes",
+          "data-runs",
+          "key",
+          "sizes",
+          "min");
 
   private static final Pattern TEXT =
       Pattern.compile("(<(?:text|title)\\b(?![^>]*\\bnote\\b)[^>]*>)([^<]+)(?=</(?:text|title)>)");

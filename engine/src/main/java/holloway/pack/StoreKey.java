@@ -1,10 +1,13 @@
 package holloway.pack;
 
 import holloway.house.House;
+import holloway.survey.Placed;
+import holloway.survey.PlacedRoom;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -14,6 +17,21 @@ import java.util.TreeSet;
  */
 final class StoreKey {
   private StoreKey() {}
+
+  /**
+   * Width and depth of every room in millimetres, by level and name: what tells two houses apart
+   * whose names are all the same. The page takes a size that is a little off for the same room,
+   * measured again.
+   */
+  static String sizes(Placed placed) {
+    TreeMap<String, String> out = new TreeMap<>();
+    for (PlacedRoom r : placed.rooms()) {
+      long wide = r.outline().xRange().length() / 1_000_000;
+      long deep = r.outline().yRange().length() / 1_000_000;
+      out.put(r.room().level() + "/" + r.room().name(), wide + "," + deep);
+    }
+    return String.join(",", out.values());
+  }
 
   /** 16 hex digits from the names of the house, its levels and its rooms. */
   static String of(House house) {

@@ -6,7 +6,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
-import holloway.schedule.HoleView;
+import holloway.schedule.Views;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -39,14 +39,11 @@ public final class Answers {
   /**
    * A plan and the order in which it is carried out.
    *
-   * @param views how each hole looks from its two sides, by hole id
+   * @param views of holes and of floors where cable passes
    * @param house as it is drawn; empty when the referee refuses the plan, or nothing can be drawn
    */
   public record Packed(
-      Planned planned,
-      WorkSchedule work,
-      Map<String, List<HoleView>> views,
-      Optional<PlannedHouse> house) {}
+      Planned planned, WorkSchedule work, Views views, Optional<PlannedHouse> house) {}
 
   /**
    * One way of working.

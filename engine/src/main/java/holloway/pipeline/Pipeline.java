@@ -9,6 +9,7 @@ import holloway.plan.PlanJson;
 import holloway.plan.PlanJsonException;
 import holloway.report.UnitWords;
 import holloway.request.Request;
+import holloway.schedule.Views;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.takeoff.TakeOff;
@@ -16,7 +17,6 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** One method a verb; every method begins at files and ends at records. */
@@ -54,7 +54,7 @@ public final class Pipeline {
     Answers.Planned planned = plan(o, settings);
     if (!planned.refusals().isEmpty()) {
       WorkSchedule none = new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
-      return new Answers.Packed(planned, none, Map.of(), Optional.empty());
+      return new Answers.Packed(planned, none, Views.NONE, Optional.empty());
     }
     progress.now("ordering the work");
     return new Answers.Packed(

@@ -16,9 +16,9 @@ import holloway.scene.Scene;
 import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
-import holloway.schedule.HoleView;
 import holloway.schedule.HoleViews;
 import holloway.schedule.Tapes;
+import holloway.schedule.Views;
 import holloway.schedule.WorkPlanner;
 import holloway.schedule.WorkSchedule;
 import holloway.solve.Budget;
@@ -170,7 +170,7 @@ final class RealSite implements Stages.Site {
   }
 
   @Override
-  public Map<String, List<HoleView>> views(Plan plan) {
+  public Views views(Plan plan) {
     return HoleViews.of(plan, hollows, roomsOfEnds());
   }
 

@@ -10,7 +10,7 @@ import holloway.plan.Plan;
 import holloway.request.Request;
 import holloway.scene.Scene;
 import holloway.schedule.HoleCard;
-import holloway.schedule.HoleView;
+import holloway.schedule.Views;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
@@ -124,9 +124,9 @@ interface Stages {
       return Optional.empty();
     }
 
-    /** How each hole looks from its two sides, by hole id. */
-    default Map<String, List<HoleView>> views(Plan plan) {
-      return Map.of();
+    /** How holes and floors look where cable passes. */
+    default Views views(Plan plan) {
+      return Views.NONE;
     }
   }
 }

@@ -34,12 +34,12 @@ public final class HoleViews {
   }
 
   /**
-   * By hole id: face and section from the drill's side, then from where the bit comes out.
+   * Of holes by id face and section from the drill's side, then from where the bit comes out; of
+   * floors a section at each place where cable passes.
    *
    * @param outlets as for {@link HoleCards}
    */
-  public static Map<String, List<HoleView>> of(
-      Plan plan, HollowHouse house, Map<String, String> outlets) {
+  public static Views of(Plan plan, HollowHouse house, Map<String, String> outlets) {
     HoleViews views = new HoleViews(plan, house, outlets);
     Map<String, List<HoleView>> out = new TreeMap<>();
     for (Plan.PlannedHole h : plan.holes()) {
@@ -48,7 +48,7 @@ public final class HoleViews {
           .filter(s -> !s.a().equals(s.b()))
           .ifPresent(s -> out.put(h.id(), views.views(h, s)));
     }
-    return out;
+    return new Views(out, FloorCrossings.of(plan, house));
   }
 
   private List<HoleView> views(Plan.PlannedHole hole, Site site) {

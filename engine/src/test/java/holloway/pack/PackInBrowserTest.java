@@ -54,7 +54,11 @@ class PackInBrowserTest {
       assertNothing(seen.get(scheme).get("incomplete"), "left to the eye, " + scheme);
     }
     assertNotEquals(seen.get("light").get("ground"), seen.get("dark").get("ground"));
+    enlarges(seen.get("enlarged"));
     remembers(seen.get("kept"));
+    assertEquals(0, seen.get("others").get(0).asInt(), "ticks of another house of these names");
+    assertTrue(seen.get("others").get(1).asInt() > 0, "a room measured again keeps the ticks");
+    assertEquals(seen.get("others").get(1), seen.get("others").get(2));
     readBack(seen.get("saved"));
     filters(seen.get("filtered"));
     PrintedPages.within(Files.readAllBytes(folder.resolve("a4.pdf")), PaperSize.A4);
@@ -117,6 +121,17 @@ class PackInBrowserTest {
     assertEquals(ticked, read);
     assertTrue(read.size() > 0 && !saved.get("pull").asText().isEmpty());
     assertTrue(saved.get("text").asText().contains("one\\u2028holes: []\\ntwo"));
+  }
+
+  /** Pictures fit the phone; each can be made larger in its own strip. */
+  private static void enlarges(JsonNode seen) {
+    int buttons = seen.get("buttons").asInt();
+    assertTrue(buttons > 0);
+    assertEquals(0, seen.get("before").asInt(), "strips that have to be scrolled");
+    assertEquals(buttons, seen.get("large").asInt(), "strips that have become larger");
+    assertEquals(buttons, seen.get("pressed").asInt());
+    assertEquals(360, seen.get("page").asInt());
+    assertEquals(0, seen.get("after").asInt());
   }
 
   private static void filters(JsonNode seen) {

@@ -60,7 +60,7 @@ class ClosingTapesTest {
       closes(name, t, axis);
       t.sideA().forEach(l -> visible(name, l, members));
       t.sideB().forEach(l -> visible(name, l, members));
-      packed.views().getOrDefault(t.holeId(), List.of()).forEach(v -> agrees(name, v, t));
+      packed.views().holes().getOrDefault(t.holeId(), List.of()).forEach(v -> agrees(name, v, t));
     }
   }
 

@@ -4,24 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.pipeline.Answers;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.PlanSettings;
-import holloway.pipeline.Progress;
-import holloway.pipeline.Thoroughness;
 import holloway.plan.Plan;
-import java.nio.file.Path;
+import holloway.support.PackedSample;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class StepMinutesTest {
   @Test
   void theMinutesOfTheStepsAreThePlans() {
-    Answers.Packed p =
-        new Pipeline(Progress.SILENT)
-            .pack(
-                Path.of("..", "samples", "plumb-corner.yaml"),
-                new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty()));
+    Answers.Packed p = PackedSample.get("plumb-corner");
     Plan plan = p.planned().plan();
     Map<String, Double> minutes = StepMinutes.of(plan, p.work());
     double all = minutes.values().stream().mapToDouble(m -> m).sum();
