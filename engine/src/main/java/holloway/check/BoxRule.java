@@ -61,6 +61,9 @@ final class BoxRule implements Rule {
       due.add(kept ? effort.get("open.box") : price(b, box, end.equals("cabinet"), effort));
     }
     if (behind.isEmpty()) {
+      due.addAll(overhead(end, evidence));
+    }
+    if (due.isEmpty()) {
       due.addAll(anyPrice(effort));
     }
     if (due.stream().noneMatch(d -> Math.abs(d - work.minutes()) <= MINUTES)) {
@@ -79,7 +82,21 @@ final class BoxRule implements Rule {
         + (shallow ? effort.get("cut-out.shallow") : 0);
   }
 
-  /** Of a ceiling or the outside. */
+  /** Of each spot on a ceiling, by the sheets that lie over it; none where it is on no ceiling. */
+  private static List<Double> overhead(String end, Evidence evidence) {
+    List<Double> out = new ArrayList<>();
+    Effort effort = evidence.request().effort();
+    for (Spot s : outlet(end, evidence).map(Outlet::spots).orElse(List.of())) {
+      int sheets = CeilingSheets.over(s, evidence);
+      if (sheets == 0) {
+        return List.of();
+      }
+      out.add(effort.get("cut-out.ceiling") + (sheets - 1) * effort.get("cut-out.layer"));
+    }
+    return out;
+  }
+
+  /** Of the outside, or of what is on one spot a ceiling and on another a wall. */
   private static List<Double> anyPrice(Effort effort) {
     List<Double> out = new ArrayList<>();
     effort.minutes().entrySet().stream()

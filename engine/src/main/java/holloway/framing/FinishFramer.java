@@ -124,20 +124,27 @@ final class FinishFramer {
     }
   }
 
+  /** Its layers from what is seen up to the joists, or to the straps under them. */
   private static void ceiling(Placed placed, PlacedRoom r, List<Member> members) {
-    long thick = Ceilings.lining(placed, r);
+    long thick = Ceilings.lining(placed, r) - r.room().overhead().strapsNm();
     if (thick == 0 || r.room().vaulted()) {
       return;
     }
-    sheet(
-        r.outline(),
-        Wells.inCeiling(placed, r.room().level()),
-        r.ceilingZ(),
-        r.ceilingZ() + thick,
-        MemberKind.LINING,
-        r.name() + "/ceiling",
-        r.name(),
-        members);
+    List<WallTraits.Layer> layers = r.room().overhead().layers();
+    long top = r.ceilingZ() + thick;
+    for (int k = 0; k < Math.max(1, layers.size()); k++) {
+      long foot = layers.isEmpty() ? r.ceilingZ() : top - layers.get(k).thickness().value().nm();
+      sheet(
+          r.outline(),
+          Wells.inCeiling(placed, r.room().level()),
+          foot,
+          top,
+          MemberKind.LINING,
+          r.name() + (k == 0 ? "/ceiling" : "/ceiling-layer-" + (k + 1)),
+          r.name(),
+          members);
+      top = foot;
+    }
   }
 
   /** On the ground: between the walls. Over a storey it is {@link #decks}. */

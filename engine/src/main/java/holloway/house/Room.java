@@ -11,6 +11,7 @@ import java.util.Optional;
  *     slab)
  * @param standing whether a person works in it
  * @param vaulted the ceiling follows the rafters of the roof over it: no attic there
+ * @param overhead layers and straps of the ceiling, where they are stated
  * @param plain cables may show here at no dislike (garage, cellar, store)
  */
 public record Room(
@@ -24,6 +25,7 @@ public record Room(
     Optional<Fact<Length>> ceilingHeight,
     Lining walls,
     Lining ceiling,
+    Overhead overhead,
     boolean plain,
     boolean garage,
     boolean vaulted,
@@ -55,6 +57,7 @@ public record Room(
         ceilingHeight,
         walls,
         ceiling,
+        Overhead.NONE,
         plain,
         garage,
         false,

@@ -135,7 +135,9 @@ final class HouseTables {
   /** The word for a ceiling on the slope. */
   static final String VAULTED = "vaulted";
 
-  private static final Shape CEILINGS = wordsOf(Lining.class, VAULTED);
+  private static final Shape CEILINGS =
+      new Shape.Either(
+          wordsOf(Lining.class, VAULTED), new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5));
 
   static final Table ROOM_TABLE =
       Table.of(
@@ -167,7 +169,11 @@ final class HouseTables {
           may("elevation", SIGNED, "its floor against the level's floor"),
           may("ceiling-height", CEILING, "its own ceiling height"),
           may("finish", wordsOf(Lining.class), "what its walls show"),
-          may("ceiling", CEILINGS, "what its ceiling shows; vaulted: it follows the rafters"),
+          may(
+              "ceiling",
+              CEILINGS,
+              "what its ceiling shows, or its layers from the joists down; vaulted: it follows the"
+                  + " rafters"),
           may("plain", YES_NO, "cables may show here"),
           may("garage", YES_NO, "a garage"),
           may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),

@@ -185,6 +185,8 @@ public final class HouseWriter {
     placing(r.placing(), w);
     if (r.vaulted()) {
       w.put("ceiling", "vaulted");
+    } else if (!r.overhead().layers().isEmpty()) {
+      w.put("ceiling", r.overhead().layers().stream().map(l -> layer(l)).toList());
     } else if (!taken.has("ceiling", r.name())) {
       w.word("ceiling", r.ceiling());
     }

@@ -2,6 +2,7 @@ package holloway.housefile;
 
 import holloway.house.Fact;
 import holloway.house.Lining;
+import holloway.house.Overhead;
 import holloway.house.Room;
 import holloway.house.Standing;
 import holloway.units.Length;
@@ -41,7 +42,8 @@ final class RoomReader {
       return Optional.empty();
     }
     boolean garage = e.yesNo("garage").orElse(false);
-    boolean vaulted = e.text("ceiling").filter(HouseTables.VAULTED::equals).isPresent();
+    boolean vaulted = OverheadReader.isVaulted(e);
+    Overhead overhead = OverheadReader.read(e);
     return Optional.of(
         new Room(
             name,
@@ -53,9 +55,8 @@ final class RoomReader {
             e.length("elevation"),
             e.length("ceiling-height"),
             e.choice("finish", Lining.class).orElseGet(() -> defaults.wallLining(name)),
-            vaulted
-                ? defaults.ceilingLining(name)
-                : e.choice("ceiling", Lining.class).orElseGet(() -> defaults.ceilingLining(name)),
+            OverheadReader.shows(e, overhead).orElseGet(() -> defaults.ceilingLining(name)),
+            overhead,
             e.yesNo("plain").orElse(garage),
             garage,
             vaulted,

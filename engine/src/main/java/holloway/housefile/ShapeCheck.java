@@ -129,6 +129,11 @@ final class ShapeCheck {
   }
 
   private void checkEither(Marked value, Shape.Either either, String what) {
+    boolean words = either.one() instanceof Shape.Words && either.other() instanceof Shape.ListOf;
+    if (words && value instanceof Marked.Scalar s && s.text().contains(" ")) {
+      mismatch(value, either.other(), what); // one item of the list, without its brackets
+      return;
+    }
     Optional<Shape> chosen = Describe.choose(value, either);
     if (chosen.isPresent()) {
       check(value, chosen.get(), what);

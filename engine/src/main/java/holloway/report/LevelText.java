@@ -5,6 +5,7 @@ import holloway.geometry.Interval;
 import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Roof;
+import holloway.house.Room;
 import holloway.house.Side;
 import holloway.house.WallTraits;
 import holloway.survey.OpenSide;
@@ -15,6 +16,7 @@ import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -95,8 +97,18 @@ final class LevelText {
             .formatted(
                 units.tape(r.ceilingZ() - r.floorZ()),
                 lining(r.room().walls()),
-                lining(r.room().ceiling())
-                    + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
+                ceiling(r.room()) + (r.room().vaulted() ? " on the slope (vaulted)" : "")));
+  }
+
+  private String ceiling(Room r) {
+    String what =
+        r.overhead().layers().isEmpty()
+            ? lining(r.ceiling())
+            : layers(new WallTraits.Layers(Optional.empty(), r.overhead().layers()));
+    return r.overhead()
+        .straps()
+        .map(s -> what + " under straps of " + units.tape(s.value().nm()))
+        .orElse(what);
   }
 
   private void beam(PlacedBeam b) {

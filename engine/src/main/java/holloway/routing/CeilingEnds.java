@@ -1,6 +1,7 @@
 package holloway.routing;
 
 import holloway.framing.Attic;
+import holloway.framing.Lowered;
 import holloway.framing.Skylights;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
@@ -57,7 +58,7 @@ final class CeilingEnds {
         draft.work(
             id + "/cut-out",
             WorkKind.CUT_OUT,
-            prices.cutOut(room.room().ceiling(), true, false),
+            prices.ceilingCutOut(layers(room, spot.ceiling().orElseThrow())),
             0,
             0,
             "");
@@ -77,6 +78,14 @@ final class CeilingEnds {
             "nothing over this ceiling that a hand or a fish gets to",
             "framing"));
     return Optional.of(draft.node(id, spot.ceiling().orElseThrow().at(room.ceilingZ()), work));
+  }
+
+  /** What is cut there: one sheet of a ceiling that hangs lower, else each of the ceiling's own. */
+  private int layers(PlacedRoom room, Point2 p) {
+    boolean hung =
+        Lowered.of(house.framed().placed()).stream()
+            .anyMatch(l -> l.soffit().room().equals(room.name()) && l.covers(p));
+    return hung ? 1 : Math.max(1, room.room().overhead().layers().size());
   }
 
   /** The spot and places up to 120 mm aside, nearest first: a ceiling outlet may move that much. */

@@ -79,6 +79,11 @@ final class Prices {
         + (shallow ? effort.units("cut-out.shallow") : 0);
   }
 
+  /** In a ceiling, each layer after the first as in a wall. */
+  long ceilingCutOut(int layers) {
+    return cutOut(Lining.BOARD, true, false) + (layers - 1) * effort.units("cut-out.layer");
+  }
+
   long cutOut(Lining lining, boolean ceiling, boolean outside) {
     if (outside) {
       return effort.units("cut-out.outside");

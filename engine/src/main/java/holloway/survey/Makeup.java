@@ -2,6 +2,7 @@ package holloway.survey;
 
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
+import holloway.house.Room;
 import holloway.house.Timber;
 import holloway.limits.UsualBuild;
 import holloway.units.Length;
@@ -131,9 +132,14 @@ public final class Makeup {
     };
   }
 
-  /** Ceiling lining; a boarded garage ceiling with rooms above has the thicker board. */
-  public static long ceilingLining(Lining lining, boolean garageUnderRooms) {
-    return garageUnderRooms && lining == Lining.BOARD ? GARAGE_CEILING_BOARD : lining(lining);
+  /**
+   * From what is seen up to the joists: stated layers and straps, else the lining; a boarded garage
+   * ceiling with rooms above has the thicker board.
+   */
+  public static long ceilingLining(Room room, boolean garageUnderRooms) {
+    boolean thicker = garageUnderRooms && room.ceiling() == Lining.BOARD;
+    long usual = thicker ? GARAGE_CEILING_BOARD : lining(room.ceiling());
+    return room.overhead().layersNm(usual) + room.overhead().strapsNm();
   }
 
   public static long subfloor(FloorSpec floor) {

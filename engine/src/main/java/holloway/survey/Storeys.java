@@ -8,7 +8,6 @@ import holloway.house.Lining;
 import holloway.house.Room;
 import holloway.units.Length;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -150,27 +149,38 @@ final class Storeys {
     return columns.over(l).isEmpty();
   }
 
-  /** The lining most rooms of the level show overhead; the first in the list of equals. */
+  /** What most rooms of the level have overhead; the first in the list of equals. */
   private long lining(Level l) {
-    Map<Lining, Integer> count = new EnumMap<>(Lining.class);
+    Map<Overhead, Integer> count = new TreeMap<>();
     house.rooms().stream()
         .filter(r -> r.level().equals(l.name()) && !r.garage())
-        .forEach(r -> count.merge(r.ceiling(), 1, Integer::sum));
-    Lining most = Lining.BOARD;
+        .forEach(
+            r ->
+                count.merge(
+                    new Overhead(r.ceiling(), Makeup.ceilingLining(r, false)), 1, Integer::sum));
+    long most = Makeup.lining(Lining.BOARD);
     int best = 0;
-    for (Map.Entry<Lining, Integer> e : count.entrySet()) {
+    for (Map.Entry<Overhead, Integer> e : count.entrySet()) {
       if (e.getValue() > best) {
         best = e.getValue();
-        most = e.getKey();
+        most = e.getKey().nm();
       }
     }
-    return Makeup.lining(most);
+    return most;
   }
 
-  /** Lining of one room's ceiling. */
+  /** What a ceiling shows and how thick it is, in the order of linings. */
+  private record Overhead(Lining shows, long nm) implements Comparable<Overhead> {
+    @Override
+    public int compareTo(Overhead o) {
+      int first = shows.compareTo(o.shows);
+      return first == 0 ? Long.compare(nm, o.nm) : first;
+    }
+  }
+
+  /** From what one room shows overhead up to the joists. */
   long lining(Room room) {
-    return Makeup.ceilingLining(
-        room.ceiling(), room.garage() && !isTop(house.getLevel(room.level())));
+    return Makeup.ceilingLining(room, room.garage() && !isTop(house.getLevel(room.level())));
   }
 
   long levelFloorZ(Level l) {

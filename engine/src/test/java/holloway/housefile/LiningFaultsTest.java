@@ -28,6 +28,20 @@ class LiningFaultsTest {
   }
 
   @Test
+  void aCeilingHasLayersToo() throws IOException {
+    ceiling("[board 1/2 in, plaster 3 mm]").sound();
+    ceiling("[board]").assertProblemAt("board]", "how thick");
+    ceiling("board 1/2 in").assertProblemAt("board 1/2 in", "a list");
+    ceiling("[vaulted 1/2 in]").assertProblemAt("vaulted 1/2 in", "no such lining");
+    ceiling("[]").assertProblemAt("[]", "0 items");
+  }
+
+  private Written ceiling(String said) {
+    return new Written(dir)
+        .with("level: ground, size:", "level: ground, ceiling: " + said + ", size:");
+  }
+
+  @Test
   void onlyFramedWallsHaveRows() throws IOException {
     lined("rows: 2, thickness: 12 in").sound();
     lined("rows: 3").assertProblemAt("3 }", "1 to 2");

@@ -66,6 +66,7 @@ final class TurnedRooms {
         r.ceilingHeight(),
         r.walls(),
         r.ceiling(),
+        r.overhead(),
         r.plain(),
         r.garage(),
         r.vaulted(),

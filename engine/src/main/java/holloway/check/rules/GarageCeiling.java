@@ -40,7 +40,7 @@ final class GarageCeiling implements PlanRule {
           .filter(m -> m.kind() == MemberKind.LINING && finished.isGarage(m.owner()))
           .filter(m -> floorAbove(made, finished) || roomAbove(m, made, finished))
           .findFirst()
-          .ifPresent(m -> out.add(finding(made, m, duty.severity(), duty.source())));
+          .ifPresent(m -> out.add(finding(made, finished, duty.severity(), duty.source())));
     }
     return out;
   }
@@ -60,8 +60,16 @@ final class GarageCeiling implements PlanRule {
     return false;
   }
 
-  private Finding finding(Finished.Made made, Member m, Severity severity, String source) {
-    double board = m.box().z().length() / 1e6;
+  /** All the sheets that the hole goes through, nanometres. */
+  private static long thickness(Finished.Made made, Finished finished) {
+    return finished.pierced(made.site()).stream()
+        .filter(m -> m.kind() == MemberKind.LINING && finished.isGarage(m.owner()))
+        .mapToLong(m -> m.box().z().length())
+        .sum();
+  }
+
+  private Finding finding(Finished.Made made, Finished finished, Severity severity, String source) {
+    double board = thickness(made, finished) / 1e6;
     return say(
         severity,
         Place.of(made.hole().id(), made.hole().at()),
