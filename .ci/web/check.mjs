@@ -64,6 +64,8 @@ async function remembered(tab) {
   const read = () => tab.evaluate(() => ({
     ticked: [...document.querySelectorAll('input[data-id]')].filter(b => b.checked).map(b => b.dataset.id),
     notes: [...document.querySelectorAll('textarea[data-note]')].filter(n => n.value).map(n => [n.dataset.note, n.value]),
+    minutes: [...document.querySelectorAll('#steps-done, #minutes-done, #minutes')].map(e => Number(e.textContent)),
+    turns: [...document.querySelectorAll('.turn .count')].map(e => e.textContent).filter(t => !t.startsWith('0/')),
     done: document.getElementById('done').textContent, all: document.getElementById('all').textContent }));
   const before = await read();
   const hole = await tab.$('input[data-hole]');

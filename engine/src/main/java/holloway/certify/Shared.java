@@ -31,7 +31,7 @@ final class Shared {
   void require(List<Certificate.Share> shares, Set<Integer> paid, Tariff tariff) {
     Map<Row, long[]> rows = new HashMap<>();
     for (Certificate.Share s : shares) {
-      if (s.place().equals(Certificate.Share.RENT)) {
+      if (s.place().equals(Certificate.Share.RENT) || s.place().equals(Certificate.Share.ROOM)) {
         continue;
       }
       boolean arc = s.place().equals("arc") || s.place().equals("into");
@@ -51,6 +51,9 @@ final class Shared {
           }
         });
     tellers.forEach((hole, works) -> requireOneEach(proof.graph.holes().get(hole), works));
+    for (RouteGraph.Hole h : proof.graph.holes()) {
+      requireRoom(h, tariff, tellers.containsKey(h.id()));
+    }
   }
 
   private void requireTeller(int work, long price, long[] byGroup, Tariff tariff) {
@@ -61,6 +64,20 @@ final class Shared {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
               .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));
+    }
+  }
+
+  /**
+   * A plan pays for a hole what its cables cost beyond the works, which is told once: by the room
+   * or by a teller, and the rent is paid back once.
+   */
+  private void requireRoom(RouteGraph.Hole h, Tariff tariff, boolean told) {
+    long[] byGroup = tariff.room(h.id());
+    if (byGroup != null && (told || !holePrice.covers(h.id(), tariff.rent(h.id()), byGroup))) {
+      throw new Unproven(
+          told
+              ? "it shares out the room of %s, of which a work tells already".formatted(h.site())
+              : "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
     }
   }
 

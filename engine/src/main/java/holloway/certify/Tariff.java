@@ -14,6 +14,9 @@ final class Tariff {
   private final int groups;
   private final long[] rent;
 
+  /** By hole what each group pays for its room; null where nobody does. */
+  private final long[][] room;
+
   Tariff(RouteGraph graph, int groups, boolean directed, List<Certificate.Share> shares) {
     this.groups = groups;
     places.put("node", slots(graph.nodes().size()));
@@ -24,9 +27,12 @@ final class Tariff {
       places.put("into", slots(2 * graph.edges().size()));
     }
     rent = new long[graph.holes().size()];
+    room = new long[graph.holes().size()][];
     for (Certificate.Share s : shares) {
       if (s.place().equals(Certificate.Share.RENT)) {
         addRent(s, directed);
+      } else if (s.place().equals(Certificate.Share.ROOM)) {
+        addRoom(s, directed);
       } else {
         add(s, graph.works().size());
       }
@@ -38,6 +44,24 @@ final class Tariff {
       throw new Unproven("a rent of %d at hole %d is none".formatted(s.units(), s.at()));
     }
     rent[s.at()] = Math.addExact(rent[s.at()], s.units());
+  }
+
+  private void addRoom(Certificate.Share s, boolean directed) {
+    boolean known = s.at() >= 0 && s.at() < room.length && s.group() >= 0 && s.group() < groups;
+    if (directed || !known || s.units() < 0) {
+      throw new Unproven(
+          "it gives group %d %d units of the room in hole %d, and there is no such thing"
+              .formatted(s.group(), s.units(), s.at()));
+    }
+    if (room[s.at()] == null) {
+      room[s.at()] = new long[groups];
+    }
+    room[s.at()][s.group()] = Math.addExact(room[s.at()][s.group()], s.units());
+  }
+
+  /** What each group pays for the room of a hole, or null. */
+  long[] room(int hole) {
+    return room[hole];
   }
 
   /** What the shares of one work of each method of a hole may be over its price. */

@@ -26,6 +26,7 @@ public final class Referee {
           new EndRule(),
           new BoxRule(),
           new AirRule(),
+          new OverWallRule(),
           new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),

@@ -40,7 +40,8 @@ final class PackVerb implements Callable<Integer> {
       paramLabel = "WHICH",
       converter = Choices.PackLanguage.class,
       description =
-          "en or de: the page, the paper and the drawings; lists and plan.json are English")
+          "en or de: the page, the paper, the drawings and the lists; the lists' headings and plan.json"
+              + " are English")
   Language language = Language.ENGLISH;
 
   @Option(

@@ -1,6 +1,7 @@
 package holloway.drawing;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.house.Opening;
 import holloway.house.WallSpec;
@@ -12,7 +13,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Walls as filled strips, and the gaps that doors and windows leave in them. */
 final class WallStrips {
@@ -37,7 +37,7 @@ final class WallStrips {
     for (PlacedRoom r : sheet.rooms()) {
       parts.add(ring(r.outline().corners().stream().map(Svg::at).toList()));
     }
-    Geometry all = UnaryUnionOp.union(parts);
+    Geometry all = Overlay.union(parts);
     for (int i = 0; i < all.getNumGeometries(); i++) {
       List<double[]> points = new ArrayList<>();
       for (Coordinate c : ((Polygon) all.getGeometryN(i)).getExteriorRing().getCoordinates()) {

@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
@@ -17,7 +18,6 @@ import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Joists, rims, blocking over bearing walls and subfloor of every joisted floor. */
 final class DeckFramer {
@@ -155,7 +155,7 @@ final class DeckFramer {
     }
     return cores.isEmpty()
         ? Polygon2.rectangle(0, 0, 1, 1).toJts().buffer(-1)
-        : UnaryUnionOp.union(cores);
+        : Overlay.union(cores);
   }
 
   private static boolean inside(Deck deck, Box box, Geometry through) {
@@ -167,7 +167,8 @@ final class DeckFramer {
       corners.add(deck.frame().toWorld(c[0], c[1], 0).plan());
     }
     Geometry plan = new Polygon2(corners).toJts();
-    return !through.isEmpty() && plan.intersection(through).getArea() > 0.5 * plan.getArea();
+    return !through.isEmpty()
+        && Overlay.intersection(plan, through).getArea() > 0.5 * plan.getArea();
   }
 
   private void joists(Deck deck, Polygon2 local, Geometry through) {
@@ -245,7 +246,7 @@ final class DeckFramer {
 
   private void subfloor(Deck deck, Geometry through) {
     List<Polygon2> sheets = new ArrayList<>();
-    for (Polygon2 part : Outlines.parts(deck.outline().toJts().difference(through))) {
+    for (Polygon2 part : Outlines.parts(Overlay.difference(deck.outline().toJts(), through))) {
       sheets.addAll(Sheets.rectangles(part));
     }
     for (Polygon2 r : Wells.cut(sheets, Wells.inFloor(placed, deck.level()))) {

@@ -1,6 +1,7 @@
 package holloway.framing;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -15,7 +16,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Outlines of groups of rooms together with the walls that carry what lies over or under them. */
 final class Outlines {
@@ -55,7 +55,7 @@ final class Outlines {
     if (parts.isEmpty()) {
       return Polygon2.rectangle(0, 0, 1, 1).toJts().getFactory().createPolygon();
     }
-    return buffer(buffer(UnaryUnionOp.union(parts), CLOSE_MM), -CLOSE_MM);
+    return buffer(buffer(Overlay.union(parts), CLOSE_MM), -CLOSE_MM);
   }
 
   /**
@@ -136,8 +136,8 @@ final class Outlines {
         }
       }
     }
-    Geometry joined = buffer(buffer(UnaryUnionOp.union(taken), CLOSE_MM), -CLOSE_MM);
-    return parts(outline.toJts().difference(joined));
+    Geometry joined = buffer(buffer(Overlay.union(taken), CLOSE_MM), -CLOSE_MM);
+    return parts(Overlay.difference(outline.toJts(), joined));
   }
 
   /** The parts of a geometry bigger than 0.1 m², by south-west corner. */

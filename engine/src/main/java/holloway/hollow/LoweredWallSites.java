@@ -125,7 +125,10 @@ final class LoweredWallSites {
   private void through(Meeting m, Meeting o) {
     Optional<Interval> s = m.s().cut(o.s()).filter(i -> i.length() > 2 * FROM_END);
     Optional<Interval> z = m.z().cut(o.z()).filter(i -> i.length() > 2 * EDGE);
-    if (s.isPresent() && z.isPresent()) {
+    if (s.isPresent() && z.isPresent() && m.wall().isLow()) {
+      new OverLowWalls(draft, interests)
+          .pass(m.wall(), s.get(), z.get(), m.lowered().id(), o.lowered().id());
+    } else if (s.isPresent() && z.isPresent()) {
       String id =
           m.wall().id() + "/" + m.lowered().soffit().name() + "-" + o.lowered().soffit().name();
       both(m.wall(), id + "/", s.get(), height(m, z.get()), m.lowered().id(), o.lowered().id());

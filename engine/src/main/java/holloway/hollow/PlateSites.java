@@ -178,7 +178,7 @@ final class PlateSites {
           "only "
               + Math.max(0, best / 1_000_000)
               + " mm between plate and roof here: bit, drill and hand need 330 mm",
-          "pitch and heel by trade-facts D21, D23; tool room from experience");
+          "pitch and heel of the roof; tool room from experience");
     } else if (!reached) {
       draft.refuse(
           what,

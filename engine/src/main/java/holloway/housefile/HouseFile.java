@@ -83,6 +83,7 @@ public final class HouseFile {
     KneeCheck.check(built, problems);
     FlatCheck.check(built, problems);
     PierCheck.check(built, problems);
+    PartitionCheck.check(built, problems);
     SkylightCheck.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
   }

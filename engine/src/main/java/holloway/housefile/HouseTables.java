@@ -235,8 +235,9 @@ final class HouseTables {
               may("studs-from", ALONG, "a stud's centre, from the end of the face"),
               may(
                   "height",
-                  new Shape.Len(Length.mm(300), Length.mm(2_400)),
-                  "of a half-height wall, from the floor to the top of its cap"),
+                  new Shape.Len(Length.mm(300), Length.mm(6_000)),
+                  "from the floor to its top, cap included: of a half-height wall, or of one that"
+                      + " stops short of the ceiling above over lowered ceilings"),
               may(
                   "header",
                   new Shape.Len(Length.mm(50), Length.mm(1_500)),

@@ -1,5 +1,6 @@
 package holloway.importing;
 
+import holloway.geometry.Overlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -10,7 +11,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * A product's faces in the frame of the house, millimetres, and what was taken more simply than the
@@ -91,7 +91,7 @@ record Shape(List<List<Vec>> faces, Set<String> notes) {
 
   private static Geometry united(List<Geometry> parts) {
     try {
-      return UnaryUnionOp.union(parts);
+      return Overlay.union(parts);
     } catch (TopologyException e) {
       throw new Unreadable("its faces do not fit together");
     }

@@ -20,6 +20,8 @@ public final class EntryFigures {
       new Figure("B32", "plastic tube in earth, Article 830 only", 12, "in", "NEC 830.47(C)", B);
   public static final Figure CMX_WIDE =
       new Figure("B6", "CMX cable in a dwelling, under", 0.25, "in", "NEC 800.154", B);
+  public static final Figure CMX_EXPOSED =
+      new Figure("B6", "thicker CMX cable outside tubes, at most", 10, "ft", "NEC 800.154", B);
   public static final Figure ATTIC_AREA =
       new Figure("C3-15", "attic that needs a way in, from", 30, "sq ft", ATTIC, A);
   public static final Figure ATTIC_HIGH =
@@ -46,6 +48,7 @@ public final class EntryFigures {
         BURIED,
         BURIED_TUBE,
         CMX_WIDE,
+        CMX_EXPOSED,
         ATTIC_AREA,
         ATTIC_HIGH,
         HATCH_NARROW,

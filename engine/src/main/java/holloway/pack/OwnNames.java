@@ -4,8 +4,10 @@ import holloway.house.House;
 import holloway.house.WallSpec;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
+import holloway.request.Request;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
+import holloway.survey.Placed;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -18,13 +20,20 @@ final class OwnNames {
 
   static Set<String> of(Sheet sheet) {
     OwnNames names = new OwnNames();
-    names.house(sheet.placed().house());
-    sheet.placed().walls().forEach(w -> names.out.add(w.id()));
-    sheet.request().outlets().forEach(o -> names.out.add(o.name()));
+    names.out.addAll(of(sheet.placed(), sheet.request()));
     names.plan(sheet.plan());
     for (Label l : Labels.of(sheet.plan(), sheet.request(), sheet.placed())) {
       names.out.add(l.id());
     }
+    return Set.copyOf(names.out);
+  }
+
+  /** Of the house alone. */
+  static Set<String> of(Placed placed, Request request) {
+    OwnNames names = new OwnNames();
+    names.house(placed.house());
+    placed.walls().forEach(w -> names.out.add(w.id()));
+    request.outlets().forEach(o -> names.out.add(o.name()));
     return Set.copyOf(names.out);
   }
 

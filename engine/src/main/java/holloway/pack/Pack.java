@@ -34,7 +34,7 @@ public final class Pack {
       Pictures pictures) {
     Spoken spoken = Spoken.of(sheet, form.language());
     Drawings drawings = Drawings.of(sheet, views, spoken);
-    Seen seen = Seen.of(sheet.plan(), pictures);
+    Seen seen = Seen.of(sheet.plan(), pictures, spoken::inPicture);
     PackFacts facts = PackFacts.of(sheet, work, spoken, drawings, seen);
     SortedMap<String, byte[]> out = new TreeMap<>();
     put(out, "index.html", PackPage.screen(facts));
@@ -42,7 +42,7 @@ public final class Pack {
     put(out, "plan.json", planJson);
     seen.all().forEach(p -> out.put(p.file(), p.png()));
     drawings.all().forEach(d -> put(out, d.file(), d.svg()));
-    CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards())
+    CsvFiles.of(sheet.plan(), sheet.placed(), sheet.request(), sheet.cards(), spoken::text)
         .forEach((name, text) -> put(out, name, text));
     return out;
   }

@@ -63,11 +63,16 @@ final class Sayings {
 
   /** As it is where nothing is known for it. */
   String say(String text) {
-    Optional<String> said = find(text.strip());
+    Optional<String> said = find(text.strip()).filter(s -> Numbers.same(text, s));
     if (said.isEmpty()) {
       missed.add(text);
     }
-    return said.filter(s -> Numbers.same(text, s)).orElse(text);
+    return said.orElse(text);
+  }
+
+  /** As {@link #say}, and nothing is remembered. */
+  String sayIfKnown(String text) {
+    return find(text.strip()).filter(s -> Numbers.same(text, s)).orElse(text);
   }
 
   /** What had to stay as it was. */

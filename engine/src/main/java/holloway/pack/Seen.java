@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The pictures of the house in a pack: levels from above, then holes, as files beside the page, and
@@ -32,8 +33,8 @@ record Seen(List<Picture> levels, Map<String, Picture> holes, String why) {
     }
   }
 
-  static Seen of(Plan plan, Pictures pictures) {
-    Taking t = new Taking(pictures);
+  static Seen of(Plan plan, Pictures pictures, UnaryOperator<String> words) {
+    Taking t = new Taking(pictures, words);
     List<Picture> levels = new ArrayList<>();
     for (String level : pictures.levels()) {
       String file = "seen-level-%02d.png".formatted(levels.size() + 1);
@@ -62,14 +63,16 @@ record Seen(List<Picture> levels, Map<String, Picture> holes, String why) {
 
   private static final class Taking {
     private final Pictures pictures;
+    private final UnaryOperator<String> words;
     private int left = BUDGET;
 
-    Taking(Pictures pictures) {
+    Taking(Pictures pictures, UnaryOperator<String> words) {
+      this.words = words;
       this.pictures = pictures;
     }
 
     Optional<Picture> take(String of, String name, String file, String title, int w, int h) {
-      return pictures.png(of, name, w, h).map(png -> kept(file, title, png));
+      return pictures.png(of, name, w, h, words).map(png -> kept(file, title, png));
     }
 
     private Picture kept(String file, String title, byte[] png) {

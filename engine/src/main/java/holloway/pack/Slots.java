@@ -40,11 +40,20 @@ final class Slots {
     return switch (kind) {
       case 'n' -> measure(text);
       case 'o' -> own(text);
+      case 'i' -> Optional.of(text).filter(this::isId);
       case 'c' -> Optional.of(text).filter(t -> CITED.matcher(t).matches());
       case 'z' -> Optional.of(text).filter(t -> !t.contains(". "));
       case 'x' -> Optional.of(text).filter(t -> LETTER.matcher(t).matches());
       default -> throw new IllegalStateException("no slot of this kind: " + kind);
     };
+  }
+
+  /** A place in the house: a name of it, maybe counted, or an id with a slash in it. */
+  private boolean isId(String text) {
+    boolean slashed = text.indexOf('/') > 0 && !Character.isDigit(text.charAt(0));
+    return slashed && text.chars().noneMatch(c -> ":;,(".indexOf(c) >= 0) && !text.contains(". ")
+        || own.contains(text.replaceFirst("[-@]\\d+$", ""))
+        || own.contains(text.replaceFirst(" (north|south|east|west)$", ""));
   }
 
   /** One name, or several with commas between them. */

@@ -13,8 +13,7 @@ import java.util.regex.Pattern;
 final class Spoken {
   /** No words for a reader, or words of the bundle already. */
   private static final Set<String> KEPT =
-      Set.of(
-          "id", "hole-id", "t", "lang", "do", "inputs", "data-holes", "data-runs", "key", "unseen");
+      Set.of("id", "hole-id", "t", "lang", "do", "inputs", "data-holes", "data-runs", "key", "min");
 
   private static final Pattern TEXT =
       Pattern.compile("(<(?:text|title)\\b(?![^>]*\\bnote\\b)[^>]*>)([^<]+)(?=</(?:text|title)>)");
@@ -50,6 +49,11 @@ final class Spoken {
   /** A sentence by itself. */
   String text(String english) {
     return language == Language.ENGLISH ? english : sayings.say(english);
+  }
+
+  /** A text of a picture, or a piece of one that is in the page's language already. */
+  String inPicture(String text) {
+    return language == Language.ENGLISH ? text : sayings.sayIfKnown(text);
   }
 
   /** With its texts and titles in the page's language. */

@@ -6,11 +6,13 @@ import holloway.report.SheetWords;
 import holloway.schedule.Bring;
 import holloway.schedule.Pull;
 import holloway.schedule.Step;
+import holloway.schedule.StepMinutes;
 import holloway.schedule.Visit;
 import holloway.schedule.WorkSchedule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -22,6 +24,7 @@ final class WorkFacts {
   private final Map<String, String> shown;
   private final Map<String, Plan.PlannedHole> holes;
   private final Map<String, Pull> pulls;
+  private final Map<String, Double> minutes;
 
   /**
    * @param texts in the language that sentences are made in, {@code shown} in the page's
@@ -38,6 +41,7 @@ final class WorkFacts {
     this.shown = shown;
     this.holes =
         sheet.plan().holes().stream().collect(Collectors.toMap(Plan.PlannedHole::id, h -> h));
+    this.minutes = StepMinutes.of(sheet.plan(), work);
     this.pulls = work.pulls().stream().collect(Collectors.toMap(Pull::id, p -> p, (a, b) -> a));
   }
 
@@ -68,6 +72,9 @@ final class WorkFacts {
     // The bore and its card are one tick: it is the same hole.
     boolean hole = s.kind() == Step.Kind.DRILL && holes.containsKey(s.subject());
     out.put("id", hole ? "hole/" + s.subject() : "step/" + s.id());
+    double m = minutes.getOrDefault(s.id(), 0.0);
+    out.put("min", String.format(Locale.ROOT, "%.4f", m));
+    out.put("takes", m >= 0.5 ? words.time(m) : null);
     out.put("do", shown.get("step." + s.kind().word()));
     out.put("what", what(s));
     out.put("link", holes.containsKey(s.subject()) ? holes.get(s.subject()).label() : null);

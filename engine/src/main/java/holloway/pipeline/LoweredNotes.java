@@ -24,7 +24,7 @@ final class LoweredNotes {
     for (Wall w : placed.walls()) {
       for (Wall.WallFace f : w.faces()) {
         for (Wall.WallFace g : w.faces()) {
-          boolean across = w.isFramed() && f.side() == 0 && g.side() == 1;
+          boolean across = w.isFramed() && !w.isLow() && f.side() == 0 && g.side() == 1;
           if (across && lowered.contains(f.room()) && lowered.contains(g.room())) {
             texts.add(text(f.room(), g.room()));
           }
@@ -43,7 +43,7 @@ final class LoweredNotes {
         + b
         + "' is taken to go on up through the void over their lowered ceilings, to the ceiling above:"
         + " a cable passes it by a bore. Lift a tile and look before boring; where the wall stops"
-        + " short, the cable passes over it and that hole is not needed.";
+        + " short, say how high it is (walls: height), and the cable passes over it without a hole.";
   }
 
   private static Plan.FindingLine line(String text) {

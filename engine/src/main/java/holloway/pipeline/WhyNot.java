@@ -39,7 +39,7 @@ final class WhyNot {
     }
     routed.refused().stream()
         .filter(WhyNot::isWholeSpace)
-        .map(r -> r.what() + ": " + r.why() + " (" + r.source() + ")")
+        .map(Refused::line)
         .distinct()
         .limit(MOST)
         .forEach(out::add);
@@ -48,7 +48,7 @@ final class WhyNot {
         .sorted(
             Comparator.comparingLong((Refused r) -> distance(r, around))
                 .thenComparing(Refused::what))
-        .map(r -> r.what() + ": " + r.why() + " (" + r.source() + ")")
+        .map(Refused::line)
         .distinct()
         .limit(MOST)
         .forEach(out::add);

@@ -52,6 +52,17 @@ public record Certificate(
     /** The place of a rent; its work and group are 0 and mean nothing. */
     public static final String RENT = "rent";
 
+    /** The place of a share of a hole's room; its work is 0 and means nothing. */
+    public static final String ROOM = "room";
+
+    /**
+     * What a group pays for passing a hole whose works all belong to others too, or that is there
+     * already: no set of cables that fits pays more than the larger bit it needs and the rent.
+     */
+    public static Share room(int hole, int group, long units) {
+      return new Share(0, ROOM, hole, group, units);
+    }
+
     /**
      * By so much the shares of those who pass a hole that not all fit may be more than it costs;
      * what the shares prove is less by it, whether the hole is made or not.

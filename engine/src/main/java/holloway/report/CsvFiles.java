@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -22,35 +23,67 @@ import java.util.stream.Collectors;
  */
 public final class CsvFiles {
   private final StringBuilder out = new StringBuilder();
+  private final UnaryOperator<String> words;
 
-  private CsvFiles(Object... headings) {
+  private CsvFiles(UnaryOperator<String> words, Object... headings) {
+    this.words = words;
     row(headings);
   }
 
-  /** By file name. */
+  /** By file name, in English. */
   public static SortedMap<String, String> of(
       Plan plan, Placed placed, Request request, Map<String, HoleCard> cards) {
+    return of(plan, placed, request, cards, UnaryOperator.identity());
+  }
+
+  /**
+   * By file name.
+   *
+   * @param words puts what people read into their language; headings, names of the house file, ids
+   *     and {@code yes} and {@code no} stay as they are
+   */
+  public static SortedMap<String, String> of(
+      Plan plan,
+      Placed placed,
+      Request request,
+      Map<String, HoleCard> cards,
+      UnaryOperator<String> words) {
     SortedMap<String, String> files = new TreeMap<>();
-    files.put("materials.csv", materials(plan));
-    files.put("runs.csv", runs(plan, request));
-    files.put("holes.csv", holes(plan, placed, cards));
-    files.put("labels.csv", labels(Labels.of(plan, request, placed)));
+    files.put("materials.csv", materials(plan, words));
+    files.put("runs.csv", runs(plan, request, words));
+    files.put("holes.csv", holes(plan, placed, cards, words));
+    files.put("labels.csv", labels(Labels.of(plan, request, placed), words));
     return files;
   }
 
-  private static String materials(Plan plan) {
-    CsvFiles csv = new CsvFiles("group", "item", "quantity", "unit", "price", "currency");
+  private String said(String text) {
+    return text.isEmpty() ? text : words.apply(text);
+  }
+
+  private String said(List<String> texts) {
+    return texts.stream().map(this::said).collect(Collectors.joining("; "));
+  }
+
+  private static String materials(Plan plan, UnaryOperator<String> words) {
+    CsvFiles csv = new CsvFiles(words, "group", "item", "quantity", "unit", "price", "currency");
     for (Plan.Material m : plan.materials()) {
       String price = m.price().map(p -> String.format(Locale.ROOT, "%.2f", p)).orElse("");
       String currency = m.price().isPresent() ? plan.totals().currency() : "";
-      csv.row(m.group(), m.item(), number(m.quantity()), m.unit(), price, currency);
+      csv.row(
+          csv.said(m.group()),
+          csv.said(m.item()),
+          number(m.quantity()),
+          csv.said(m.unit()),
+          price,
+          currency);
     }
     return csv.out.toString();
   }
 
-  private static String runs(Plan plan, Request request) {
+  private static String runs(Plan plan, Request request, UnaryOperator<String> words) {
     CsvFiles csv =
         new CsvFiles(
+            words,
             "run",
             "cable",
             "from",
@@ -65,8 +98,8 @@ public final class CsvFiles {
       csv.row(
           r.id(),
           r.cable(),
-          r.from(),
-          r.to(),
+          csv.said(r.from()),
+          csv.said(r.to()),
           number(r.routeM()),
           number(cut.slackFromM()),
           number(cut.slackToM()),
@@ -76,9 +109,11 @@ public final class CsvFiles {
     return csv.out.toString();
   }
 
-  private static String holes(Plan plan, Placed placed, Map<String, HoleCard> cards) {
+  private static String holes(
+      Plan plan, Placed placed, Map<String, HoleCard> cards, UnaryOperator<String> words) {
     CsvFiles csv =
         new CsvFiles(
+            words,
             "label",
             "kind",
             "diameter-mm",
@@ -98,15 +133,15 @@ public final class CsvFiles {
       HoleCard card = cards.get(h.id());
       csv.row(
           h.label(),
-          h.kind(),
+          csv.said(h.kind()),
           h.diameterMm(),
           number(h.depthMm()),
           h.bores(),
-          h.method(),
-          card == null ? "" : card.bit(),
-          card == null ? "" : card.extension(),
-          card == null ? "" : String.join("; ", card.sideA()),
-          card == null ? "" : String.join("; ", card.sideB()),
+          csv.said(h.method()),
+          card == null ? "" : csv.said(card.bit()),
+          card == null ? "" : csv.said(card.extension()),
+          card == null ? "" : csv.said(card.sideA()),
+          card == null ? "" : csv.said(card.sideB()),
           number(h.minutes()),
           sealed.containsKey(h.id()) ? number(Math.ceil(sealed.get(h.id()) * 10) / 10) : "",
           String.join("; ", h.runs()),
@@ -115,16 +150,17 @@ public final class CsvFiles {
     return csv.out.toString();
   }
 
-  private static String labels(List<Label> labels) {
-    CsvFiles csv = new CsvFiles("label", "run", "cable", "from", "to", "room", "spare", "cut-m");
+  private static String labels(List<Label> labels, UnaryOperator<String> words) {
+    CsvFiles csv =
+        new CsvFiles(words, "label", "run", "cable", "from", "to", "room", "spare", "cut-m");
     for (Label l : labels) {
       csv.row(
           l.id(),
           l.run(),
           l.cable(),
-          l.from(),
-          l.to(),
-          l.room(),
+          csv.said(l.from()),
+          csv.said(l.to()),
+          csv.said(l.room()),
           l.spare() ? "yes" : "no",
           number(l.cutM()));
     }

@@ -55,8 +55,8 @@ final class EraCautions {
       add(
           "lead",
           "Lead paint is likely in a house of this age: keep dust down and wet, keep children out."
-              + (place == RulePlace.UK ? "" : PAID_WORK),
-          place == RulePlace.UK ? NONE_PUBLISHED : "40 CFR 745");
+              + (place == RulePlace.US ? PAID_WORK : ""),
+          place == RulePlace.US ? "40 CFR 745" : NONE_PUBLISHED);
     }
   }
 

@@ -5,6 +5,7 @@ import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
+import holloway.survey.WallNames;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
@@ -123,7 +124,7 @@ final class HouseWords {
     return placed.walls().stream()
         .filter(w -> id.startsWith(w.id() + "/"))
         .max(Comparator.comparingInt((Wall w) -> w.id().length()))
-        .map(w -> PlaceWords.name(w, w.frame().toLocal(at).x()));
+        .map(w -> WallNames.at(w, w.frame().toLocal(at).x()));
   }
 
   private String between(Plan.PlanStep s) {

@@ -5,10 +5,10 @@ import holloway.geometry.Point3;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
+import holloway.survey.WallNames;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * A world point in words: which wall and how far along it, or which room it is in, over or under.
@@ -56,8 +56,16 @@ final class PlaceWords {
 
   private String inWall(Wall w, Point3 p) {
     Point3 l = w.frame().toLocal(p);
-    return "%s level, %s, %s from its %s end, %s"
-        .formatted(w.level(), name(w, l.x()), units.tape(l.x()), end(w), height(w, l));
+    return "%s level, %s, %s, %s"
+        .formatted(w.level(), WallNames.at(w, l.x()), along(w, l.x()), height(w, l));
+  }
+
+  /** From where the wall begins in a room that sees the place: its far end may lie in another. */
+  private String along(Wall w, long s) {
+    Optional<Wall.WallFace> face = w.findFace(0, s).or(() -> w.findFace(1, s));
+    String end = " from its " + end(w) + " end";
+    return face.map(f -> units.tape(s - f.s().lo()) + end + " in the " + f.room())
+        .orElse(units.tape(s) + end);
   }
 
   /** The end that distances along a wall are taped from. */
@@ -66,33 +74,6 @@ final class PlaceWords {
     Point3 end = w.world(w.length(), 0, 0);
     boolean eastWest = Math.abs(end.x() - start.x()) >= Math.abs(end.y() - start.y());
     return eastWest ? "west" : "south";
-  }
-
-  /** A whole wall by the rooms along it. */
-  String name(Wall w) {
-    TreeSet<String> rooms = new TreeSet<>();
-    w.faces().forEach(f -> rooms.add(f.room()));
-    return named(w, rooms);
-  }
-
-  /** A wall by the rooms that see it at a distance along it. */
-  static String name(Wall w, long s) {
-    TreeSet<String> rooms = new TreeSet<>();
-    w.findFace(0, s).ifPresent(f -> rooms.add(f.room()));
-    w.findFace(1, s).ifPresent(f -> rooms.add(f.room()));
-    return named(w, rooms);
-  }
-
-  private static String named(Wall w, TreeSet<String> rooms) {
-    if (rooms.isEmpty()) {
-      return "wall " + w.id();
-    }
-    if (rooms.size() == 1) {
-      return (w.isOuter() ? "outer wall of " : "wall of ") + rooms.first();
-    }
-    String word = w.isOuter() ? "outer wall of " : "wall between ";
-    String last = rooms.last();
-    return word + String.join(", ", rooms.headSet(last)) + " and " + last;
   }
 
   private String height(Wall w, Point3 l) {

@@ -5,6 +5,7 @@ import holloway.request.Outlet;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
+import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -117,7 +118,7 @@ final class PlainWords {
 
   /** A wall by the rooms it parts, and its level. */
   String wall(Wall w) {
-    return places.name(w) + " (" + w.level() + ")";
+    return WallNames.of(w) + " (" + w.level() + ")";
   }
 
   /** What a crossing without a label is: a cut-out, a patch, or a way that is there already. */

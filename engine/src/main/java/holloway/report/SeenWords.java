@@ -5,6 +5,7 @@ import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.schedule.OutletPlaces;
 import holloway.survey.Placed;
+import holloway.survey.WallNames;
 import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ public final class SeenWords {
     return placed.walls().stream()
         .filter(w -> w.id().equals(id))
         .findFirst()
-        .map(places::name)
+        .map(WallNames::of)
         .orElse(id.replace('/', ' '));
   }
 

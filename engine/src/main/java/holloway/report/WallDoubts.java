@@ -3,6 +3,7 @@ package holloway.report;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
+import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,7 +64,7 @@ final class WallDoubts {
       what.add("that it is " + (w.bearing().value() ? "" : "not ") + "bearing");
       how.add("see which way the joists over it run");
     }
-    String name = w.level() + " level, " + PlaceWords.name(w, used(w));
+    String name = w.level() + " level, " + WallNames.at(w, used(w));
     if (what.isEmpty()) {
       return "assumed: " + String.join("; ", about);
     }

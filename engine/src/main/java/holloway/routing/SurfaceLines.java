@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.survey.OpenSide;
@@ -19,7 +20,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * The lines on which cable is clipped: round a room just off its walls, and round the house just
@@ -66,7 +66,7 @@ final class SurfaceLines {
     if (parts.isEmpty()) {
       return List.of();
     }
-    Geometry closed = grow(grow(UnaryUnionOp.union(parts), 60), -60);
+    Geometry closed = grow(grow(Overlay.union(parts), 60), -60);
     Geometry off = grow(closed, OFF);
     List<List<Point2>> out = new ArrayList<>();
     for (int i = 0; i < off.getNumGeometries(); i++) {
@@ -152,7 +152,7 @@ final class SurfaceLines {
     }
     for (Wall w : placed.walls()) {
       for (Wall.WallFace f : w.faces()) {
-        if (w.isLow() && f.room().equals(room)) {
+        if (w.isLow() && f.room().equals(room) && w.world(0, 0, w.height()).z() < over) {
           long t = f.side() == 0 ? 0 : w.thickness();
           Point2 a = w.world(f.s().lo() + AT_END, t, 0).plan();
           Point2 b = w.world(f.s().hi() - AT_END, t, 0).plan();

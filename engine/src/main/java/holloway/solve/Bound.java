@@ -206,7 +206,11 @@ final class Bound {
       for (int g = 0; g < shares.units.length; g++) {
         if (shares.units[g][p] > 0) {
           Places.Place at = places.places.get(p);
-          out.add(new Certificate.Share(at.work(), at.kind(), at.at(), g, shares.units[g][p]));
+          long units = shares.units[g][p];
+          out.add(
+              at.work() == Places.ROOM
+                  ? Certificate.Share.room(at.at(), g, units)
+                  : new Certificate.Share(at.work(), at.kind(), at.at(), g, units));
         }
       }
     }

@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -109,9 +110,11 @@ final class Carry {
         switch (p.kind()) {
           case "node" -> nodes[p.at()];
           case "edge" -> edges[p.at()];
-          case "hole" -> holes[p.at()];
+          case "hole", Certificate.Share.ROOM -> holes[p.at()];
           default -> arc(p.at());
         };
-    return at < 0 || works[p.work()] < 0 ? null : new Places.Place(works[p.work()], p.kind(), at);
+    boolean room = p.work() == Places.ROOM;
+    int work = room ? Places.ROOM : works[p.work()];
+    return at < 0 || !room && work < 0 ? null : new Places.Place(work, p.kind(), at);
   }
 }

@@ -10,8 +10,9 @@ import java.util.Set;
  * Moves runs that pass one hole to another way together. One by one each would go back where it
  * was: the other way's holes pay only for all of them, and the first to leave does not see that the
  * hole has room for no second, or that it needs a second bore because of it. So the first is led
- * where all of them would cost least together, the others follow at marginal price. In a crowd the
- * way counts as often as there are runs: what a new way saves each of them pays for its works.
+ * where all of them would cost least together, the others follow at marginal price: what a new way
+ * saves each of them pays for its works. A few are also led where only the first has to pay for the
+ * way, for they may part behind the hole.
  */
 final class Company {
   private static final int MOST_RUNS = 8;
@@ -47,7 +48,10 @@ final class Company {
           if (search.looks() >= stop || watch.over()) {
             return;
           }
-          together(set, first);
+          together(set, first, true);
+          if (set.size() <= MOST_RUNS) {
+            together(set, first, false);
+          }
         }
       }
       if (draft.price() >= before) {
@@ -79,7 +83,11 @@ final class Company {
     return out;
   }
 
-  private void together(List<Integer> set, int first) {
+  /**
+   * @param each the way counts as often as there are runs; else once, and the others only take up
+   *     room
+   */
+  private void together(List<Integer> set, int first, boolean each) {
     int[] out = new int[set.size()];
     boolean crowd = set.size() > MOST_RUNS;
     for (int i = 0; i < out.length; i++) {
@@ -92,7 +100,7 @@ final class Company {
     Solution before = draft.save();
     takeOut(out);
     int[] kinds = Arrays.stream(out).skip(1).map(r -> draft.task.demands[r].kind()).toArray();
-    Path lead = crowd ? search.leading(kinds, out[0]) : beside(kinds, out[0]);
+    Path lead = each ? search.leading(kinds, out[0]) : beside(kinds, out[0]);
     if (lead != null && !PathRepair.same(lead, before.paths()[out[0]])) {
       draft.add(out[0], lead);
       insertion.insert(out);

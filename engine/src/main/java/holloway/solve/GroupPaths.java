@@ -57,9 +57,11 @@ final class GroupPaths {
     methodOpen = new boolean[net.methods.length][];
     mayBeMade = new boolean[net.methods.length];
     for (int h = 0; h < methodOpen.length; h++) {
-      methodOpen[h] = new boolean[net.methods[h].length];
-      mayBeMade[h] = methodOpen[h].length == 0;
-      for (int m = 0; m < methodOpen[h].length; m++) {
+      methodOpen[h] = new boolean[Math.max(1, net.methods[h].length)];
+      // There already: no method, though its room may be charged for as if by one.
+      mayBeMade[h] = net.methods[h].length == 0;
+      methodOpen[h][0] = mayBeMade[h];
+      for (int m = 0; m < net.methods[h].length; m++) {
         methodOpen[h][m] = open(net.methods[h][m], shutWorks);
         mayBeMade[h] |= methodOpen[h][m];
       }
@@ -232,7 +234,7 @@ final class GroupPaths {
     desk.stamp++;
     for (int i = 0; i < stale[group].size(); i++) {
       Places.Place p = places.places.get(stale[group].get(i));
-      if (p.kind().equals("hole")) {
+      if (p.kind().equals("hole") || p.work() == Places.ROOM) {
         priceHole(group, p.at(), units);
       }
     }

@@ -44,6 +44,11 @@ final class LeastExtra {
             .toList();
   }
 
+  /** How many there are in the order. */
+  int cables() {
+    return most;
+  }
+
   private static Cable slim(String name, Length jacket, Length head) {
     return new Cable(name, jacket, head, Length.ZERO, false, false, false, "reckoned");
   }

@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import holloway.plan.Certificate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -14,6 +15,11 @@ import java.util.Map;
 final class Places {
   /** A place as the certificate names it. */
   record Place(int work, String kind, int at) {}
+
+  /** In the place of a work: nothing is bought, what is shared is the hole's room. */
+  static final int ROOM = -1;
+
+  private static final String ROOM_KIND = Certificate.Share.ROOM;
 
   final List<Place> places = new ArrayList<>();
   final List<Integer> rowOf = new ArrayList<>();
@@ -66,7 +72,7 @@ final class Places {
       startPlaces[v] = list(net.nodeWorks[v], "node", v, NONE, false);
     }
     for (int h = 0; h < holePlaces.length; h++) {
-      holePlaces[h] = methods(h, "hole", h, NONE, false);
+      holePlaces[h] = withRoom(h, methods(h, "hole", h, NONE, false));
     }
     for (int arc = 0; arc < arcPlaces.length; arc++) {
       if (!net.edgeShut[arc >> 1]) {
@@ -121,6 +127,24 @@ final class Places {
     }
   }
 
+  /** A hole with no teller, such as one that is there already, has its room as a row of its own. */
+  private int[][] withRoom(int hole, int[][] methods) {
+    long[] extra = least.of(hole);
+    boolean tight =
+        extra.length < least.cables() || extra.length > 0 && extra[extra.length - 1] > 0;
+    boolean told =
+        Arrays.stream(net.methods[hole])
+            .flatMapToInt(Arrays::stream)
+            .anyMatch(w -> holeOf[w] == hole);
+    if (directed || told || !tight || net.holeEdges[hole].length == 0) {
+      return methods;
+    }
+    int[] room = {place(new Place(ROOM, ROOM_KIND, hole))};
+    return methods.length == 0
+        ? new int[][] {room}
+        : Arrays.stream(methods).map(m -> concat(m, room)).toArray(int[][]::new);
+  }
+
   private int[][] methods(int hole, String kind, int at, int[] without, boolean alone) {
     return Arrays.stream(net.methods[hole])
         .map(m -> list(m, kind, at, without, alone))
@@ -144,11 +168,13 @@ final class Places {
     if (known != null) {
       return known;
     }
-    List<Object> row = single[p.work()] ? List.of(p.work(), p.at()) : List.of(p.work());
+    boolean room = p.work() == ROOM;
+    boolean apart = room || single[p.work()];
+    List<Object> row = apart ? List.of(p.work(), p.at()) : List.of(p.work());
     Integer r = rows.putIfAbsent(row, rowPrice.size());
     if (r == null) {
       r = rowPrice.size();
-      rowPrice.add(net.workPrice[p.work()]);
+      rowPrice.add(room ? 0 : net.workPrice[p.work()]);
     }
     index.put(p, places.size());
     places.add(p);
@@ -189,7 +215,7 @@ final class Places {
   int[] edgesNear(int place) {
     Place p = places.get(place);
     return switch (p.kind()) {
-      case "hole" -> net.holeEdges[p.at()];
+      case "hole", ROOM_KIND -> net.holeEdges[p.at()];
       case "edge" -> new int[] {p.at()};
       case "node" -> net.edgesAt(p.at());
       default -> new int[] {p.at() >> 1};
@@ -197,8 +223,8 @@ final class Places {
   }
 
   /**
-   * For the own work of a hole its price with 1, 2, … cables; null for a row that all share in
-   * full.
+   * For the own work of a hole its price with 1, 2, … cables, for the room of a hole what it costs
+   * with so many; null for a row that all share in full.
    */
   long[] limit(int row) {
     if (limits == null) {
@@ -211,26 +237,30 @@ final class Places {
   }
 
   private long[] limitOf(Place p) {
-    int hole = holeOf[p.work()];
+    int hole = holeToldBy(p);
     if (directed || hole < 0) {
       return null;
     }
     long[] out = least.of(hole).clone();
     for (int n = 0; n < out.length; n++) {
-      out[n] = Math.addExact(out[n], net.workPrice[p.work()]);
+      out[n] = Math.addExact(out[n], p.work() == ROOM ? 0 : net.workPrice[p.work()]);
     }
     return out;
   }
 
+  private int holeToldBy(Place p) {
+    return p.work() == ROOM ? p.at() : holeOf[p.work()];
+  }
+
   /**
-   * The hole whose price with many cables the row's work tells and which does not take all cables
-   * of the order; −1 for any other row.
+   * The hole whose price with many cables the row tells and which does not take all cables of the
+   * order; −1 for any other row.
    */
   int narrowHole(int row, int cables) {
     long[] limit = limit(row);
     return limit == null || limit.length >= cables
         ? -1
-        : holeOf[places.get(rowMembers()[row][0]).work()];
+        : holeToldBy(places.get(rowMembers()[row][0]));
   }
 
   static boolean has(int[] values, int value) {

@@ -212,7 +212,9 @@ final class ShareModel {
     double[] out = new double[works];
     for (int k = 0; k < x.length; k++) {
       int w = shares.places.places.get(placeOf[k]).work();
-      out[w] = Math.max(out[w], slope[k]);
+      if (w != Places.ROOM) {
+        out[w] = Math.max(out[w], slope[k]);
+      }
     }
     return out;
   }

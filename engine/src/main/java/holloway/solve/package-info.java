@@ -35,6 +35,10 @@
  *       it. A plan makes a hole one way or not at all, so it is over its price by the rent at most.
  *       That charges those who pass a full hole what passing is worth, which may be far more than
  *       it costs. Never together with directed shares, which have no limits.
+ *   <li>A hole of which no own work tells, because it is there already or all its works serve
+ *       others too, has its room as a row: the shares of those who pass are at most what n cables
+ *       cost there beyond the works, and the rent. Else a conduit for three cables would take all
+ *       runs in the bound.
  *   <li>Works at every alternative of an end that some run has are paid by every plan: in full.
  *   <li>Alternatives of an end are chosen by each group freely, and a cable that would not pass a
  *       hole alone may not pass; both only widen what plans may do.

@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.house.Direction;
@@ -75,7 +76,7 @@ record Bearing(
     boolean ew = run == Direction.EAST_WEST;
     Coordinate a = ew ? new Coordinate(-far, y) : new Coordinate(x, -far);
     Coordinate b = ew ? new Coordinate(far, y) : new Coordinate(x, far);
-    Geometry spans = JTS.createLineString(new Coordinate[] {a, b}).intersection(deck);
+    Geometry spans = Overlay.intersection(JTS.createLineString(new Coordinate[] {a, b}), deck);
     long here = ew ? at.x() : at.y();
     for (int i = 0; i < spans.getNumGeometries(); i++) {
       Geometry span = spans.getGeometryN(i);

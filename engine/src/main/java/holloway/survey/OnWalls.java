@@ -23,6 +23,9 @@ final class OnWalls {
   /** A wall that leaves less than this over it goes up to the ceiling. */
   private static final long LEAST_OVER_LOW = 300_000_000;
 
+  /** Over a lowered ceiling it may leave less, where nobody sees it. */
+  private static final long LEAST_UNSEEN = 10_000_000;
+
   private final WallFinder finder;
   private final List<PlacedRoom> rooms;
   private final Texts texts;
@@ -71,7 +74,8 @@ final class OnWalls {
       problems.add(spec.where(), "there is no wall %s", words(spec.ref().get()));
     } else if (spec.traits().height().isPresent()) {
       low(spec, bases.get(0).wall());
-    } else if (spec.studsFrom().isPresent()) {
+    }
+    if (!bases.isEmpty() && spec.studsFrom().isPresent()) {
       stud(bases, spec.studsFrom().get(), Origin.MEASURED, spec.where(), words(spec.ref().get()));
     }
   }
@@ -89,10 +93,10 @@ final class OnWalls {
     long top = w.frame().origin().z() + w.height() + Makeup.CAP;
     for (Wall.WallFace f : w.faces()) {
       long ceiling = finder.room(f.room()).ceilingZ();
-      if (top > ceiling - LEAST_OVER_LOW) {
+      if (top > ceiling - (isUnseen(f.room(), ceiling, top) ? LEAST_UNSEEN : LEAST_OVER_LOW)) {
         problems.add(
             spec.where(),
-            "a wall %s high %s leaves only %s below the ceiling of %s; leave 'height' out where a wall goes up to the ceiling",
+            "a wall %s high %s leaves only %s below the ceiling of %s; leave 'height' out where a wall goes up to the ceiling, or state the dropped-ceiling that hides its top",
             texts.length(spec.traits().height().orElseThrow().value().nm()),
             words(spec.ref().get()),
             texts.length(Math.max(0, ceiling - top)),
@@ -100,6 +104,13 @@ final class OnWalls {
         return;
       }
     }
+  }
+
+  /** True when a lowered ceiling over the whole room hangs below the wall's top. */
+  private boolean isUnseen(String room, long ceiling, long top) {
+    return house.soffits().stream()
+        .filter(s -> s.face().isEmpty() && s.room().equals(room))
+        .anyMatch(s -> ceiling - s.drop().value().nm() <= top);
   }
 
   private void found(Found.Stud stud) {

@@ -2,6 +2,7 @@ package holloway.survey;
 
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point3;
 import holloway.units.Length;
 import java.util.ArrayList;
@@ -13,7 +14,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * What is inside the house on one level: all rooms, the gaps between them, and recesses too narrow
@@ -42,8 +42,8 @@ final class Outdoors {
 
   /** The union with gaps and narrow recesses closed and holes filled. */
   static Geometry closed(List<Geometry> parts) {
-    Geometry grown = square(UnaryUnionOp.union(parts), HALF_RECESS);
-    return square(filled(grown), -HALF_RECESS).union(UnaryUnionOp.union(parts));
+    Geometry grown = square(Overlay.union(parts), HALF_RECESS);
+    return Overlay.union(square(filled(grown), -HALF_RECESS), Overlay.union(parts));
   }
 
   static Geometry filled(Geometry g) {
@@ -53,7 +53,7 @@ final class Outdoors {
         rings.add(JTS.createPolygon(p.getExteriorRing().getCoordinates()));
       }
     }
-    return UnaryUnionOp.union(rings.isEmpty() ? List.of(g) : rings);
+    return Overlay.union(rings.isEmpty() ? List.of(g) : rings);
   }
 
   /** Grown or shrunk with square corners. */
@@ -69,7 +69,7 @@ final class Outdoors {
     long t = e.t() + Math.round((e.below() ? AHEAD : -AHEAD) * 1e6);
     Coordinate a = at(frame, s.lo(), t);
     Coordinate b = at(frame, s.hi(), t);
-    Geometry cut = JTS.createLineString(new Coordinate[] {a, b}).intersection(inside);
+    Geometry cut = Overlay.intersection(JTS.createLineString(new Coordinate[] {a, b}), inside);
     List<Interval> out = new ArrayList<>();
     for (int i = 0; i < cut.getNumGeometries(); i++) {
       if (cut.getGeometryN(i) instanceof LineString l && l.getLength() > 0) {

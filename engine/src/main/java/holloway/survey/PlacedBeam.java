@@ -2,6 +2,7 @@ package holloway.survey;
 
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.house.Beam;
 import holloway.house.Direction;
@@ -54,7 +55,7 @@ public record PlacedBeam(Beam beam, PlacedRoom room, Box box) {
     Coordinate a = ew ? new Coordinate(-FAR_MM, at) : new Coordinate(at, -FAR_MM);
     Coordinate b = ew ? new Coordinate(FAR_MM, at) : new Coordinate(at, FAR_MM);
     Geometry line =
-        JTS.createLineString(new Coordinate[] {a, b}).intersection(room.outline().toJts());
+        Overlay.intersection(JTS.createLineString(new Coordinate[] {a, b}), room.outline().toJts());
     List<Interval> out = new ArrayList<>();
     for (int i = 0; i < line.getNumGeometries(); i++) {
       var e = line.getGeometryN(i).getEnvelopeInternal();

@@ -44,7 +44,7 @@ public final class Jackets {
           r.id(),
           outside.contains(r.id())
               ? outdoor(r, tight.contains(r.id()))
-              : new Jacket(r.cable(), r.cable()));
+              : new Jacket(r.cable() + (Cable.get(r.cable()).outdoor() ? both(r) : ""), r.cable()));
     }
     return out;
   }
@@ -76,9 +76,7 @@ public final class Jackets {
   }
 
   private static Jacket outdoor(Plan.PlannedRun r, boolean tight) {
-    long indoorsMm = Math.round((r.routeM() - outsideM(r)) * 1000);
-    boolean both = indoorsMm > WiringFigures.OUTSIDE_CABLE_INDOORS.length().toMm();
-    String listed = both ? " listed for indoors too" : "";
+    String listed = both(r);
     String kind = OUTDOOR.get(r.cable());
     if (kind != null && !tight) {
       return new Jacket(kind + listed, kind);
@@ -88,6 +86,13 @@ public final class Jackets {
             ? ""
             : " no thicker than %.1f mm".formatted(Cable.get(r.cable()).outside().toMm());
     return new Jacket(r.cable() + " in an outdoor jacket" + thin + listed, "");
+  }
+
+  /** What is listed for outdoors alone may not go so far indoors. */
+  private static String both(Plan.PlannedRun r) {
+    long indoorsMm = Math.round((r.routeM() - outsideM(r)) * 1000);
+    boolean far = indoorsMm > WiringFigures.OUTSIDE_CABLE_INDOORS.length().toMm();
+    return far ? " listed for indoors too" : "";
   }
 
   /** Metres of a run that lie outside, or in a link to another building. */

@@ -43,14 +43,20 @@
     told.textContent = SAVED + ' ' + name;
   }
 
+  // Of the plan: parts of minutes are added up first and rounded once, as the total above is.
+  const minutes = list => Math.round(list.reduce((sum, b) => sum + Number(b.dataset.min), 0));
+
   // The work by itself: what is bought, labelled and brought along is counted above only.
   function progress() {
     const steps = [...document.querySelectorAll('.step input[data-id]')];
     document.getElementById('steps-done').textContent = steps.filter(b => b.checked).length;
     document.getElementById('steps').textContent = steps.length;
+    document.getElementById('minutes-done').textContent = minutes(steps.filter(b => b.checked));
+    document.getElementById('minutes').textContent = minutes(steps);
     for (const turn of document.querySelectorAll('.turn')) {
       const here = [...turn.querySelectorAll('input[data-id]')];
-      turn.querySelector('.count').textContent = here.filter(b => b.checked).length + '/' + here.length;
+      turn.querySelector('.count').textContent = here.filter(b => b.checked).length + '/' + here.length
+        + (minutes(here) ? ', ' + minutes(here.filter(b => b.checked)) + '/' + minutes(here) + ' min' : '');
     }
   }
 

@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.syntax.elements.ClassesShould;
+import holloway.geometry.Overlay;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -17,6 +18,8 @@ import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Habits that keep the engine a library with the same bytes for the same input. */
 class HabitsTest {
@@ -73,6 +76,28 @@ class HabitsTest {
     check(outsideCli().callMethod(LocalDate.class, "now"));
     check(outsideCli().callMethod(LocalDateTime.class, "now"));
     check(outsideCli().dependOnClassesThat().areAssignableTo(Clock.class));
+  }
+
+  /** The geometry's own ways of cutting give up where lines all but coincide. */
+  @Test
+  void outlinesAreCutByOneClass() {
+    check(
+        noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(Overlay.class.getName())
+            .should()
+            .callMethod(Geometry.class, "intersection", Geometry.class)
+            .orShould()
+            .callMethod(Geometry.class, "difference", Geometry.class)
+            .orShould()
+            .callMethod(Geometry.class, "symDifference", Geometry.class)
+            .orShould()
+            .callMethod(Geometry.class, "union", Geometry.class)
+            .orShould()
+            .callMethod(Geometry.class, "union")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(UnaryUnionOp.class));
   }
 
   /** Baseboard is a trade word; a class named BaseSomething is not. */

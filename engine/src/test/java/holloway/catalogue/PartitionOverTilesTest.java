@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
  */
 @Feature("partition that cuts the void over a ceiling")
 class PartitionOverTilesTest {
-  private static final String HOUSE =
+  static final String HOUSE =
       """
       house: Two Tiled Rooms
       place: us

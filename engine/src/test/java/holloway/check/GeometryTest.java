@@ -144,7 +144,7 @@ class GeometryTest {
   }
 
   @Test
-  void sixThousandLegsAmongTwentyThousandMembersTakeSeconds() {
+  void aLegLooksAtFewOfTwentyThousandMembers() {
     List<Member> members = new ArrayList<>();
     for (int i = 0; i < 20_000; i++) {
       long x = i % 200 * 400 * MM;
@@ -160,26 +160,25 @@ class GeometryTest {
     }
     SolidGrid grid = new SolidGrid(members);
     Random random = new Random(3);
-    int[] hits = new int[1];
-    org.junit.jupiter.api.Assertions.assertTimeout(
-        java.time.Duration.ofSeconds(8),
-        () -> {
-          for (int leg = 0; leg < 6000; leg++) {
-            Span span =
-                span(
-                    random.nextInt(70_000),
-                    random.nextInt(30_000),
-                    1000,
-                    random.nextInt(70_000),
-                    random.nextInt(30_000),
-                    1000);
-            Span part = new Span(span.a(), span.at(Math.min(1, 6000 / Math.max(1, span.length()))));
-            for (int i : grid.near(part, 4)) {
-              hits[0] += grid.solid(i).distance(part) < 3 ? 1 : 0;
-            }
-          }
-        });
-    assertTrue(hits[0] > 1000, hits[0] + " hits");
+    int hits = 0;
+    int looked = 0;
+    for (int leg = 0; leg < 6000; leg++) {
+      Span span =
+          span(
+              random.nextInt(70_000),
+              random.nextInt(30_000),
+              1000,
+              random.nextInt(70_000),
+              random.nextInt(30_000),
+              1000);
+      Span part = new Span(span.a(), span.at(Math.min(1, 6000 / Math.max(1, span.length()))));
+      for (int i : grid.near(part, 4)) {
+        looked++;
+        hits += grid.solid(i).distance(part) < 3 ? 1 : 0;
+      }
+    }
+    assertTrue(looked < 6000 * 200, looked + " looked at: more than a hundredth of all");
+    assertTrue(hits > 1000, hits + " hits");
   }
 
   private static Point2 pt(long x, long y) {

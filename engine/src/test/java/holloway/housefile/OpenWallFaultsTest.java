@@ -23,7 +23,8 @@ class OpenWallFaultsTest {
   @Test
   void aHalfHeightWallStandsBetweenRoomsAndBearsNothing() throws IOException {
     wall("height: 42").assertProblemAt("42 }", "unit");
-    wall("height: 10 ft").assertProblemAt("10 ft }", "too long");
+    wall("height: 10 ft").assertProblemAt("10 ft }", "no dropped-ceiling is stated in");
+    wall("height: 30 ft").assertProblemAt("30 ft }", "too long");
     wall("height: 42 in, bearing: yes").assertProblemAt("42 in", "bears no floor");
     wall("height: 42 in, party: yes").assertProblemAt("42 in", "no half-height wall");
     new Written(dir)

@@ -1,6 +1,8 @@
 package holloway.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.housefile.Starter;
@@ -9,6 +11,7 @@ import holloway.pipeline.Pipeline;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Progress;
 import holloway.pipeline.Thoroughness;
+import holloway.report.CsvFiles;
 import holloway.report.Ink;
 import holloway.report.Sheet;
 import java.nio.file.Files;
@@ -18,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +34,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class GermanPageTest {
   private static final Pattern NODE = Pattern.compile(">([^<>]+)<");
 
+  private static final Pattern ENGLISH_UNIT = Pattern.compile("\\d (ft|in)\\b");
+
   /** Spelled the same in both languages. */
   private static final Set<String> SAME =
       Set.of(
@@ -39,7 +45,7 @@ class GermanPageTest {
   static List<String> samples() {
     return "all".equals(System.getProperty("holloway.samples"))
         ? List.of("plumb-corner", "alder-lane", "tin-street", "quince-ranch", "wren-hollow")
-        : List.of("first house", "second house");
+        : List.of("first house", "second house", "a run without a way");
   }
 
   @ParameterizedTest
@@ -54,18 +60,52 @@ class GermanPageTest {
     Sheet sheet =
         new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
     Spoken german = Spoken.of(sheet, Language.GERMAN);
+    assertEquals(sample.startsWith("a run"), !a.plan().unrouted().isEmpty());
     List<String> said = nodes(page(sheet, p, german));
+    lists(sheet, german);
     Set<String> english = new TreeSet<>(nodes(page(sheet, p, Spoken.of(sheet, Language.ENGLISH))));
     assertEquals(Set.of(), german.missed());
     assertTrue(said.size() > 300, said.size() + " pieces of text");
+    said.forEach(s -> assertFalse(ENGLISH_UNIT.matcher(s).find(), s));
     Set<String> own = OwnNames.of(sheet);
     Set<String> left = new TreeSet<>();
     said.stream().filter(s -> english.contains(s) && !isSame(s, own)).forEach(left::add);
     assertEquals(Set.of(), left, "the same in both languages");
   }
 
-  /** Two storeys in the UK, or a sample. */
+  /** The same columns as in English, and what people read in them in German. */
+  private static void lists(Sheet sheet, Spoken german) {
+    CsvFiles.of(
+            sheet.plan(), sheet.placed(), sheet.request(), sheet.cards(), UnaryOperator.identity())
+        .forEach(
+            (name, english) -> {
+              String said =
+                  CsvFiles.of(
+                          sheet.plan(),
+                          sheet.placed(),
+                          sheet.request(),
+                          sheet.cards(),
+                          german::text)
+                      .get(name);
+              assertEquals(english.lines().findFirst(), said.lines().findFirst());
+              assertEquals(english.lines().count(), said.lines().count());
+              assertNotEquals(english, said, name);
+            });
+  }
+
+  /** Two storeys in the UK, a house with a glass wall nothing gets to, or a sample. */
   private static Path file(String sample) throws Exception {
+    if (sample.startsWith("a run")) {
+      String glass = "walls:\n  - { side: living room west, kind: glazed }\n";
+      String chair =
+          "outlets:\n  - { name: reading chair, in: living room, wall: west, from: south 5 ft,"
+              + " height: 16 in, cables: [cat6] }\n";
+      return Files.writeString(
+          Files.createTempFile("glass", ".yaml"),
+          Starter.text("house.schema.json", "Glass House", "us", 1985, 1, false)
+              .replace("walls:\n", glass)
+              .replace("outlets:\n", chair));
+    }
     return sample.equals("second house")
         ? Files.writeString(
             Files.createTempFile("second", ".yaml"),
@@ -75,7 +115,7 @@ class GermanPageTest {
 
   private static String page(Sheet sheet, Answers.Packed p, Spoken spoken) {
     Drawings drawings = Drawings.of(sheet, p.views(), spoken);
-    Seen none = Seen.of(sheet.plan(), Pictures.none(""));
+    Seen none = Seen.of(sheet.plan(), Pictures.none(""), spoken::inPicture);
     return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings, none), PaperSize.A4);
   }
 

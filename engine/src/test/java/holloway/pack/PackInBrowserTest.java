@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.house.Found;
 import holloway.housefile.HouseFile;
 import holloway.housefile.Reading;
+import holloway.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,7 +69,28 @@ class PackInBrowserTest {
     assertEquals(kept.get("set"), after);
     assertEquals(2, new TreeSet<>(words(after.get("ticked"))).size());
     assertEquals("2", after.get("done").asText());
+    minutes(kept.get("before").get("minutes"), after);
     assertEquals("pipe, 40 mm left \"of\" <b>", after.get("notes").get(0).get(1).asText());
+  }
+
+  /**
+   * The hole that was ticked is a step of the work too: its minutes are done, after a reload too.
+   */
+  private static void minutes(JsonNode before, JsonNode after) {
+    Plan plan = PackedHouse.get().planned().plan();
+    String ticked =
+        words(after.get("ticked")).stream().filter(t -> t.startsWith("hole/")).findFirst().get();
+    Plan.PlannedHole hole =
+        plan.holes().stream().filter(h -> ticked.equals("hole/" + h.id())).findFirst().get();
+    long all = Math.round(plan.totals().minutes());
+    assertEquals(List.of("0", "0", String.valueOf(all)), words(before));
+    List<String> done = words(after.get("minutes"));
+    assertEquals("1", done.get(0));
+    assertTrue(Integer.parseInt(done.get(1)) >= Math.floor(hole.minutes()), done.toString());
+    assertTrue(Integer.parseInt(done.get(1)) < all);
+    assertEquals(String.valueOf(all), done.get(2));
+    assertEquals(1, after.get("turns").size());
+    assertTrue(after.get("turns").get(0).asText().matches("1/\\d+, [1-9]\\d*/\\d+ min"));
   }
 
   /** The saved file lies beside the house file and says what was ticked; a note stays a remark. */

@@ -83,7 +83,7 @@ final class PackedHouse {
             get().work(),
             spoken,
             drawings,
-            Seen.of(get().planned().plan(), Pictures.none(""))),
+            Seen.of(get().planned().plan(), Pictures.none(""), spoken::inPicture)),
         paper);
   }
 }

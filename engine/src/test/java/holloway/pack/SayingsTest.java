@@ -16,6 +16,7 @@ class SayingsTest {
           "say.join", "{t1}, {t2}",
           "say.room", "in the {o1}",
           "say.lie", "drill {n1}",
+          "say.at", "{t1} at {i1}",
           "unit.ft", "ft",
           "unit.in", "in");
   private static final Map<String, String> TO =
@@ -26,6 +27,7 @@ class SayingsTest {
           "say.join", "{t1}, {t2}",
           "say.room", "in {o1}",
           "say.lie", "13 bohren, {n1}",
+          "say.at", "{t1} bei {i1}",
           "unit.ft", "Fuß",
           "unit.in", "Zoll");
 
@@ -45,6 +47,14 @@ class SayingsTest {
     assertEquals("H1, den", sayings.say("H1, den"));
     assertEquals("in the kitchen", sayings.say("in the kitchen"));
     assertEquals(Set.of("in the kitchen"), sayings.missed());
+  }
+
+  /** A fraction holds a slash too. */
+  @Test
+  void anIdIsNoMeasure() {
+    assertEquals("Norden bei ground/a-b/1", sayings.say("north at ground/a-b/1"));
+    assertEquals("north at 3/4 in", sayings.say("north at 3/4 in"));
+    assertEquals(Set.of("north at 3/4 in"), sayings.missed());
   }
 
   @Test

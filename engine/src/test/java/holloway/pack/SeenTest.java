@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** Pictures of the house in the pack. */
@@ -16,7 +17,8 @@ class SeenTest {
   /** Draws everything as so many bytes. */
   private record Bytes(int each) implements Pictures {
     @Override
-    public Optional<byte[]> png(String of, String name, int width, int height) {
+    public Optional<byte[]> png(
+        String of, String name, int width, int height, UnaryOperator<String> words) {
       return of.equals("level") || of.equals("hole")
           ? Optional.of(new byte[each])
           : Optional.empty();

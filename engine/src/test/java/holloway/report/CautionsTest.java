@@ -101,4 +101,71 @@ class CautionsTest {
       assertTrue(c.text().endsWith("."), c.name());
     }
   }
+
+  private static Plan with(String cable, Optional<String> rule) {
+    Plan p = Toy.bare();
+    Plan.PlannedRun r = p.runs().get(0);
+    var run =
+        new Plan.PlannedRun(r.id(), r.from(), r.to(), cable, r.routeM(), r.cableM(), r.steps());
+    List<Plan.FindingLine> found =
+        rule.stream()
+            .map(
+                id ->
+                    new Plan.FindingLine(
+                        id, "practice", Optional.empty(), "s", "t.", false, "x", "", "", ""))
+            .toList();
+    return new Plan(
+        1,
+        p.house(),
+        p.profile(),
+        10_000,
+        p.inputs(),
+        p.totals(),
+        List.of(run),
+        p.holes(),
+        p.unrouted(),
+        p.works(),
+        found,
+        p.materials(),
+        p.survey());
+  }
+
+  private static Caution entry(String cable, RulePlace place) {
+    return Cautions.of(with(cable, Optional.empty()), Toy.placed(Toy.house(place, 2010))).stream()
+        .filter(c -> c.name().equals("entry"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** There is nothing to bond in glass; its armour is another thing. */
+  @Test
+  void fibreFromOutsideIsNotBondedAsCopperIs() {
+    assertTrue(
+        entry("outdoor-cat6", RulePlace.US).text().startsWith("Cable from outside: bonding"));
+    assertTrue(entry("outdoor-fibre", RulePlace.US).text().contains("nothing to bond"));
+  }
+
+  @Test
+  void aCautionIsNotAFindingSaidTwice() {
+    assertTrue(names(with("cat6", Optional.empty()), RulePlace.US, 1930).contains("vermiculite"));
+    Set<String> told = names(with("cat6", Optional.of("vermiculite")), RulePlace.US, 1930);
+    assertFalse(told.contains("vermiculite"));
+    assertTrue(told.contains("knob-and-tube"));
+    assertFalse(
+        names(with("cat6", Optional.of("old-wiring")), RulePlace.US, 1930)
+            .contains("knob-and-tube"));
+  }
+
+  /** No clause of another country, and the house's own unit first. */
+  @Test
+  void inTheUkNothingIsAsInTheUs() {
+    for (Caution c :
+        Cautions.of(
+            with("outdoor-cat6", Optional.empty()), Toy.placed(Toy.house(RulePlace.UK, 1960)))) {
+      assertFalse(c.source().matches(".*(OSHA|NEC|IRC|CFR).*"), c.toString());
+      assertFalse(c.text().contains("(50 C)") || c.text().contains("(50 mm)"), c.text());
+    }
+    assertEquals(
+        "common practice, no published source", entry("outdoor-cat6", RulePlace.UK).source());
+  }
 }

@@ -111,9 +111,14 @@ final class FlowProgram {
   private void run(int k) {
     boolean metres = order.profile() == Profile.SHORTEST;
     for (RouteGraph.Edge e : g.edges()) {
-      long price = e.price() + (metres ? e.length() : 0);
+      String kind = order.runs().get(k).cable().kind();
+      long price = e.price() + g.fares().of(kind, e) + (metres ? e.length() : 0);
       walks[k][2 * e.id()] = binary(price);
       walks[k][2 * e.id() + 1] = binary(price);
+      if (g.fares().mayNot(kind, e)) {
+        walks[k][2 * e.id()].setUb(0);
+        walks[k][2 * e.id() + 1].setUb(0);
+      }
       needs(e.works(), List.of(walks[k][2 * e.id()], walks[k][2 * e.id() + 1]));
     }
     MPVariable[] from = ends.get(order.runs().get(k).from());

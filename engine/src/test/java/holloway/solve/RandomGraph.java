@@ -40,6 +40,41 @@ final class RandomGraph {
         graph.nodes(), graph.edges(), graph.holes(), graph.works(), graph.terminals(), fares);
   }
 
+  /**
+   * The same graph where every third hole is there already and takes one or two cables, and every
+   * third is made by a patch alone.
+   */
+  RouteGraph tight() {
+    List<RouteGraph.Hole> holes = new ArrayList<>();
+    for (RouteGraph.Hole h : graph.holes()) {
+      List<RouteGraph.Method> methods =
+          h.id() % 3 == 0
+              ? List.of()
+              : h.id() % 3 == 1
+                  ? List.of(new RouteGraph.Method("patch", "here", new int[] {patches[0]}))
+                  : h.methods();
+      boolean same = h.id() % 3 == 2;
+      holes.add(
+          new RouteGraph.Hole(
+              h.id(),
+              h.site(),
+              h.kind(),
+              h.a(),
+              h.b(),
+              h.hollowA(),
+              h.hollowB(),
+              methods,
+              same ? h.steps() : h.steps().subList(0, 2),
+              same ? h.second() : OptionalLong.empty(),
+              methods.isEmpty(),
+              h.assumed(),
+              h.ways(),
+              h.pierced()));
+    }
+    return new RouteGraph(
+        graph.nodes(), graph.edges(), holes, graph.works(), graph.terminals(), graph.fares());
+  }
+
   RandomGraph(long seed, int nodes, int extraEdges, int runs, Profile profile) {
     random = new Random(seed);
     zones = new int[random.nextInt(3)];

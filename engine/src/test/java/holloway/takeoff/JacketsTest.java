@@ -81,7 +81,9 @@ class JacketsTest {
     assertEquals(Map.of("desk/1", "outdoor-cat6"), changed("cat5e", 5, 10));
     assertEquals(Map.of("desk/1", "cat6a in an outdoor jacket"), changed("cat6a", 5, 10));
     assertEquals(Map.of("desk/1", "om4 in an outdoor jacket"), changed("om4", 5, 10));
-    assertEquals(Map.of(), changed("outdoor-cat6", 5, 40), "as it was asked for");
+    assertEquals(Map.of(), changed("outdoor-cat6", 5, 15.24), "as it was asked for");
+    assertEquals(
+        Map.of("desk/1", "outdoor-cat6 listed for indoors too"), changed("outdoor-cat6", 5, 40));
   }
 
   /** NEC 800.48: 50 ft = 15.24 m of cable that is listed for outdoors alone. */

@@ -9,6 +9,7 @@ import holloway.pipeline.PlannedHouse;
 import holloway.view.Storey;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The pictures of a work pack, drawn without a window on a light ground. */
 final class DrawnHouse implements Pictures {
@@ -34,8 +35,10 @@ final class DrawnHouse implements Pictures {
   }
 
   @Override
-  public Optional<byte[]> png(String of, String name, int width, int height) {
-    var paper = new holloway.view.Pictures.Paper(width, height, Theme.LIGHT, draws.measure());
+  public Optional<byte[]> png(
+      String of, String name, int width, int height, UnaryOperator<String> words) {
+    var paper =
+        new holloway.view.Pictures.Paper(width, height, Theme.LIGHT, draws.measure(), words);
     Optional<Sheet> sheet =
         switch (of) {
           case "level" -> pictures.level(name, paper);

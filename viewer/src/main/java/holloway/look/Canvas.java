@@ -2,6 +2,7 @@ package holloway.look;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Draws the flat part of a picture: words on plates, pins, dimension lines, arrows. */
 public final class Canvas {
@@ -11,12 +12,22 @@ public final class Canvas {
   private final Theme theme;
   private final Measure measure;
   private final float scale;
+  private final UnaryOperator<String> words;
   private final List<Mark> marks = new ArrayList<>();
 
   public Canvas(Theme theme, Measure measure, float scale) {
+    this(theme, measure, scale, UnaryOperator.identity());
+  }
+
+  /**
+   * @param words puts each text into the language of the picture before it is measured and drawn; a
+   *     piece of one that is broken into lines is given to it again
+   */
+  public Canvas(Theme theme, Measure measure, float scale, UnaryOperator<String> words) {
     this.theme = theme;
     this.measure = measure;
     this.scale = scale;
+    this.words = words;
   }
 
   public Theme theme() {
@@ -33,7 +44,7 @@ public final class Canvas {
   }
 
   public float width(String text, float size, boolean bold) {
-    return measure.width(text, size, bold);
+    return measure.width(words.apply(text), size, bold);
   }
 
   public void add(Mark m) {
@@ -46,7 +57,8 @@ public final class Canvas {
 
   /** Words whose line of type begins at the upper left corner of where they stand. */
   public void word(float x, float y, String text, float size, boolean bold, int colour) {
-    marks.add(new Mark.Word(Math.round(x), Math.round(y + size * 0.80f), text, size, bold, colour));
+    String said = words.apply(text);
+    marks.add(new Mark.Word(Math.round(x), Math.round(y + size * 0.80f), said, size, bold, colour));
   }
 
   /** Words in the middle of a place. */
@@ -140,7 +152,8 @@ public final class Canvas {
   }
 
   /** Words cut off so that they fit, with dots at the end. */
-  public String fitted(String text, float size, boolean bold, float most) {
+  public String fitted(String english, float size, boolean bold, float most) {
+    String text = words.apply(english);
     if (width(text, size, bold) <= most) {
       return text;
     }
@@ -155,7 +168,7 @@ public final class Canvas {
   public List<String> lines(String text, float size, boolean bold, float most) {
     List<String> out = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : words.apply(text.strip()).split("\\s+")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, size, bold) > most) {
         out.add(line);

@@ -3,7 +3,6 @@ package holloway.view;
 import holloway.look.Area;
 import holloway.look.Canvas;
 import holloway.look.Mark;
-import holloway.look.Measure;
 import holloway.look.Rgb;
 import holloway.look.Theme;
 import holloway.units.Length;
@@ -27,16 +26,16 @@ final class Page {
   final UnitSystem units;
   private float at;
 
-  Page(int width, int height, Theme theme, Measure measure, UnitSystem units) {
-    this.width = width;
-    this.height = height;
-    this.theme = theme;
+  Page(Pictures.Paper paper, UnitSystem units) {
+    this.width = paper.width();
+    this.height = paper.height();
+    this.theme = paper.theme();
     this.units = units;
     float scale = Math.max(0.6f, Math.min(width / WIDE, height / TALL));
     if (width < height) {
       scale = Math.max(0.6f, Math.min(width / TALL, height / WIDE));
     }
-    canvas = new Canvas(theme, measure, scale);
+    canvas = new Canvas(theme, paper.measure(), scale, paper.words());
     float size = canvas.size();
     float top = Math.round(size * 2.6f);
     boolean beside = width >= height;

@@ -14,6 +14,7 @@ import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Still pictures of a planned house, each a whole sheet of a size that is asked for. */
 public final class Pictures {
@@ -37,11 +38,17 @@ public final class Pictures {
     return model;
   }
 
-  /** How large, in which colours, in which type. */
-  public record Paper(int width, int height, Theme theme, Measure measure) {}
+  /** How large, in which colours, in which type, and what puts a text into its language. */
+  public record Paper(
+      int width, int height, Theme theme, Measure measure, UnaryOperator<String> words) {
+    /** In English. */
+    public Paper(int width, int height, Theme theme, Measure measure) {
+      this(width, height, theme, measure, UnaryOperator.identity());
+    }
+  }
 
   private Page page(Paper p) {
-    return new Page(p.width(), p.height(), p.theme(), p.measure(), units);
+    return new Page(p, units);
   }
 
   /** A level from above; empty when there is none of that name. */

@@ -25,14 +25,14 @@ class DrawnHouseTest {
           new String[][] {
             {"level", levels.get(0)}, {"run", run}, {"hole", "H1"}, {"slice", "floor 1 m"}
           }) {
-        ByteBuffer png = ByteBuffer.wrap(p.png(of[0], of[1], 640, 400).orElseThrow());
+        ByteBuffer png = ByteBuffer.wrap(p.png(of[0], of[1], 640, 400, t -> t).orElseThrow());
         assertEquals(0x89504E47, png.getInt(0), "a PNG begins so");
         assertEquals(640, png.getInt(16));
         assertEquals(400, png.getInt(20));
       }
-      assertTrue(p.png("hole", "H999", 640, 400).isEmpty());
-      assertTrue(p.png("level", "moon", 640, 400).isEmpty());
-      assertThrows(IllegalArgumentException.class, () -> p.png("tree", "oak", 640, 400));
+      assertTrue(p.png("hole", "H999", 640, 400, t -> t).isEmpty());
+      assertTrue(p.png("level", "moon", 640, 400, t -> t).isEmpty());
+      assertThrows(IllegalArgumentException.class, () -> p.png("tree", "oak", 640, 400, t -> t));
     }
   }
 }

@@ -14,6 +14,7 @@ import holloway.limits.Verdict;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
 import holloway.survey.OnWall;
+import holloway.survey.WallNames;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +68,7 @@ final class BesidePower implements PlanRule {
         Optional<Verdict> v =
             gap.map(g -> finished.pack().fromPower(g, PowerWiring.SHEATHED, wanted));
         if (v.isPresent() && !v.get().allowed()) {
-          return Optional.of(finding(r, step, v.get(), gap.get(), wanted(finished)));
+          return Optional.of(finding(r, step, v.get(), gap.get(), wanted(finished), spot));
         }
       }
     }
@@ -106,14 +107,18 @@ final class BesidePower implements PlanRule {
     return least == Long.MAX_VALUE ? Optional.empty() : Optional.of(new Length(least));
   }
 
-  private Finding finding(Legs r, Plan.PlanStep step, Verdict v, Length gap, Figure wanted) {
+  private Finding finding(
+      Legs r, Plan.PlanStep step, Verdict v, Length gap, Figure wanted, OnWall spot) {
     return say(
         v.severity(),
         Place.of(step.id(), Legs.start(step)),
         v.source(),
         false,
         new Said(
-            r.run().id() + " runs beside power cable in " + step.id() + ".",
+            r.run().id()
+                + " runs beside power cable in the "
+                + WallNames.at(spot.wall(), spot.s())
+                + ".",
             Legs.number("%.0f mm", gap.toMm()),
             Legs.number("%.0f mm", wanted.length().toMm()),
             "Keep it "

@@ -21,6 +21,11 @@ import java.util.OptionalDouble;
 final class BondAtEntrance implements PlanRule {
   private static final String SOURCE = EntryFigures.BOND_LONG.cited() + "; 800.90(B)";
 
+  /** The length and the gauge are the US code's. */
+  private static final String ELSEWHERE =
+      "Have protection fitted there, bonded to the house's earth by a short straight wire. How that"
+          + " is done is for the provider or a licensed electrician; the local code decides.";
+
   @Override
   public String id() {
     return "bond-at-entrance";
@@ -84,25 +89,28 @@ final class BondAtEntrance implements PlanRule {
     Place at = entrance(r);
     OptionalDouble panel = toPanel(at, finished);
     boolean far = panel.isPresent() && panel.getAsDouble() > most;
+    boolean us = finished.place() == RulePlace.US || own;
     String remedy =
-        "Have a protector fitted there and bonded to the house's ground with at most "
-            + (own ? figure.said() : "20 ft (6 m)")
-            + " of 14 AWG copper or thicker"
-            + (far ? "; the panel is further, so a ground rod of its own is likely." : ".")
-            + " That is the provider's or a licensed electrician's work; the local code decides.";
+        !us
+            ? ELSEWHERE
+            : "Have a protector fitted there and bonded to the house's ground with at most "
+                + (own ? figure.said() : "6 m (20 ft)")
+                + " of 14 AWG copper or thicker"
+                + (far ? "; the panel is further, so a ground rod of its own is likely." : ".")
+                + " That is the provider's or a licensed electrician's work; the local code decides.";
     return say(
         finished.severity(
             RuleKey.BONDING_WIRE,
             finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE),
         at,
-        own ? figure.source() : SOURCE,
+        own ? figure.source() : us ? SOURCE : "common practice, no published source",
         false,
         new Said(
             r.run().id() + " brings copper in from outside.",
             panel.isPresent()
                 ? Legs.metres(panel.getAsDouble()) + " straight to the panel"
                 : "no panel stated",
-            Legs.number("%.1f m", most),
+            us ? Legs.number("%.1f m", most) : "a protector, bonded",
             remedy));
   }
 }

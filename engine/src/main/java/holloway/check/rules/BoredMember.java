@@ -48,15 +48,14 @@ final class BoredMember implements PlanRule {
       for (Member m : finished.pierced(made.site())) {
         judge(m, made, finished)
             .filter(v -> !v.allowed() || v.severity() != Severity.NOTE)
-            .ifPresent(v -> out.add(finding(made, m, v)));
+            .ifPresent(v -> out.add(finding(made, m, v, finished.named(m))));
       }
     }
     return out;
   }
 
-  private Finding finding(Finished.Made made, Member m, Verdict v) {
-    String what =
-        "%s in %s %s: %s".formatted(made.hole().label(), m.kind().word(), m.id(), v.text());
+  private Finding finding(Finished.Made made, Member m, Verdict v, String member) {
+    String what = "%s in the %s: %s".formatted(made.hole().label(), member, v.text());
     Length deep = new Length(standsUpright(m.kind()) ? m.box().y().length() : m.box().z().length());
     String measured =
         Legs.number("%.0f mm", made.hole().diameterMm()) + Legs.number(" in %.0f mm", deep.toMm());

@@ -13,6 +13,7 @@ import holloway.request.Spot;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** B24: two boxes in opposite faces of the wall that parts a garage from the house. */
@@ -49,8 +50,7 @@ final class BoxesBackToBack implements PlanRule {
     List<Box> all = new ArrayList<>(planned);
     for (Thing t : finished.placed().house().things()) {
       if (isBox(t.kind())) {
-        String name = "the " + t.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-        spot(t.at(), finished).ifPresent(at -> all.add(new Box(name, at)));
+        spot(t.at(), finished).ifPresent(at -> all.add(new Box(named(t), at)));
       }
     }
     List<Finding> out = new ArrayList<>();
@@ -60,6 +60,12 @@ final class BoxesBackToBack implements PlanRule {
       }
     }
     return out;
+  }
+
+  /** With its room: a house has many sockets. */
+  private static String named(Thing t) {
+    String kind = t.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return "the " + kind + " in the " + t.at().face().room();
   }
 
   private static boolean isBox(Thing.Kind kind) {

@@ -53,7 +53,7 @@ final class CopperLink implements PlanRule {
             "fibre, or a surge protector at both ends",
             "Take fibre without metal in it, or fit a surge protector as near as can be to where it"
                 + " enters at both ends, bonded to the earth of that building by a short straight wire"
-                + " (14 AWG copper or more, at most 20 ft (6 m) in a US dwelling). Bonding is for a"
+                + " (14 AWG copper or more, at most 6 m (20 ft) in a US dwelling). Bonding is for a"
                 + " licensed electrician; the local code decides whether a protector is law for this"
                 + " cable."));
   }

@@ -14,6 +14,7 @@ import holloway.request.Job;
 import holloway.request.Request;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
+import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +95,17 @@ final class Finished {
     return site.pierces().stream()
         .flatMap(id -> Optional.ofNullable(members.get(id)).stream())
         .toList();
+  }
+
+  /** A member by its kind and what it is part of: nobody knows it by its id. */
+  String named(Member m) {
+    Optional<String> wall = wall(m.owner()).map(w -> WallNames.at(w, m.box().x().mid()));
+    Optional<String> floor =
+        house.framed().decks().stream()
+            .filter(d -> d.id().equals(m.owner()))
+            .map(d -> "floor of " + d.level())
+            .findFirst();
+    return m.kind().word() + " of the " + wall.or(() -> floor).orElse(m.owner());
   }
 
   boolean pierces(Site site, MemberKind... kinds) {

@@ -71,7 +71,8 @@ final class GarageCeiling implements PlanRule {
             made.hole().label() + " goes through the ceiling of a garage with a room above.",
             Legs.number("%.1f mm of board", board),
             "15.9 mm (5/8 in) Type X",
-            "Make good what is cut out with Type X board as thick as the ceiling's. The local code"
+            "Bore it no wider than the cables need and seal it round them; if a piece of board is"
+                + " cut out, Type X board as thick as the ceiling's goes back. The local code"
                 + " decides."));
   }
 }

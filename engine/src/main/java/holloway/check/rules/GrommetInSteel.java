@@ -7,6 +7,7 @@ import holloway.framing.Member;
 import holloway.hollow.Site;
 import holloway.house.Timber;
 import holloway.plan.Plan;
+import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -42,7 +43,7 @@ final class GrommetInSteel implements PlanRule {
             .house()
             .findSite(s.id())
             .filter(x -> isKnockout(x, finished) && seen.add(x.id()))
-            .ifPresent(x -> out.add(finding(x)));
+            .ifPresent(x -> out.add(finding(x, finished)));
       }
     }
     return out;
@@ -60,15 +61,15 @@ final class GrommetInSteel implements PlanRule {
         .isPresent();
   }
 
-  private Finding finding(Site site) {
+  private Finding finding(Site site, Finished finished) {
     return say(
         Severity.PRACTICE,
         Place.of(site.id(), site.middle()),
         "NEC 300.4(B)(1) asks it for power cable (from memory); common practice for data",
         false,
         new Said(
-            "A run goes through a knockout of %s, a steel wall."
-                .formatted(site.pierces().isEmpty() ? site.id() : owner(site.pierces().get(0))),
+            "A run goes through a knockout in the %s, which has steel studs."
+                .formatted(named(site, finished)),
             "a bare edge",
             "a grommet",
             "Snap a plastic grommet into the knockout before the cable goes through: its edge cuts"
@@ -78,8 +79,11 @@ final class GrommetInSteel implements PlanRule {
                     : "")));
   }
 
-  /** The wall of a member, whose name is the member's up to its last part. */
-  private static String owner(String member) {
-    return member.substring(0, member.indexOf('/') < 0 ? member.length() : member.indexOf('/'));
+  private static String named(Site site, Finished finished) {
+    return finished.pierced(site).stream()
+        .flatMap(m -> finished.wall(m.owner()).stream())
+        .findFirst()
+        .map(w -> WallNames.at(w, w.frame().toLocal(site.middle()).x()))
+        .orElse("wall");
   }
 }

@@ -54,15 +54,15 @@ final class HolesApart implements PlanRule {
               ? finished.pack().joistSpacing(centres, a, b)
               : finished.pack().plateSpacing(centres, a, b);
       if (!v.allowed()) {
-        return Optional.of(finding(one, other, m, v, centres));
+        return Optional.of(finding(one, other, finished.named(m), v, centres));
       }
     }
     return Optional.empty();
   }
 
   private Finding finding(
-      Finished.Made one, Finished.Made other, Member m, Verdict v, Length centres) {
-    String both = one.hole().label() + " and " + other.hole().label() + " in " + m.id();
+      Finished.Made one, Finished.Made other, String member, Verdict v, Length centres) {
+    String both = one.hole().label() + " and " + other.hole().label() + " in the " + member;
     return say(
         v.severity(),
         Place.of(other.hole().id(), other.hole().at()),

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.house.RulePlace;
 import holloway.limits.Capstan;
+import holloway.units.BothUnits;
 import holloway.units.Length;
 import holloway.units.LengthText;
 import java.math.BigDecimal;
@@ -12,26 +13,33 @@ import java.util.regex.Pattern;
 
 /**
  * Says what a rule measured in the units of the house: in the US feet, inches and pounds first, the
- * metric figure after them. What a text gives in both units stays as it is.
+ * metric figure after them. Of what a text gives in both units the house's own come first.
  */
 final class HouseUnits {
   /** A figure that stands in no brackets and has none behind it. */
   private static final Pattern METRIC =
       Pattern.compile("(?<![\\w.(/-])(\\d+(?:\\.\\d+)?) (mm|m|N)\\b(?! \\()(?!\\))(?!/)");
 
-  private final boolean feet;
+  private final RulePlace place;
+  private final RulePlace rules;
 
-  HouseUnits(RulePlace place) {
-    feet = place == RulePlace.US;
+  /**
+   * @param rules whose rules are in force, which may be another place's
+   */
+  HouseUnits(RulePlace place, RulePlace rules) {
+    this.place = place;
+    this.rules = rules;
   }
 
   Finding of(Finding f) {
-    if (!feet) {
-      return f;
-    }
+    String source = HouseSource.here(rules, f.source());
     Finding said =
-        new Finding(f.rule(), f.severity(), f.place(), f.source(), say(f.text()), f.broken());
-    return said.with(say(f.measured()), say(f.limit()), say(f.remedy()));
+        new Finding(f.rule(), f.severity(), f.place(), source, words(f.text()), f.broken());
+    return said.with(words(f.measured()), words(f.limit()), words(f.remedy()));
+  }
+
+  private String words(String text) {
+    return place == RulePlace.US ? BothUnits.feetFirst(say(text)) : BothUnits.metricFirst(text);
   }
 
   static String say(String text) {

@@ -1,12 +1,13 @@
 package holloway.check.rules;
 
+import static java.util.stream.Collectors.joining;
+
 import holloway.catalog.Cable;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
-import holloway.plan.Plan;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,6 +15,12 @@ import java.util.List;
  * outdoor one.
  */
 final class IndoorCableOutside implements PlanRule {
+  private static final String SOURCE =
+      "common practice, no published source; the 15 m are NEC 800.48";
+
+  /** What goes straight through the wall and out again is no way along it. */
+  private static final double SHORT_M = 0.3;
+
   @Override
   public String id() {
     return "indoor-cable-outside";
@@ -27,34 +34,41 @@ final class IndoorCableOutside implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice", "common practice, no published source; the 15 m are NEC 800.48", "0.3 m");
+    return new Entry("practice", SOURCE, "0.3 m");
   }
 
   @Override
   public List<Finding> find(Finished finished) {
-    List<Finding> out = new ArrayList<>();
-    for (Legs r : Legs.of(finished.plan())) {
-      double metres = r.metresIn(HollowKind.OUTSIDE_FACE);
-      boolean outdoor = r.cable().map(Cable::outdoor).orElse(false);
-      if (!outdoor && metres > 0.3) {
-        out.add(finding(r.run(), metres, r.in(HollowKind.OUTSIDE_FACE).get(0)));
-      }
-    }
-    return out;
+    List<Legs> outside =
+        Legs.of(finished.plan()).stream()
+            .filter(r -> !r.cable().map(Cable::outdoor).orElse(false) && metres(r) > SHORT_M)
+            .sorted(Comparator.comparingDouble(r -> -metres(r)))
+            .toList();
+    return outside.isEmpty() ? List.of() : List.of(finding(outside));
   }
 
-  private Finding finding(Plan.PlannedRun run, double metres, Plan.PlanStep at) {
+  private static double metres(Legs r) {
+    return r.metresIn(HollowKind.OUTSIDE_FACE);
+  }
+
+  /** One for all of them, at the one that lies outside furthest. */
+  private Finding finding(List<Legs> all) {
+    Legs most = all.get(0);
+    String runs = all.stream().map(r -> r.run().id()).sorted().collect(joining(", "));
+    String kinds =
+        all.stream().map(r -> r.run().cable()).distinct().sorted().collect(joining(", "));
+    String far = Legs.metres(metres(most));
     return say(
         Severity.PRACTICE,
-        Place.of(run.id(), at.path().get(0)),
-        "common practice, no published source; the 15 m are NEC 800.48",
+        Place.of(most.run().id(), Legs.start(most.in(HollowKind.OUTSIDE_FACE).get(0))),
+        SOURCE,
         false,
         new Said(
-            "%s lies %s along the outside as %s."
-                .formatted(run.id(), Legs.metres(metres), run.cable()),
-            Legs.metres(metres),
-            Legs.metres(0.3),
+            all.size() == 1
+                ? "%s lies %s along the outside as %s.".formatted(runs, far, kinds)
+                : "%s lie up to %s along the outside as %s.".formatted(runs, far, kinds),
+            far,
+            Legs.metres(SHORT_M),
             "Buy it in an outdoor, sunlight-resistant jacket, as the shopping list has it; if it is not"
                 + " also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
                 + " where it enters. The local code decides."));

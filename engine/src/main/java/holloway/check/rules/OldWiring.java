@@ -53,7 +53,7 @@ final class OldWiring implements PlanRule {
             "The house is of %d: wires on knobs may still be live in its bays.".formatted(built),
             "built " + built,
             "before 1950",
-            "Have a licensed electrician look before anything is pushed in blind; power off while"
-                + " you fish."));
+            "Have a licensed electrician look before anything is pushed in blind; touch none of them"
+                + " and bury none under insulation; power off while you fish."));
   }
 }

@@ -63,7 +63,7 @@ final class OwnRuleBroken implements PlanRule {
       for (OwnRule.Bore r : own.own(OwnRule.Bore.class).toList()) {
         boolean speaks = OwnRule.part(word).map(r.parts()::contains).orElse(false);
         if (speaks && bit.compareTo(r.widest()) > 0) {
-          String what = "%s goes through the %s %s.".formatted(made.hole().label(), word, m.id());
+          String what = "%s goes through the %s.".formatted(made.hole().label(), finished.named(m));
           String limit = r.widest().nm() == 0 ? "no hole" : "at most " + r.widest();
           String usual = "Do not bore it; plan again without it.";
           out.add(

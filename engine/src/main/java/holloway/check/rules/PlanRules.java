@@ -35,6 +35,7 @@ public final class PlanRules {
           new GaragePatch(),
           new ReturnAir(),
           new RiserCable(),
+          new ThickCmx(),
           new OutdoorCableIndoors(),
           new BondAtEntrance(),
           new ColdPull(),
@@ -62,7 +63,7 @@ public final class PlanRules {
   /** Findings in the order of the rules and of the plan's holes. */
   public static List<Finding> find(Plan plan, HollowHouse house, Request request) {
     Finished finished = new Finished(plan, house, request);
-    HouseUnits units = new HouseUnits(house.framed().placed().house().place());
+    HouseUnits units = new HouseUnits(finished.placed().house().place(), finished.place());
     return ALL.stream().flatMap(r -> r.find(finished).stream()).map(units::of).toList();
   }
 

@@ -7,9 +7,11 @@ import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
+import holloway.house.RulePlace;
 import holloway.house.Thing;
 import holloway.plan.Plan;
 import holloway.survey.OnWall;
+import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +23,8 @@ import java.util.TreeMap;
  * it.
  */
 final class PowerInTheBay implements PlanRule {
+  private static final String SOURCE = "NEC 800.133(A)(2) and its exception";
+
   @Override
   public String id() {
     return "power-in-the-bay";
@@ -34,7 +38,7 @@ final class PowerInTheBay implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "NEC 800.133(A)(2) and its exception", "50 mm (2 in)");
+    return new Entry("practice", SOURCE, "50 mm (2 in)");
   }
 
   @Override
@@ -48,7 +52,8 @@ final class PowerInTheBay implements PlanRule {
             && bay.get().blind()
             && !inATube(bay.get())
             && !byBay.containsKey(s.id())) {
-          powerIn(finished, bay.get()).ifPresent(t -> byBay.put(s.id(), finding(bay.get(), t, s)));
+          powerIn(finished, bay.get())
+              .ifPresent(t -> byBay.put(s.id(), finding(bay.get(), t, run, s, finished)));
         }
       }
     }
@@ -84,21 +89,31 @@ final class PowerInTheBay implements PlanRule {
     return b.contains(p, 0);
   }
 
-  private Finding finding(Hollow bay, Thing t, Plan.PlanStep step) {
-    String thing = t.kind().name().toLowerCase(Locale.ROOT);
+  private Finding finding(
+      Hollow bay, Thing t, Plan.PlannedRun run, Plan.PlanStep step, Finished finished) {
+    boolean us = finished.place() == RulePlace.US;
+    String wall =
+        finished
+            .wall(bay.owner())
+            .map(w -> WallNames.at(w, w.frame().toLocal(step.path().get(0)).x()))
+            .orElse("wall");
     return say(
         Severity.PRACTICE,
         Place.of(bay.id(), step.path().get(0)),
-        "NEC 800.133(A)(2) and its exception",
+        HouseSource.power(finished.place(), SOURCE),
         false,
         new Said(
-            "A %s stands on the bay %s: a power cable is probably in it."
-                .formatted(thing, bay.id()),
+            "A %s in the %s stands on a bay of the %s that %s goes through: a power cable is probably in it."
+                .formatted(
+                    t.kind().name().toLowerCase(Locale.ROOT), t.at().face().room(), wall, run.id()),
             "not known where in the bay",
             "50 mm (2 in) apart",
             "Switch that circuit off and prove it dead before boring; keep the data cable 50 mm"
-                + " (2 in) from it and cross it at a right angle. Beside sheathed cable that"
-                + " distance is practice, beside single power conductors it is the code's. The"
-                + " local code decides."));
+                + " (2 in) from it and cross it at a right angle. "
+                + (us
+                    ? "Beside sheathed cable that distance is practice, beside single power"
+                        + " conductors it is the code's. "
+                    : "")
+                + "The local code decides."));
   }
 }

@@ -11,9 +11,11 @@ import holloway.plan.Plan;
 import holloway.request.Job;
 import holloway.survey.Wall;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** B1 to B9: which listing a cable wants that goes from storey to storey. */
 final class RiserCable implements PlanRule {
@@ -48,11 +50,24 @@ final class RiserCable implements PlanRule {
             .filter(r -> !listed(r, finished))
             .filter(r -> rises(r, finished))
             .toList();
-    return up.isEmpty() ? List.of() : List.of(finding(up));
+    return up.isEmpty() ? List.of() : List.of(finding(up, finished));
   }
 
   private static boolean listed(Legs r, Finished finished) {
     return finished.job().listing(r.run().cable()).map(Job.Listing::riser).orElse(false);
+  }
+
+  /** What is said to be printed on them. */
+  private static String stated(List<Legs> up, Finished finished) {
+    return up.stream()
+        .map(r -> finished.job().listing(r.run().cable()))
+        .map(
+            l ->
+                l.map(x -> "listed " + x.word().toUpperCase(Locale.ROOT))
+                    .orElse("no listing stated"))
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining(", "));
   }
 
   private static boolean rises(Legs r, Finished finished) {
@@ -96,7 +111,7 @@ final class RiserCable implements PlanRule {
     return finished.house().findSite(s.id()).map(x -> THROUGH.contains(x.kind())).orElse(false);
   }
 
-  private Finding finding(List<Legs> up) {
+  private Finding finding(List<Legs> up, Finished finished) {
     List<String> kinds = up.stream().map(r -> r.run().cable()).distinct().sorted().toList();
     double widest =
         up.stream()
@@ -108,7 +123,10 @@ final class RiserCable implements PlanRule {
     String remedy =
         "Buy it listed for risers (CMR, fibre OFNR): allowed everywhere but in air spaces. General"
             + " cable (CM) is let through in a house for one or two families"
-            + (wide ? "; CMX is not, it is too thick for that." : ".")
+            + (wide
+                ? "; CMX is not for cable of 6 mm (0.25 in) or more, and the thickest here has "
+                    + Legs.number("%.1f mm.", widest)
+                : ".")
             + " The local code decides.";
     return say(
         Severity.PRACTICE,
@@ -117,8 +135,8 @@ final class RiserCable implements PlanRule {
         false,
         new Said(
             "%d runs (%s) go from storey to storey.".formatted(up.size(), String.join(", ", kinds)),
-            Legs.number("%.1f mm thick", widest),
-            "CMX under 6 mm (0.25 in)",
+            stated(up, finished),
+            "listed CMR or OFNR",
             remedy));
   }
 }

@@ -83,7 +83,7 @@ final class SharedBox implements PlanRule {
     return say(
         finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE,
         Place.of(o.name(), at.wall().world(at.s(), at.wall().core().mid(), at.z())),
-        WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)",
+        HouseSource.power(finished.place(), WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)"),
         true,
         new Said(
             "%s lies where a %s is."

@@ -21,6 +21,7 @@ import holloway.house.Thing;
 import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.pack.GermanWords;
+import holloway.request.Job;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,7 @@ class EveryRuleTest {
   private static final Set<String> NAMES =
       Set.of(
           "desk",
+          "den",
           "cat6",
           "tube",
           "yard",
@@ -125,6 +127,22 @@ class EveryRuleTest {
         "riser-cable",
         toy().through(SiteKind.PLATE_STACK).find("cat6", 12),
         toy().through(SiteKind.TOP_PLATE).find("cat6", 12));
+    // outdoor-cat6 is thicker than 0.25 in; 10 ft = 3.048 m
+    rule("thick-cmx-cable", cmx(3049), cmx(3048));
+  }
+
+  private static List<Finding> cmx(double mm) {
+    Job cmx =
+        new Job(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Map.of("outdoor-cat6", Job.Listing.CMX));
+    return toy()
+        .laid("attic", HollowKind.ATTIC, mm)
+        .laid("out", HollowKind.OUTSIDE_FACE, 9000)
+        .job(cmx)
+        .find("outdoor-cat6", 20);
   }
 
   /** What hangs on the cable: length, loss, power, turns, pull, tubes. */

@@ -33,7 +33,7 @@ class GaragePatchTest {
     List<Finding> found = find(wall("east/bay-800").garage());
     assertEquals(1, found.size());
     assertEquals(Severity.LAW, found.get(0).severity());
-    assertEquals("13 mm (1/2 in) of gypsum board", found.get(0).limit());
+    assertEquals("1/2 in (13 mm) of gypsum board", found.get(0).limit());
     assertTrue(found.get(0).source().contains("R302.6"), found.get(0).source());
     assertEquals(List.of(), find(wall("west/bay-800").garage()));
     assertEquals(List.of(), find(wall("east/bay-800")), "no garage");
@@ -46,9 +46,9 @@ class GaragePatchTest {
   @Test
   void theCeilingWithAndWithoutARoomAbove() {
     Finding attic = find(ceiling().garage()).get(0);
-    assertEquals("13 mm (1/2 in) of gypsum board", attic.limit());
-    assertEquals("13 mm (1/2 in) of gypsum board", beside(2001).limit());
-    assertEquals("16 mm (5/8 in) of Type X board", beside(1999).limit());
+    assertEquals("1/2 in (13 mm) of gypsum board", attic.limit());
+    assertEquals("1/2 in (13 mm) of gypsum board", beside(2001).limit());
+    assertEquals("5/8 in (16 mm) of Type X board", beside(1999).limit());
     assertEquals(List.of(), find(ceiling()), "no garage");
   }
 

@@ -5,12 +5,14 @@ import static holloway.check.rules.ToyCase.at;
 import static holloway.check.rules.ToyCase.box;
 import static holloway.check.rules.ToyCase.toy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
+import holloway.house.Conduit;
 import holloway.request.Job;
 import holloway.units.Length;
 import java.util.List;
@@ -90,6 +92,12 @@ class JobTest {
     assertEquals(1, of("outdoor-cable-indoors", in.find("outdoor-cat6", 20)).size());
     Job both = listed("outdoor-cat6", Job.Listing.CMR);
     assertEquals(0, of("outdoor-cable-indoors", in.job(both).find("outdoor-cat6", 20)).size());
+    Finding open =
+        of("outdoor-cable-indoors", in.job(Job.UNSTATED).find("outdoor-cat6", 20)).get(0);
+    assertFalse(open.broken(), "nothing is stated");
+    Job none = listed("outdoor-cat6", Job.Listing.NONE);
+    Finding told = of("outdoor-cable-indoors", in.job(none).find("outdoor-cat6", 20)).get(0);
+    assertTrue(told.broken() && told.severity() == Severity.LAW, told.toString());
     ToyCase air =
         toy()
             .space("air", HollowKind.RETURN_AIR, box(380, 89, 2300))
@@ -97,5 +105,15 @@ class JobTest {
     assertEquals(1, of("return-air", air.find("cat6", 12)).size());
     assertEquals(
         0, of("return-air", air.job(listed("cat6", Job.Listing.CMP)).find("cat6", 12)).size());
+  }
+
+  /** What lies in a duct or a span between buildings is not yet indoors. */
+  @Test
+  void theWayToAnotherBuildingIsOutdoors() {
+    ToyCase yard =
+        toy().link(Conduit.Kind.TUBE, 304.8).laid("conduit/yard", HollowKind.CONDUIT, 20_000);
+    assertEquals(0, of("outdoor-cable-indoors", yard.find("outdoor-cat6", 30)).size());
+    ToyCase inside = toy().conduit(26.6, 2, 30).laid("conduit/tube", HollowKind.CONDUIT, 20_000);
+    assertEquals(1, of("outdoor-cable-indoors", inside.find("outdoor-cat6", 30)).size());
   }
 }
