@@ -9,6 +9,7 @@ import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.limits.CablingFigures;
+import holloway.limits.Figure;
 import holloway.limits.Stretches;
 import holloway.plan.Plan;
 import java.util.ArrayList;
@@ -58,6 +59,16 @@ final class TightTurn implements PlanRule {
     return indoor.length().toMm();
   }
 
+  /** Where the radius asked for is from. */
+  private static String source(Cable c, boolean pulled) {
+    if (!c.fibre()) {
+      return CablingFigures.BEND_UTP.cited();
+    }
+    Figure other = pulled ? CablingFigures.BEND_OTHER_PULLED : CablingFigures.BEND_OTHER_FIBRE;
+    Figure indoor = pulled ? CablingFigures.BEND_FIBRE_PULLED : CablingFigures.BEND_FIBRE;
+    return (c.outdoor() ? other : indoor).cited();
+  }
+
   private Optional<Finding> worst(Legs r, Cable c, Finished finished) {
     Finding worst = null;
     double least = 1;
@@ -69,7 +80,8 @@ final class TightTurn implements PlanRule {
         double room = room(line, i, space.get()) - c.outside().toMm();
         if (room / radius < least) {
           least = room / radius;
-          worst = finding(r, line.points().get(i + 1), room, radius);
+          worst =
+              finding(r, line.points().get(i + 1), room, radius, source(c, s.fish().isPresent()));
         }
       }
     }
@@ -99,11 +111,11 @@ final class TightTurn implements PlanRule {
     return side.length() / 1e6;
   }
 
-  private Finding finding(Legs r, Point3 at, double room, double radius) {
+  private Finding finding(Legs r, Point3 at, double room, double radius, String source) {
     return say(
         Severity.STANDARD,
         Place.of(r.run().id(), at),
-        CablingFigures.BEND_UTP.cited() + "; fibre: " + CablingFigures.BEND_FIBRE_PULLED.cited(),
+        source,
         false,
         new Said(
             r.run().id() + " turns in a space too thin for its bend.",

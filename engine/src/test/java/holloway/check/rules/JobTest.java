@@ -116,4 +116,17 @@ class JobTest {
     ToyCase inside = toy().conduit(26.6, 2, 30).laid("conduit/tube", HollowKind.CONDUIT, 20_000);
     assertEquals(1, of("outdoor-cable-indoors", inside.find("outdoor-cat6", 30)).size());
   }
+
+  /** A2-3, A2-7, A2-8: the source is that of the cable that turns. */
+  @Test
+  void aTightTurnNamesItsOwnSource() {
+    ToyCase thin =
+        toy()
+            .space("void", HollowKind.DAB_VOID, box(20, 500, 900))
+            .fished("void", HollowKind.DAB_VOID, at(15, 0, 0), at(15, 0, 800), at(10, 0, 800));
+    assertEquals("TIA-568.0-D", of("tight-turn", thin.find("cat6", 12)).get(0).source());
+    assertEquals("TIA-568-B.3, 568.0", of("tight-turn", thin.find("om4", 12)).get(0).source());
+    String outdoor = of("tight-turn", thin.find("outdoor-fibre", 12)).get(0).source();
+    assertTrue(outdoor.startsWith("later editions of TIA-568.3"), outdoor);
+  }
 }
