@@ -1,5 +1,6 @@
 package holloway.framing;
 
+import holloway.geometry.Overlay;
 import holloway.survey.Makeup;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
@@ -23,6 +24,6 @@ public final class Ceilings {
     var here = room.outline().toJts();
     return placed.rooms().stream()
         .filter(o -> placed.getLevel(o.room().level()).isOver(own))
-        .anyMatch(o -> o.outline().toJts().intersection(here).getArea() > 10_000);
+        .anyMatch(o -> Overlay.shared(o.outline().toJts(), here).getArea() > 10_000);
   }
 }

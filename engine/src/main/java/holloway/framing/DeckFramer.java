@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
@@ -167,7 +168,7 @@ final class DeckFramer {
       corners.add(deck.frame().toWorld(c[0], c[1], 0).plan());
     }
     Geometry plan = new Polygon2(corners).toJts();
-    return !through.isEmpty() && plan.intersection(through).getArea() > 0.5 * plan.getArea();
+    return !through.isEmpty() && Overlay.shared(plan, through).getArea() > 0.5 * plan.getArea();
   }
 
   private void joists(Deck deck, Polygon2 local, Geometry through) {
@@ -245,7 +246,7 @@ final class DeckFramer {
 
   private void subfloor(Deck deck, Geometry through) {
     List<Polygon2> sheets = new ArrayList<>();
-    for (Polygon2 part : Outlines.parts(deck.outline().toJts().difference(through))) {
+    for (Polygon2 part : Outlines.parts(Overlay.without(deck.outline().toJts(), through))) {
       sheets.addAll(Sheets.rectangles(part));
     }
     for (Polygon2 r : Wells.cut(sheets, Wells.inFloor(placed, deck.level()))) {

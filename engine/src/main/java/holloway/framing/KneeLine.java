@@ -1,6 +1,7 @@
 package holloway.framing;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.house.Roof;
 import holloway.house.Side;
@@ -46,7 +47,7 @@ record KneeLine(Wall wall, Side side, double face, Interval along, double eave, 
   }
 
   private static double eave(Side side, Interval along, double face, Geometry below) {
-    Geometry behind = below.intersection(band(side, along, face, FAR_MM));
+    Geometry behind = Overlay.shared(below, band(side, along, face, FAR_MM));
     Envelope e = behind.getEnvelopeInternal();
     double wide = side.runsEastWest() ? e.getWidth() : e.getHeight();
     boolean square =

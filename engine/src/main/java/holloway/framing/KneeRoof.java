@@ -1,6 +1,7 @@
 package holloway.framing;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
@@ -225,7 +226,7 @@ public record KneeRoof(
         (side, of) -> {
           List<Geometry> bands = new ArrayList<>();
           of.forEach(l -> bands.add(KneeLine.band(side, l.along(), l.face(), l.distance())));
-          Geometry all = Outlines.joined(bands).intersection(below).difference(storey);
+          Geometry all = Overlay.without(Overlay.shared(Outlines.joined(bands), below), storey);
           for (Polygon2 part : Outlines.parts(all)) {
             Geometry near = part.toJts().buffer(50);
             List<Wall> walls =

@@ -1,6 +1,7 @@
 package holloway.framing;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -137,7 +138,7 @@ final class Outlines {
       }
     }
     Geometry joined = buffer(buffer(UnaryUnionOp.union(taken), CLOSE_MM), -CLOSE_MM);
-    return parts(outline.toJts().difference(joined));
+    return parts(Overlay.without(outline.toJts(), joined));
   }
 
   /** The parts of a geometry bigger than 0.1 m², by south-west corner. */

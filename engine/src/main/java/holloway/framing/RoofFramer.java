@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
@@ -108,14 +109,14 @@ final class RoofFramer {
     for (var upper : placed.levels()) {
       if (upper.isOver(own)) {
         for (Polygon2 part : Outlines.parts(Outlines.of(placed, upper.name(), r -> true, true))) {
-          left = left.difference(part.toJts());
+          left = Overlay.without(left, part.toJts());
         }
       }
     }
     for (Roof roof : placed.house().roofs()) {
       Optional<KneeRoof> kneed = KneeRoof.of(placed, decks, roof);
       if (kneed.isPresent() && placed.getLevel(kneed.get().level()).isOver(own)) {
-        left = left.difference(kneed.get().roofline().toJts());
+        left = Overlay.without(left, kneed.get().roofline().toJts());
       }
     }
     return left;

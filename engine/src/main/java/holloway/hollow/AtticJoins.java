@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Attic;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -116,7 +117,7 @@ final class AtticJoins {
 
   private static Optional<Place> place(Attic a, Attic b, Roof.Join join) {
     Optional<Polygon2> shared =
-        Spaces.largest(a.outline().toJts().intersection(b.outline().toJts()));
+        Spaces.largest(Overlay.shared(a.outline().toJts(), b.outline().toJts()));
     if (shared.isEmpty()) {
       return Optional.empty();
     }

@@ -7,6 +7,7 @@ import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.CeilingSpot;
@@ -109,7 +110,7 @@ final class AtticSpace {
   private Optional<Polygon2> area(Attic a, Polygon part) {
     return Spaces.largest(
         Neighbours.without(
-            framed, Spaces.shared(Spaces.grow(part, ARM_MM), a.outline().toJts()), a.chordTopZ()));
+            framed, Overlay.shared(Spaces.grow(part, ARM_MM), a.outline().toJts()), a.chordTopZ()));
   }
 
   /** A body that got into one attic goes on through openings of its size. */
@@ -210,7 +211,7 @@ final class AtticSpace {
     if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
       return Spaces.point(0, 0).buffer(0);
     }
-    Geometry region = Spaces.shared(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
+    Geometry region = Overlay.shared(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
     for (Member m : framed.members()) {
       boolean stands =
           (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))
@@ -219,7 +220,8 @@ final class AtticSpace {
               && m.box().z0() < a.chordTopZ() + 900_000_000;
       if (stands) {
         region =
-            region.difference(
+            Overlay.without(
+                region,
                 Spaces.grow(
                     Spaces.rectangle(
                         m.box().x0() / 1e6,

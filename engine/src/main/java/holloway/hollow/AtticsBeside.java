@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Attic;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Polygon2;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ public record AtticsBeside(Attic a, Attic b, Interval along, boolean northSouth)
 
   private static Optional<AtticsBeside> shared(Attic a, Attic b) {
     Optional<Polygon2> common =
-        Spaces.largest(a.outline().toJts().intersection(b.outline().toJts()));
+        Spaces.largest(Overlay.shared(a.outline().toJts(), b.outline().toJts()));
     return common
         .map(
             c -> {

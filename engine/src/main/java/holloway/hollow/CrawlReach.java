@@ -6,6 +6,7 @@ import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
 import holloway.house.CeilingSpot;
@@ -49,7 +50,7 @@ final class CrawlReach {
         Geometry solid = rectangle(m.box());
         if (solid.intersects(area)) {
           free = false;
-          body = body.difference(Spaces.grow(solid, HALF_BODY));
+          body = Overlay.without(body, Spaces.grow(solid, HALF_BODY));
         }
       }
     }
@@ -57,7 +58,7 @@ final class CrawlReach {
       return Optional.of(whole);
     }
     return start(body)
-        .flatMap(b -> Spaces.largest(Spaces.grow(b, HALF_BODY + ARM).intersection(area)));
+        .flatMap(b -> Spaces.largest(Overlay.shared(Spaces.grow(b, HALF_BODY + ARM), area)));
   }
 
   /** True when it leaves no height to crawl under. */

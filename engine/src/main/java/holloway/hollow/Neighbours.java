@@ -4,6 +4,7 @@ import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Frame;
+import holloway.geometry.Overlay;
 import org.locationtech.jts.geom.Geometry;
 
 /** What of a plan region lies under, over or in rooms that are somebody else's. */
@@ -21,7 +22,8 @@ final class Neighbours {
     for (Member m : framed.members()) {
       if (isTheirs(m) && m.box().z().contains(z)) {
         out =
-            out.difference(
+            Overlay.without(
+                out,
                 Spaces.rectangle(
                     m.box().x0() / 1e6,
                     m.box().y0() / 1e6,

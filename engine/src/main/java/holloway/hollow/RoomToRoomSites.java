@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Lowered;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -97,7 +98,7 @@ final class RoomToRoomSites {
       return;
     }
     if (b.isNextOver(a) && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
-      var shared = Spaces.grow(low.outline().toJts().intersection(high.outline().toJts()), -70);
+      var shared = Spaces.grow(Overlay.shared(low.outline().toJts(), high.outline().toJts()), -70);
       Spaces.largest(shared)
           .ifPresent(
               p ->
@@ -122,7 +123,7 @@ final class RoomToRoomSites {
   private boolean concrete(PlacedRoom low, PlacedRoom high) {
     FloorSpec usual = draft.framed.placed().getLevel(high.room().level()).level().floor();
     boolean slab = high.room().floor().orElse(usual).kind() == FloorSpec.Kind.SLAB;
-    var shared = low.outline().toJts().intersection(high.outline().toJts());
+    var shared = Overlay.shared(low.outline().toJts(), high.outline().toJts());
     if (slab && !shared.isEmpty() && shared.getArea() > 0) {
       Point2 mid =
           new Point2(

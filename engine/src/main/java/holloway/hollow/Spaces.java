@@ -9,11 +9,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Plan regions in millimetres: growing and shrinking with square corners, parts, and what a body
@@ -23,18 +20,6 @@ final class Spaces {
   private static final GeometryFactory JTS = new GeometryFactory();
 
   private Spaces() {}
-
-  /**
-   * What two plans share. Corners of askew walls may lie closer than the plain way of cutting can
-   * tell apart; they are then snapped together first.
-   */
-  static Geometry shared(Geometry one, Geometry other) {
-    try {
-      return one.intersection(other);
-    } catch (TopologyException tooClose) {
-      return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
-    }
-  }
 
   static Geometry grow(Geometry g, double mm) {
     return BufferOp.bufferOp(

@@ -4,6 +4,7 @@ import holloway.framing.Deck;
 import holloway.framing.Framed;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
@@ -109,7 +110,7 @@ final class UnderFloors {
   }
 
   private Optional<Hollow> openCeiling(Deck d, PlacedRoom r) {
-    var over = Spaces.grow(r.outline().toJts(), OVER_WALL_MM).intersection(d.outline().toJts());
+    var over = Overlay.shared(Spaces.grow(r.outline().toJts(), OVER_WALL_MM), d.outline().toJts());
     return Spaces.largest(over)
         .map(
             a ->

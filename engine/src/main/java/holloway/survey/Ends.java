@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point3;
 import holloway.house.Direction;
 import holloway.units.Length;
@@ -178,7 +179,8 @@ final class Ends {
   }
 
   private static Optional<Interval> askew(Strip w, Interval most, Framed p) {
-    Geometry shared = Framed.plan(w.heading().frame(), most, w.core()).intersection(p.corePlan());
+    Geometry shared =
+        Overlay.shared(Framed.plan(w.heading().frame(), most, w.core()), p.corePlan());
     if (shared.getArea() < 1) {
       return Optional.empty();
     }

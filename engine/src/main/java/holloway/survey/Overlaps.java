@@ -1,5 +1,6 @@
 package holloway.survey;
 
+import holloway.geometry.Overlay;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 
@@ -50,7 +51,7 @@ final class Overlaps {
   }
 
   private void check(PlacedRoom a, PlacedRoom b) {
-    Geometry shared = a.outline().toJts().intersection(b.outline().toJts());
+    Geometry shared = Overlay.shared(a.outline().toJts(), b.outline().toJts());
     var box = shared.getEnvelopeInternal();
     if (shared.getArea() > 0 && Math.min(box.getWidth(), box.getHeight()) > ROUNDING) {
       problems.add(

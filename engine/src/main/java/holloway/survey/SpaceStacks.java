@@ -1,6 +1,7 @@
 package holloway.survey;
 
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Polygon2;
 import holloway.house.FaceRef;
 import holloway.house.House;
@@ -71,7 +72,7 @@ final class SpaceStacks {
   private Polygon takeOver(int order, Polygon below) {
     List<Polygon> there = free.getOrDefault(order, List.of());
     for (Polygon p : there) {
-      Geometry both = p.intersection(below);
+      Geometry both = Overlay.shared(p, below);
       boolean same = both.getArea() >= 0.5 * Math.min(p.getArea(), below.getArea());
       if (same && both instanceof Polygon shared) {
         there.remove(p);

@@ -1,5 +1,6 @@
 package holloway.survey;
 
+import holloway.geometry.Overlay;
 import holloway.geometry.Polygon2;
 import holloway.house.Chase;
 import holloway.house.House;
@@ -38,7 +39,7 @@ final class Spaces {
     house.chases().stream().filter(c -> !c.inside()).forEach(c -> known.addAll(chase(c)));
     List<Polygon> found = new ArrayList<>();
     for (Polygon2 part : level.footprint()) {
-      Geometry left = part.toJts().difference(UnaryUnionOp.union(known));
+      Geometry left = Overlay.without(part.toJts(), UnaryUnionOp.union(known));
       Geometry wide = Outdoors.square(Outdoors.square(left, -HALF_LEAST_WIDTH), HALF_LEAST_WIDTH);
       for (int i = 0; i < wide.getNumGeometries(); i++) {
         if (wide.getGeometryN(i) instanceof Polygon p && p.getArea() >= LEAST_AREA) {
@@ -130,6 +131,6 @@ final class Spaces {
     return byLevel.entrySet().stream()
         .filter(e -> !e.getKey().equals(level.name()))
         .flatMap(e -> e.getValue().stream())
-        .anyMatch(o -> o.intersection(p).getArea() >= 0.5 * Math.min(o.getArea(), p.getArea()));
+        .anyMatch(o -> Overlay.shared(o, p).getArea() >= 0.5 * Math.min(o.getArea(), p.getArea()));
   }
 }
