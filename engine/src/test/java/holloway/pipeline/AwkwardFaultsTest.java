@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The smallest houses of what {@link AwkwardHousesTest} found wrong. */
 class AwkwardFaultsTest {
@@ -45,11 +46,14 @@ class AwkwardFaultsTest {
     assertEquals(0, house.plan().unrouted().size());
   }
 
-  /** Corners of an angled wall lie closer in the attic than plain cutting of plans can tell. */
-  @Test
-  void anAtticOverAnAngledWall() throws Exception {
-    try (InputStream in =
-        AwkwardFaultsTest.class.getResourceAsStream("/holloway/awkward-attic.yaml")) {
+  /**
+   * Corners of an angled wall lie closer above or below it than plain cutting of plans can tell.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"attic", "joins", "roof", "open-ceiling"})
+  void plansCutAlongAnAngledWall(String name) throws Exception {
+    String file = "/holloway/awkward-" + name + ".yaml";
+    try (InputStream in = AwkwardFaultsTest.class.getResourceAsStream(file)) {
       String drawn = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       assertTrue(WrittenHouse.of(drawn).hollows().hollows().size() > 20);
     }
