@@ -48,7 +48,7 @@ final class OverWallRule implements Rule {
       return;
     }
     double floor = Math.max(a.floorZ(), b.floorZ()) / 1e6;
-    double top = floor + heights.stream().mapToLong(h -> h).min().getAsLong() / 1e6;
+    double top = floor + heights.stream().mapToLong(h -> h).max().getAsLong() / 1e6;
     if (low < top + ON_TOP_MM) {
       charge.step(at, "lies %.0f mm over the floor, as high as the wall there", low - floor);
     }

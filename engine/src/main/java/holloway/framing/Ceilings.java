@@ -12,8 +12,8 @@ public final class Ceilings {
 
   /**
    * Nanometres from what is seen up to the joists: its layers or, unless they are stated, its usual
-   * lining, and the straps over it; a boarded garage with a room anywhere above it has the thicker
-   * board (trade-facts C3-9).
+   * lining; a boarded garage with a room anywhere above it has the thicker board (trade-facts
+   * C3-9).
    */
   public static long lining(Placed placed, PlacedRoom room) {
     return Makeup.ceilingLining(room.room(), room.room().garage() && roomsAbove(placed, room));

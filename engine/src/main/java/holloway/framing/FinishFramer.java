@@ -124,9 +124,9 @@ final class FinishFramer {
     }
   }
 
-  /** Its layers from what is seen up to the joists, or to the straps under them. */
+  /** Its layers from what is seen up to the joists. */
   private static void ceiling(Placed placed, PlacedRoom r, List<Member> members) {
-    long thick = Ceilings.lining(placed, r) - r.room().overhead().strapsNm();
+    long thick = Ceilings.lining(placed, r);
     if (thick == 0 || r.room().vaulted()) {
       return;
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
  *     slab)
  * @param standing whether a person works in it
  * @param vaulted the ceiling follows the rafters of the roof over it: no attic there
- * @param overhead layers and straps of the ceiling, where they are stated
+ * @param overhead layers of the ceiling, where they are stated
  * @param plain cables may show here at no dislike (garage, cellar, store)
  */
 public record Room(

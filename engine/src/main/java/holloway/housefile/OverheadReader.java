@@ -22,7 +22,7 @@ final class OverheadReader {
         Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
       }
     }
-    return layers.isEmpty() ? Overhead.NONE : new Overhead(layers, Optional.empty());
+    return layers.isEmpty() ? Overhead.NONE : new Overhead(layers);
   }
 
   /** What is seen and has to be made good: of layers what is hardest; empty if nobody said. */

@@ -97,6 +97,9 @@ final class WorkFacts {
     if (pulls.containsKey(s.subject())) {
       return String.join(", ", pulls.get(s.subject()).runs());
     }
+    if (s.runs().contains(s.subject())) {
+      return s.subject(); // a run's id may look like that of an opening
+    }
     return s.subject().contains("/") ? words.opening(s.subject()) : words.sentence(s.subject());
   }
 

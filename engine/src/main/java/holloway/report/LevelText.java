@@ -101,14 +101,9 @@ final class LevelText {
   }
 
   private String ceiling(Room r) {
-    String what =
-        r.overhead().layers().isEmpty()
-            ? lining(r.ceiling())
-            : layers(new WallTraits.Layers(Optional.empty(), r.overhead().layers()));
-    return r.overhead()
-        .straps()
-        .map(s -> what + " under straps of " + units.tape(s.value().nm()))
-        .orElse(what);
+    return r.overhead().layers().isEmpty()
+        ? lining(r.ceiling())
+        : layers(new WallTraits.Layers(Optional.empty(), r.overhead().layers()));
   }
 
   private void beam(PlacedBeam b) {

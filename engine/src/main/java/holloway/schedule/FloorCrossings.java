@@ -11,9 +11,7 @@ import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -30,10 +28,12 @@ final class FloorCrossings {
 
   private final Plan plan;
   private final HollowHouse house;
+  private final List<Plane> planes;
 
   private FloorCrossings(Plan plan, HollowHouse house) {
     this.plan = plan;
     this.house = house;
+    planes = planes(house);
   }
 
   /** The height of a floor's top, and where it lies. */
@@ -62,23 +62,23 @@ final class FloorCrossings {
     return places.stream().map(f::crossing).toList();
   }
 
-  private List<Plane> planes() {
-    Map<String, Plane> out = new LinkedHashMap<>();
+  private static List<Plane> planes(HollowHouse house) {
+    List<Plane> out = new ArrayList<>();
     for (Deck d : house.framed().decks()) {
       long z = d.frame().toWorld(0, 0, d.subfloorZ().hi()).z();
-      out.put("deck " + d.id(), new Plane(d.level(), false, z, d.outline()));
+      out.add(new Plane(d.level(), false, z, d.outline()));
     }
     for (Attic a : house.framed().attics()) {
-      out.put("attic " + a.id(), new Plane(a.id(), true, a.plateZ(), a.outline()));
+      out.add(new Plane(a.id(), true, a.plateZ(), a.outline()));
     }
-    return List.copyOf(out.values());
+    return out;
   }
 
   private void collect(Plan.PlannedRun run, List<Place> places) {
     for (int i = 0; i < run.steps().size(); i++) {
       List<Point3> path = run.steps().get(i).path();
       for (int k = 1; k < path.size(); k++) {
-        for (Plane p : planes()) {
+        for (Plane p : planes) {
           passes(p, path.get(k - 1), path.get(k), run, i, places);
         }
       }
@@ -108,11 +108,11 @@ final class FloorCrossings {
     Axis right = right(p);
     Cut cut = new Cut(p.at(), right, Axis.UP);
     List<HoleView.Shape> solids = new ArrayList<>();
-    String hole = hole(p);
+    List<String> pierced = pierces(p);
     for (Member m : house.framed().members()) {
       List<double[]> outline = cut.through(m, WINDOW);
       if (!outline.isEmpty()) {
-        boolean bored = pierces(p).contains(m.id());
+        boolean bored = pierced.contains(m.id());
         solids.add(new HoleView.Shape(m.kind().word(), bored, false, outline));
       }
     }
@@ -120,7 +120,7 @@ final class FloorCrossings {
     return new FloorCrossing(
         p.plane().above(),
         p.plane().attic(),
-        hole,
+        hole(p),
         hollow(p, up ? -1 : 1),
         hollow(p, up ? 1 : -1),
         p.runs(),

@@ -49,8 +49,8 @@ final class PullSteps {
   }
 
   /**
-   * What has wider pull heads goes through a hole before what has narrower ones, and leads alone
-   * before leads that bring other cables along.
+   * What has wider pull heads goes through a hole before what has narrower ones; of the same head
+   * leads alone before leads that bring other cables along.
    */
   private Map<String, List<Pull>> widerFirst(List<Pull> pulls) {
     Map<String, List<Pull>> out = new TreeMap<>();
@@ -58,7 +58,8 @@ final class PullSteps {
       List<Pull> before = new ArrayList<>();
       for (Pull q : pulls) {
         boolean meet = p.holes().stream().anyMatch(h -> holes.contains(h) && q.holes().contains(h));
-        if (meet && (head(q) > head(p) || leads(q) == q.strands().size() && mixed(p))) {
+        boolean alone = head(q) == head(p) && leads(q) == q.strands().size() && mixed(p);
+        if (meet && (head(q) > head(p) || alone)) {
           before.add(q);
         }
       }

@@ -151,16 +151,16 @@ final class Storeys {
 
   /** What most rooms of the level have overhead; the first in the list of equals. */
   private long lining(Level l) {
-    Map<Overhead, Integer> count = new TreeMap<>();
+    Map<Lined, Integer> count = new TreeMap<>();
     house.rooms().stream()
         .filter(r -> r.level().equals(l.name()) && !r.garage())
         .forEach(
             r ->
                 count.merge(
-                    new Overhead(r.ceiling(), Makeup.ceilingLining(r, false)), 1, Integer::sum));
+                    new Lined(r.ceiling(), Makeup.ceilingLining(r, false)), 1, Integer::sum));
     long most = Makeup.lining(Lining.BOARD);
     int best = 0;
-    for (Map.Entry<Overhead, Integer> e : count.entrySet()) {
+    for (Map.Entry<Lined, Integer> e : count.entrySet()) {
       if (e.getValue() > best) {
         best = e.getValue();
         most = e.getKey().nm();
@@ -170,9 +170,9 @@ final class Storeys {
   }
 
   /** What a ceiling shows and how thick it is, in the order of linings. */
-  private record Overhead(Lining shows, long nm) implements Comparable<Overhead> {
+  private record Lined(Lining shows, long nm) implements Comparable<Lined> {
     @Override
-    public int compareTo(Overhead o) {
+    public int compareTo(Lined o) {
       int first = shows.compareTo(o.shows);
       return first == 0 ? Long.compare(nm, o.nm) : first;
     }

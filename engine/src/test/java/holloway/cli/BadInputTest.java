@@ -7,10 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.support.Rough;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.io.RandomAccessFile;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,21 +42,9 @@ class BadInputTest {
 
   @TempDir Path folder;
 
-  private static Said say(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private Said plan(String text) throws Exception {
     Path house = Files.writeString(folder.resolve("house.yaml"), text);
-    return say(
+    return Said.whole(
         "plan", house.toString(), "--effort", "quick", "--out", folder.resolve("out").toString());
   }
 
@@ -151,7 +136,7 @@ class BadInputTest {
     try (RandomAccessFile f = new RandomAccessFile(file.toFile(), "rw")) {
       f.setLength(50_000_000);
     }
-    Said huge = say("plan", file.toString());
+    Said huge = Said.whole("plan", file.toString());
     assertEquals(3, huge.code());
     assertEquals(1, huge.err().lines().count(), huge.err());
     StringBuilder bomb = new StringBuilder("house: &a0 [x, x]\n");
@@ -172,7 +157,7 @@ class BadInputTest {
         with(
             "openings:", "outer-walls: { fill: foam }\nwishes: { bans: [den/surface] }\nopenings:");
     Path house = Files.writeString(folder.resolve("house.yaml"), shut + far);
-    Said said = say("plan", house.toString(), "--effort", "quick", "--json");
+    Said said = Said.whole("plan", house.toString(), "--effort", "quick", "--json");
     assertEquals(4, said.code(), said.toString());
     JsonNode plan = new ObjectMapper().readTree(said.out());
     assertTrue(plan.at("/unrouted/0/why-not").size() > 0, said.out());
@@ -225,7 +210,7 @@ class BadInputTest {
       List<String> args = new ArrayList<>(List.of(verb, house.toString()));
       args.addAll(List.of(more));
       long begun = System.nanoTime();
-      Said said = say(args.toArray(String[]::new));
+      Said said = Said.whole(args.toArray(String[]::new));
       double seconds = (System.nanoTime() - begun) / 1e9;
       String which = "%s mutant %d of %s:%n".formatted(verb, i, sample.getFileName());
       assertTrue(List.of(0, 3, 4, 5).contains(said.code()), () -> which + said.err() + text);

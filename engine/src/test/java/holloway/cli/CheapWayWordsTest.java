@@ -2,13 +2,7 @@ package holloway.cli;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.Progress;
-import holloway.report.Ink;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -42,14 +36,7 @@ class CheapWayWordsTest {
 
   private String plan(String house, String hollow) throws IOException {
     Path file = Files.writeString(dir.resolve("toy.yaml"), house + "hollows:\n" + hollow);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Holloway.run(
-        new String[] {"plan", file.toString(), "--effort", "quick"},
-        new PrintStream(out, true, StandardCharsets.UTF_8),
-        new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
-        new Pipeline(Progress.SILENT),
-        Ink.PLAIN);
-    return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+    return Said.whole("plan", file.toString(), "--effort", "quick").out().replaceAll("\\s+", " ");
   }
 
   @Test

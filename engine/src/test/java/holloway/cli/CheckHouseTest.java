@@ -6,12 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.Progress;
-import holloway.report.Ink;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.TreeSet;
@@ -26,24 +20,10 @@ class CheckHouseTest {
   private static final Path SAMPLES = Path.of("..", "samples");
   @TempDir Path folder;
 
-  private static Said say(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Pipeline(Progress.SILENT),
-            Ink.PLAIN);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private Path house(String old, String changed) throws Exception {
     Path file = folder.resolve("h.yaml");
     if (!Files.exists(file)) {
-      assertEquals(0, say("start", "--built", "1985", "--out", file.toString()).code());
+      assertEquals(0, Said.whole("start", "--built", "1985", "--out", file.toString()).code());
     }
     String text = Files.readString(file);
     assertTrue(text.contains(old), old);
@@ -53,7 +33,7 @@ class CheckHouseTest {
   @ParameterizedTest
   @ValueSource(strings = {"alder-lane", "plumb-corner", "quince-ranch", "tin-street"})
   void theTextFitsAndNamesEveryLevelsParts(String house) {
-    Said said = say("check", SAMPLES.resolve(house + ".yaml").toString());
+    Said said = Said.whole("check", SAMPLES.resolve(house + ".yaml").toString());
     assertEquals(0, said.code(), said.err());
     said.out().lines().forEach(l -> assertTrue(l.length() <= 80, l));
     for (String part : new String[] {"LEVEL ", "WALLS OF ", "OPENINGS OF ", "all rooms", "--out"}) {
@@ -65,7 +45,7 @@ class CheckHouseTest {
   void drawingsAreWrittenWholeOrNotAtAll() throws Exception {
     String house = SAMPLES.resolve("alder-lane.yaml").toString();
     Path out = folder.resolve("out");
-    assertEquals(0, say("check", house, "--out", out.toString()).code());
+    assertEquals(0, Said.whole("check", house, "--out", out.toString()).code());
     TreeSet<String> names = new TreeSet<>();
     try (var files = Files.list(out)) {
       files.forEach(f -> names.add(f.getFileName().toString()));
@@ -73,7 +53,7 @@ class CheckHouseTest {
     assertTrue(names.contains("plan-ground.svg") && names.contains("plan-upper.svg"), "" + names);
     Path other = Files.createDirectory(folder.resolve("other"));
     Files.writeString(other.resolve("plan-upper.svg"), "mine");
-    Said refused = say("check", house, "--out", other.toString());
+    Said refused = Said.whole("check", house, "--out", other.toString());
     assertEquals(2, refused.code());
     assertEquals("", refused.out());
     assertEquals("mine", Files.readString(other.resolve("plan-upper.svg")));
@@ -90,7 +70,7 @@ class CheckHouseTest {
             + "|cabinet: { in: hall, wall: south, from: west 1 ft|lies in a door",
       })
   void anEndInAnOpeningIsSaidAtOnce(String old, String changed, String says) throws Exception {
-    Said said = say("check", house(old, changed).toString());
+    Said said = Said.whole("check", house(old, changed).toString());
     assertEquals(3, said.code(), said.out());
     assertTrue(said.err().contains(says), said.err());
     assertEquals("", said.out());
@@ -100,15 +80,15 @@ class CheckHouseTest {
   void whatIsAssumedSaysWhereToSayOtherwise() throws Exception {
     String taken = "outer studs 2x6, for outer walls";
     Path file = house("levels:\n", "levels:\n");
-    assertTrue(say("check", file.toString()).out().contains(taken));
+    assertTrue(Said.whole("check", file.toString()).out().contains(taken));
     house("levels:\n", "outer-walls: { studs: 2x4 }\nlevels:\n");
-    Said said = say("check", file.toString());
+    Said said = Said.whole("check", file.toString());
     assertFalse(said.out().contains("outer studs 2x"), said.out());
   }
 
   @Test
   void theJsonTellsOpeningsAndLinings() throws Exception {
-    Said said = say("check", SAMPLES.resolve("alder-lane.yaml").toString(), "--json");
+    Said said = Said.whole("check", SAMPLES.resolve("alder-lane.yaml").toString(), "--json");
     JsonNode root = new ObjectMapper().readTree(said.out());
     JsonNode door = root.get("openings").get(0);
     assertEquals("D1", door.get("tag").asText());

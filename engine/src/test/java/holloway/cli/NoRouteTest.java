@@ -5,13 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.Progress;
 import holloway.pipeline.TwoStoreys;
-import holloway.report.Ink;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -32,17 +26,9 @@ class NoRouteTest {
             wishes: { bans: [surface] }
             """;
     Path file = Files.writeString(folder.resolve("foam.yaml"), house);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            new String[] {"plan", file.toString(), "--effort", "quick", "--json"},
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Pipeline(Progress.SILENT),
-            Ink.PLAIN);
-    assertEquals(4, code, err.toString(StandardCharsets.UTF_8));
-    JsonNode plan = new ObjectMapper().readTree(out.toString(StandardCharsets.UTF_8));
+    Said said = Said.whole("plan", file.toString(), "--effort", "quick", "--json");
+    assertEquals(4, said.code(), said.err());
+    JsonNode plan = new ObjectMapper().readTree(said.out());
     assertEquals(1, plan.get("runs").size());
     assertEquals("den desk/cat6-1", plan.at("/runs/0/id").asText());
     assertEquals("desk/cat6-1", plan.at("/unrouted/0/id").asText());

@@ -7,12 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.Progress;
-import holloway.report.Ink;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,29 +21,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RealHouseTest {
   @TempDir Path folder;
 
-  private static Said say(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Pipeline(Progress.SILENT),
-            Ink.PLAIN);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private String start() {
     Path house = folder.resolve("first.yaml");
-    assertEquals(0, say("start", "--out", house.toString()).code());
+    assertEquals(0, Said.whole("start", "--out", house.toString()).code());
     return house.toString();
   }
 
   @Test
   void theFirstHouseIsUnderstood() {
-    Said said = say("check", start());
+    Said said = Said.whole("check", start());
     assertEquals(0, said.code(), said.err());
     assertTrue(said.out().contains("LEVEL ground"), said.out());
     assertTrue(said.out().lines().allMatch(l -> l.length() <= 80), said.out());
@@ -59,14 +39,14 @@ class RealHouseTest {
   void theFirstHouseIsPlannedAndThePlanIsAccepted() throws Exception {
     String house = start();
     Path out = folder.resolve("out");
-    Said plan = say("plan", house, "--effort", "quick", "--json", "--out", out.toString());
+    Said plan = Said.whole("plan", house, "--effort", "quick", "--json", "--out", out.toString());
     assertTrue(plan.code() == 0 || plan.code() == 4 || plan.code() == 5, plan.err());
     JsonNode root = new ObjectMapper().readTree(plan.out());
     assertEquals("My House", root.get("house").asText());
     assertEquals("USD", root.at("/totals/currency").asText());
     assertTrue(root.get("runs").size() > 0);
     assertTrue(root.at("/totals/bound").asLong() <= root.at("/totals/objective").asLong());
-    Said check = say("check", house, out.resolve("plan.json").toString());
+    Said check = Said.whole("check", house, out.resolve("plan.json").toString());
     assertTrue(check.out().startsWith("The referee accepts"), check.out());
     String text = Files.readString(out.resolve("plan.txt"));
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
@@ -93,26 +73,26 @@ class RealHouseTest {
   @Test
   void aCertificateIsRecomputed() throws Exception {
     String house = start();
-    assertEquals(2, say("plan", house, "--certificate").code());
-    Said plan = say("plan", house, "--effort", "quick", "--json", "--certificate");
+    assertEquals(2, Said.whole("plan", house, "--certificate").code());
+    Said plan = Said.whole("plan", house, "--effort", "quick", "--json", "--certificate");
     JsonNode root = new ObjectMapper().readTree(plan.out());
     assertTrue(root.at("/totals/bound").asLong() <= root.at("/certificate/bound").asLong());
     Path file = folder.resolve("plan.json");
     Files.writeString(file, plan.out());
-    Said good = say("check", house, file.toString());
+    Said good = Said.whole("check", house, file.toString());
     assertTrue(good.out().contains("The checker accepts its certificate"), good.out());
 
     String bound = "\"bound\": " + root.at("/certificate/bound");
     Files.writeString(
         file, plan.out().replaceAll(bound + ",\n(\\s*)\"grain", bound + "9,\n$1\"grain"));
-    Said bad = say("check", house, file.toString());
+    Said bad = Said.whole("check", house, file.toString());
     assertEquals(6, bad.code());
     assertTrue(bad.out().contains("refused: the bound is not proven: it claims"), bad.out());
 
     ObjectNode without = (ObjectNode) root;
     without.remove("certificate");
     Files.writeString(file, without.toString());
-    assertTrue(say("check", house, file.toString()).out().contains("holds no certificate"));
+    assertTrue(Said.whole("check", house, file.toString()).out().contains("holds no certificate"));
   }
 
   @ParameterizedTest
@@ -126,8 +106,8 @@ class RealHouseTest {
     if (metric) {
       args.add("--metric");
     }
-    assertEquals(0, say(args.toArray(String[]::new)).code());
-    Said plan = say("plan", house.toString(), "--effort", "quick");
+    assertEquals(0, Said.whole(args.toArray(String[]::new)).code());
+    Said plan = Said.whole("plan", house.toString(), "--effort", "quick");
     assertEquals(0, plan.code(), plan.out() + plan.err());
     assertTrue(plan.out().startsWith("Fern Cottage: plan"), plan.out());
     assertFalse(plan.out().matches("(?s).*\\w@\\d.*"), "names of spots stay inside");
@@ -135,24 +115,24 @@ class RealHouseTest {
 
   @Test
   void startPrintsWithoutOutAndRefusesWhatIsNoHouse() {
-    Said said = say("start", "--name", "Fern Cottage", "--built", "1931");
+    Said said = Said.whole("start", "--name", "Fern Cottage", "--built", "1931");
     assertEquals(0, said.code());
     assertTrue(said.out().contains("house: Fern Cottage\n"), said.out());
     assertTrue(said.out().contains("built: 1931"), said.out());
-    assertEquals(2, say("start", "--levels", "0").code());
-    assertEquals(2, say("start", "--built", "19").code());
-    assertEquals(2, say("start", "--place", "moon").code());
+    assertEquals(2, Said.whole("start", "--levels", "0").code());
+    assertEquals(2, Said.whole("start", "--built", "19").code());
+    assertEquals(2, Said.whole("start", "--place", "moon").code());
   }
 
   @Test
   void aSpoiledPlanIsRefused() throws Exception {
     String house = start();
-    Said plan = say("plan", house, "--effort", "quick", "--json");
+    Said plan = Said.whole("plan", house, "--effort", "quick", "--json");
     JsonNode root = new ObjectMapper().readTree(plan.out());
     ((com.fasterxml.jackson.databind.node.ObjectNode) root.get("totals"))
         .put("holes", root.at("/totals/holes").asInt() + 1);
     Path spoiled = Files.writeString(folder.resolve("spoiled.json"), root.toString());
-    Said check = say("check", house, spoiled.toString());
+    Said check = Said.whole("check", house, spoiled.toString());
     assertEquals(6, check.code());
     assertTrue(check.out().startsWith("refused: "), check.out());
   }
@@ -164,19 +144,19 @@ class RealHouseTest {
         Files.writeString(
             folder.resolve("bad.yaml"),
             text.replace("built: 1985", "bilt: 1985").replace("16 ft x 12 ft", "16 x 12 ft"));
-    Said said = say("plan", bad.toString());
+    Said said = Said.whole("plan", bad.toString());
     assertEquals(3, said.code());
     assertEquals("", said.out());
     assertTrue(said.err().lines().count() >= 2, said.err());
     assertTrue(said.err().lines().allMatch(l -> l.matches("bad\\.yaml:\\d+:\\d+: .*")), said.err());
     assertTrue(said.err().contains("did you mean 'built'?"), said.err());
-    assertEquals(3, say("check", folder + "/none.yaml").code());
+    assertEquals(3, Said.whole("check", folder + "/none.yaml").code());
   }
 
   @Test
   void everySchemaIsJson() throws Exception {
     for (String of : new String[] {"house", "found", "wishes", "plan"}) {
-      Said said = say("schema", "--of", of);
+      Said said = Said.whole("schema", "--of", of);
       assertEquals(0, said.code());
       assertTrue(new ObjectMapper().readTree(said.out()).has("$schema"), of);
     }

@@ -5,12 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.importing.Models;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.Progress;
-import holloway.report.Ink;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,20 +23,6 @@ class StartFromModelTest {
     out = folder.resolve("house.yaml");
   }
 
-  private static Said say(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Pipeline(Progress.SILENT),
-            Ink.PLAIN);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private String model(String text) throws Exception {
     return Files.writeString(folder.resolve("toy.ifc"), text).toString();
   }
@@ -50,13 +30,13 @@ class StartFromModelTest {
   @ParameterizedTest
   @ValueSource(strings = {"bungalow", "two-storeys", "turned"})
   void aModelBecomesAHouseFileThatIsUnderstood(String name) throws Exception {
-    Said said = say("start", "--from", model(Models.text(name)), "--out", out.toString());
+    Said said = Said.whole("start", "--from", model(Models.text(name)), "--out", out.toString());
     assertEquals(0, said.code(), said.err());
     String text = Files.readString(out);
     long left = text.lines().filter(l -> l.strip().startsWith("# to finish: ")).count();
     assertTrue(left >= 6, text);
     assertTrue(said.out().startsWith("Look at the " + left + " places marked '# to finish:'"));
-    Said check = say("check", out.toString());
+    Said check = Said.whole("check", out.toString());
     assertEquals(0, check.code(), check.err());
     assertTrue(check.out().contains("DOES NOT CLOSE\n  Nothing."), check.out());
   }
@@ -64,32 +44,32 @@ class StartFromModelTest {
   @Test
   void theModelNamesTheHouseUnlessThePersonDoes() throws Exception {
     String model = model(Models.text("bungalow"));
-    assertTrue(say("start", "--from", model).out().contains("\nhouse: Heron Cottage\n"));
-    Said own = say("start", "--from", model, "--name", "Fern Cottage", "--place", "uk");
+    assertTrue(Said.whole("start", "--from", model).out().contains("\nhouse: Heron Cottage\n"));
+    Said own = Said.whole("start", "--from", model, "--name", "Fern Cottage", "--place", "uk");
     assertTrue(own.out().contains("\nhouse: Fern Cottage\nplace: uk\n"), own.out());
   }
 
   @Test
   void aWrongModelWritesNothing() throws Exception {
     String cut = Models.text("bungalow").substring(0, 4_000);
-    Said said = say("start", "--from", model(cut), "--out", out.toString());
+    Said said = Said.whole("start", "--from", model(cut), "--out", out.toString());
     assertEquals(3, said.code());
     assertTrue(said.err().matches("toy\\.ifc:\\d+:\\d+: .*\\n"), said.err());
     assertEquals("", said.out());
     assertFalse(Files.exists(out));
-    Said none = say("start", "--from", folder.resolve("none.ifc").toString());
+    Said none = Said.whole("start", "--from", folder.resolve("none.ifc").toString());
     assertEquals(new Said(3, "", "none.ifc: there is no such file\n"), none);
-    assertEquals(3, say("start", "--from", folder.toString()).code());
+    assertEquals(3, Said.whole("start", "--from", folder.toString()).code());
   }
 
   @Test
   void aFileThatIsThereIsLeftAloneAndOptionsOfAnEmptyHouseAreRefused() throws Exception {
     String model = model(Models.text("turned"));
     Files.writeString(out, "mine");
-    assertEquals(2, say("start", "--from", model, "--out", out.toString()).code());
+    assertEquals(2, Said.whole("start", "--from", model, "--out", out.toString()).code());
     assertEquals("mine", Files.readString(out));
-    assertEquals(2, say("start", "--from", model, "--levels", "2").code());
-    assertEquals(2, say("start", "--from", model, "--metric").code());
-    assertEquals(2, say("start", "--from", model, "--name", "a/b").code());
+    assertEquals(2, Said.whole("start", "--from", model, "--levels", "2").code());
+    assertEquals(2, Said.whole("start", "--from", model, "--metric").code());
+    assertEquals(2, Said.whole("start", "--from", model, "--name", "a/b").code());
   }
 }

@@ -8,9 +8,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,46 +17,35 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UntilTest {
   private static final String HOUSE = "../samples/plumb-corner.yaml";
 
-  private static Said say(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private static JsonNode totals(Said said) throws Exception {
     return new ObjectMapper().readTree(said.out()).get("totals");
   }
 
   @Test
   void aPlanThatTimeCutShortSaysSo() throws Exception {
-    Said json = say("plan", "--at-most", "0", "s", HOUSE, "--json");
+    Said json = Said.whole("plan", "--at-most", "0", "s", HOUSE, "--json");
     assertTrue(totals(json).get("cut-by-time").asBoolean(), json.err());
     Plan read = PlanJson.read(json.out());
     assertTrue(read.totals().cutByTime());
-    Said text = say("plan", HOUSE, "--at-most=0s");
+    Said text = Said.whole("plan", HOUSE, "--at-most=0s");
     assertTrue(text.out().contains("  cut      time ended the search"), text.out());
-    Said compared = say("compare", HOUSE, "--at-most=0s");
+    Said compared = Said.whole("compare", HOUSE, "--at-most=0s");
     assertTrue(compared.out().contains("time ended some of the searches"), compared.out());
   }
 
   @Test
   void timeThatSufficesGivesTheSameBytes() {
-    Said without = say("plan", HOUSE, "--effort=quick", "--json");
-    Said with = say("plan", HOUSE, "--effort=quick", "--json", "--at-most=99 min");
+    Said without = Said.whole("plan", HOUSE, "--effort=quick", "--json");
+    Said with = Said.whole("plan", HOUSE, "--effort=quick", "--json", "--at-most=99 min");
     assertEquals(without, with);
     assertFalse(without.out().contains("cut-by-time"));
   }
 
   @Test
   void nearEnoughIsProvenToBeNear() throws Exception {
-    double all = totals(say("plan", HOUSE, "--effort=quick", "--json")).get("gap").asDouble();
-    Said some = say("plan", HOUSE, "--effort=quick", "--json", "--until", "15%");
+    double all =
+        totals(Said.whole("plan", HOUSE, "--effort=quick", "--json")).get("gap").asDouble();
+    Said some = Said.whole("plan", HOUSE, "--effort=quick", "--json", "--until", "15%");
     double gap = totals(some).get("gap").asDouble();
     assertTrue(all < gap && gap <= 0.15, all + " and " + gap);
     assertFalse(some.out().contains("cut-by-time"));
@@ -68,7 +54,7 @@ class UntilTest {
   @ParameterizedTest
   @ValueSource(strings = {"--until=0.5", "--until=100%", "--until=-1%", "--until=x%"})
   void aWrongShareIsNamed(String option) {
-    Said said = say("plan", HOUSE, option);
+    Said said = Said.whole("plan", HOUSE, option);
     assertEquals(2, said.code());
     assertTrue(said.err().contains("is not a share like 0.5%"), said.err());
   }
@@ -76,10 +62,10 @@ class UntilTest {
   @ParameterizedTest
   @ValueSource(strings = {"--at-most=30", "--at-most=-1s", "--at-most=1 day", "--at-most=0.5s"})
   void aWrongTimeIsNamed(String option) {
-    Said said = say("plan", HOUSE, option);
+    Said said = Said.whole("plan", HOUSE, option);
     assertEquals(2, said.code());
     assertTrue(said.err().contains("is not a time like 30s or 2min"), said.err());
-    assertEquals(2, say("plan", HOUSE, "--at-most").code());
+    assertEquals(2, Said.whole("plan", HOUSE, "--at-most").code());
   }
 
   @Test

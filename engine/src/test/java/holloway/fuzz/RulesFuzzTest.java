@@ -3,10 +3,8 @@ package holloway.fuzz;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.cli.Holloway;
+import holloway.cli.Said;
 import holloway.support.Rough;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,14 +86,9 @@ class RulesFuzzTest {
     List<String> args =
         new ArrayList<>(List.of(verb, house.toString(), "--rules", rules.toString()));
     args.addAll(more);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args.toArray(String[]::new),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    String words = err.toString(StandardCharsets.UTF_8);
+    Said said = Said.whole(args.toArray(String[]::new));
+    String words = said.err();
+    int code = said.code();
     if (!with.contains(code) || code == 3 && words.isBlank() || words.contains("\tat ")) {
       faults.add("mutant " + i + ": " + verb + " ends with " + code + ": " + words);
     }

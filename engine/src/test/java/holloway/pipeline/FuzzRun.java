@@ -1,15 +1,12 @@
 package holloway.pipeline;
 
-import holloway.cli.Holloway;
+import holloway.cli.Said;
 import holloway.fuzz.Mutants;
 import holloway.fuzz.Mutants.Mutant;
 import holloway.support.Rough;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -117,14 +114,9 @@ public final class FuzzRun {
   private int said(int number, Mutant m, Set<Integer> allowed, String verb, List<String> more) {
     List<String> args = new ArrayList<>(List.of(verb, house.toString()));
     args.addAll(more);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Holloway.run(
-            args.toArray(String[]::new),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    String words = err.toString(StandardCharsets.UTF_8);
+    Said said = Said.whole(args.toArray(String[]::new));
+    String words = said.err();
+    int code = said.code();
     boolean silent = code == 3 && words.isBlank();
     if (!allowed.contains(code) || silent || words.contains("\tat ")) {
       fault(number, m, verb + " ends with " + code + ": " + first(words));

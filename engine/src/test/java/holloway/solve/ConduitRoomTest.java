@@ -3,7 +3,6 @@ package holloway.solve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.catalog.Cable;
 import holloway.plan.Certificate;
 import holloway.plan.Certificate.Part;
 import holloway.plan.Certificate.Share;
@@ -26,7 +25,7 @@ import org.junit.jupiter.api.Test;
  */
 class ConduitRoomTest {
   private static final RouteGraph GRAPH = graph();
-  private static final Order ORDER = order();
+  private static final Order ORDER = FourOutlets.order();
   private static final Solved SOLVED =
       JointPlanner.solve(GRAPH, ORDER, Budget.QUICK, Progress.SILENT);
 
@@ -40,22 +39,8 @@ class ConduitRoomTest {
     int hole = b.hole(List.of(new int[] {patch}), List.of(new Step(10, 0)), OptionalLong.empty());
     b.edge(cabinet, behind, 0, conduit);
     b.edge(cabinet, behind, 10_000, hole);
-    b.end("cabinet", cabinet);
-    for (int i = 0; i < 4; i++) {
-      int outlet = b.node(1000 * i, 1000, 1000);
-      b.edge(behind, outlet, 0);
-      b.edge(cabinet, outlet, 1_000_000);
-      b.end("outlet " + i, outlet);
-    }
+    FourOutlets.add(b, cabinet, behind, 1_000_000);
     return b.build();
-  }
-
-  private static Order order() {
-    List<Order.Wanted> runs = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      runs.add(new Order.Wanted("run " + i, "cabinet", "outlet " + i, Cable.get("cat6")));
-    }
-    return new Order(runs, Profile.LEAST_WORK, Set.of(), Map.of());
   }
 
   /**

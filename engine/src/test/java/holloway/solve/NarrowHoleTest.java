@@ -12,7 +12,6 @@ import holloway.routing.RouteGraph;
 import holloway.routing.RouteGraph.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.Test;
  */
 class NarrowHoleTest {
   private static final RouteGraph GRAPH = graph();
-  private static final Order ORDER = order();
+  private static final Order ORDER = FourOutlets.order();
   private static final Solved SOLVED =
       JointPlanner.solve(GRAPH, ORDER, Budget.QUICK, Progress.SILENT);
 
@@ -35,26 +34,12 @@ class NarrowHoleTest {
     int behind = b.node(0, 0, 1000);
     int hole = b.hole(List.of(new int[] {b.bore(100)}), List.of(new Step(16, 0)), noSecond());
     b.edge(cabinet, behind, 0, hole);
-    b.end("cabinet", cabinet);
-    for (int i = 0; i < 4; i++) {
-      int outlet = b.node(1000 * i, 1000, 1000);
-      b.edge(behind, outlet, 0);
-      b.edge(cabinet, outlet, 1000);
-      b.end("outlet " + i, outlet);
-    }
+    FourOutlets.add(b, cabinet, behind, 1000);
     return b.build();
   }
 
   private static OptionalLong noSecond() {
     return OptionalLong.empty();
-  }
-
-  private static Order order() {
-    List<Order.Wanted> runs = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      runs.add(new Order.Wanted("run " + i, "cabinet", "outlet " + i, Cable.get("cat6")));
-    }
-    return new Order(runs, Profile.LEAST_WORK, Set.of(), Map.of());
   }
 
   @Test
