@@ -97,8 +97,9 @@ final class WorkFacts {
     if (pulls.containsKey(s.subject())) {
       return String.join(", ", pulls.get(s.subject()).runs());
     }
-    if (s.runs().contains(s.subject())) {
-      return s.subject(); // a run's id may look like that of an opening
+    // A test or a ready-made lead is about one run, whose id may look like that of an opening.
+    if (s.runs().size() == 1 && s.subject().endsWith(s.runs().get(0))) {
+      return s.runs().get(0);
     }
     return s.subject().contains("/") ? words.opening(s.subject()) : words.sentence(s.subject());
   }

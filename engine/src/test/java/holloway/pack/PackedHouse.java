@@ -59,7 +59,11 @@ final class PackedHouse {
   }
 
   private static Sheet sheet() {
-    Answers.Planned a = get().planned();
+    return sheet(get());
+  }
+
+  private static Sheet sheet(Answers.Packed p) {
+    Answers.Planned a = p.planned();
     return new Sheet(a.plan(), a.placed(), a.request(), a.cards(), true, a.system(), Ink.PLAIN);
   }
 
@@ -75,15 +79,15 @@ final class PackedHouse {
 
   /** The well-formed page that the PDF is made of. */
   static String paper(Language language, PaperSize paper) {
-    Spoken spoken = Spoken.of(sheet(), language);
-    Drawings drawings = Drawings.of(sheet(), get().views(), spoken);
-    return PackPage.paper(
-        PackFacts.of(
-            sheet(),
-            get().work(),
-            spoken,
-            drawings,
-            Seen.of(get().planned().plan(), Pictures.none(""), spoken::inPicture)),
-        paper);
+    return paper(get(), language, paper);
+  }
+
+  /** The same of another house. */
+  static String paper(Answers.Packed p, Language language, PaperSize paper) {
+    Sheet sheet = sheet(p);
+    Spoken spoken = Spoken.of(sheet, language);
+    Drawings drawings = Drawings.of(sheet, p.views(), spoken);
+    Seen seen = Seen.of(sheet.plan(), Pictures.none(""), spoken::inPicture);
+    return PackPage.paper(PackFacts.of(sheet, p.work(), spoken, drawings, seen), paper);
   }
 }
