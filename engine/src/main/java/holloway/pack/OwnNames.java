@@ -1,6 +1,8 @@
 package holloway.pack;
 
 import holloway.house.House;
+import holloway.house.Roof;
+import holloway.house.Side;
 import holloway.house.WallSpec;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
@@ -41,13 +43,21 @@ final class OwnNames {
     out.add(house.name());
     house.levels().forEach(l -> out.add(l.name()));
     house.rooms().forEach(r -> out.add(r.name()));
-    house.roofs().forEach(r -> out.add(r.name()));
+    house.roofs().forEach(this::roof);
     house.chases().forEach(c -> out.add(c.name()));
     house.conduits().forEach(c -> out.add(c.name()));
     house.soffits().forEach(s -> out.add(s.name()));
     house.stairs().forEach(s -> out.add(s.name()));
     house.beams().forEach(b -> out.add(b.name()));
     house.walls().stream().map(WallSpec::name).flatMap(Optional::stream).forEach(out::add);
+  }
+
+  /** Behind knee walls a roof has an attic on each side. */
+  private void roof(Roof r) {
+    out.add(r.name());
+    for (Side side : Side.values()) {
+      out.add(r.name() + " " + side.word() + " side");
+    }
   }
 
   private void plan(Plan plan) {

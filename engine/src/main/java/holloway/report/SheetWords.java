@@ -60,8 +60,12 @@ public final class SheetWords {
     return places.of(hole.at());
   }
 
-  /** What is opened before anything is drilled: a cut-out, a patch, boards, a panel. */
+  /** What is opened before anything is drilled: a cut-out, a patch, boards, a panel, a trench. */
   public String opening(String id) {
+    return OpenedWords.of(id).orElseGet(() -> crossed(id));
+  }
+
+  private String crossed(String id) {
     HouseWords house = new HouseWords(sheet.placed());
     return sheet.plan().runs().stream()
         .flatMap(r -> r.steps().stream())

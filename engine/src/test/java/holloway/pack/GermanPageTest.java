@@ -135,12 +135,15 @@ class GermanPageTest {
   private static boolean isSame(String node, Set<String> own) {
     String rest = node;
     for (String name : own.stream().sorted((x, y) -> y.length() - x.length()).toList()) {
-      rest = rest.replace(name, " ");
+      // Whole words: "den" is no piece of "garden".
+      rest = rest.replaceAll("(?<!\\p{L})" + Pattern.quote(name) + "(?!\\p{L})", " ");
     }
     rest = rest.replaceAll("\\([0-9a-f]{64}\\)|[\\w-]+\\.yaml", " ");
     for (String word : rest.split("[^\\p{L}\\d/.-]+")) {
       boolean cited = word.matches("[A-Z0-9][A-Z0-9./-]*.*") && word.matches(".*\\d.*|[A-Z]{2,}");
       boolean piece = own.stream().anyMatch(n -> List.of(n.split(" ")).contains(word));
+      boolean cut = own.stream().anyMatch(n -> word.length() > 4 && n.startsWith(word));
+      piece |= cut && node.contains(word + "…");
       if (word.matches(".*\\p{L}.*")
           && !cited
           && !piece

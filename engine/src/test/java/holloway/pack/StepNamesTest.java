@@ -32,6 +32,15 @@ class StepNamesTest {
     marks.forEach(s -> assertSays(s.kind(), s.subject().replaceFirst("^lead ", "")));
   }
 
+  /** Tin Street has channels cut in its plaster, boards lifted and a patch. */
+  @Test
+  void whatIsOpenedSaysWhat() {
+    Answers.Packed p = PackedSample.get("tin-street");
+    String page = PackedHouse.paper(p, Language.ENGLISH, PaperSize.A4);
+    assertTrue(page.contains("the channel for loudspeaker"));
+    assertFalse(page.contains("existing opening"), "nothing new is an existing opening");
+  }
+
   private static void assertSays(Step.Kind kind, String subject) {
     String said = Language.ENGLISH.texts().get("step." + kind.word()) + " " + subject;
     assertTrue(PAGE.contains(said), () -> "nowhere: " + said);
