@@ -29,6 +29,10 @@ final class ShareModel {
   private final int[] placeOf;
   private final double[] x;
   private final double[] slope;
+
+  /** By group: its soft minimum where the slope was last looked at. */
+  private final double[] soft;
+
   private final int longest;
 
   /** Holes that may be wanted by more than fit, and by row which of them it tells of, or −1. */
@@ -83,6 +87,7 @@ final class ShareModel {
     x = new double[groupOf.length];
     Arrays.setAll(x, k -> shares.units[groupOf[k]][placeOf[k]]);
     slope = new double[x.length];
+    soft = new double[pools.length];
     groups = new GroupModel[pools.length];
     int most = 1;
     for (int g = 0; g < groups.length; g++) {
@@ -121,7 +126,7 @@ final class ShareModel {
   /** The slope at a point; each group has entries of its own, so threads do not meet. */
   private void look(double[] at, double temperature) {
     Arrays.fill(slope, 0);
-    everyGroup(g -> groups[g].addSlope(at, temperature, slope));
+    everyGroup(g -> soft[g] = groups[g].addSlope(at, temperature, slope));
     // A rent is worth as much as more would pass than fit.
     Arrays.fill(rentSlope, 0);
     for (int r = 0; r < rows.length; r++) {
@@ -192,6 +197,18 @@ final class ShareModel {
       momentum = later;
     }
     look(x, temperature);
+  }
+
+  /** What the shares it starts from would prove if there were no other paths than the known ones. */
+  double valueAtStart(double temperature) {
+    everyGroup(g -> groups[g].refresh(x, temperature));
+    look(x, temperature);
+    return value();
+  }
+
+  /** What the shares found would prove if there were no other paths than the known ones. */
+  double value() {
+    return Arrays.stream(soft).sum() - Arrays.stream(rent).sum();
   }
 
   /** Puts the shares found into others of the same rows, in whole units. */
