@@ -37,6 +37,9 @@ final class Ascent {
 
   private static final int CANDIDATES = 4;
 
+  /** By so many temperatures a group the model may lie below what its known paths prove. */
+  private static final double SOFT = 8;
+
   private final List<Groups.Group> groups;
   private final GroupPaths paths;
   private final BoundPart part;
@@ -50,7 +53,7 @@ final class Ascent {
   private double mix = 1;
 
   /** What the model thought its shares would prove. */
-  double promised;
+  private double promised;
 
   private int slow;
 
@@ -134,7 +137,8 @@ final class Ascent {
    */
   private ShareModel model(double temperature) {
     ShareModel own = new ShareModel(inner, pools);
-    if (own.valueAtStart(temperature) >= part.value) {
+    double soft = groups.size() * temperature * SOFT;
+    if (own.valueAt(temperature) >= part.value - soft) {
       return own;
     }
     inner.copyFrom(part.best);

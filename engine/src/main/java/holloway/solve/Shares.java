@@ -15,7 +15,7 @@ final class Shares {
   /** Units by group and place. */
   final long[][] units;
 
-  /** Units by hole. */
+  /** Units by class of cables and hole, see {@link Places#rentOf}. */
   final long[] rent;
 
   private final long[] rowPrice;
@@ -36,7 +36,7 @@ final class Shares {
         size,
         new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()],
-        new long[places.holePlaces.length]);
+        new long[places.rents()]);
   }
 
   private Shares(
@@ -69,7 +69,8 @@ final class Shares {
   Shares prepaid(int work) {
     Shares out = copy();
     for (int r = 0; r < rowPrice.length; r++) {
-      if (places.places.get(places.rowMembers()[r][0]).work() == work) {
+      Places.Place p = places.places.get(places.rowMembers()[r][0]);
+      if (!p.isRoom() && p.work() == work) {
         out.prepaid[r] = true;
         out.project(r);
       }
@@ -88,14 +89,9 @@ final class Shares {
     return limit;
   }
 
-  /** The hole whose rent lifts the limit of a row, −1 for none. */
-  int narrowHole(int row) {
-    return places.narrowHole(row, Arrays.stream(size).sum());
-  }
-
   private long rentOf(int row) {
-    int hole = narrowHole(row);
-    return hole < 0 ? 0 : rent[hole];
+    int at = places.rentOf(row);
+    return at < 0 ? 0 : rent[at];
   }
 
   /** What the bound pays back. */
@@ -145,8 +141,8 @@ final class Shares {
   void project(int row) {
     int[] members = places.rowMembers()[row];
     for (int p : members) {
-      for (long[] u : units) {
-        u[p] = Math.max(0, u[p]);
+      for (int g = 0; g < units.length; g++) {
+        units[g][p] = places.pays(row, g) ? Math.max(0, units[g][p]) : 0;
       }
     }
     long[] limit = limit(row);
@@ -170,7 +166,7 @@ final class Shares {
   void project(int row, double[] x, int[] at, int[] group, double rent) {
     double sum = 0;
     for (int k : at) {
-      x[k] = Math.max(0, x[k]);
+      x[k] = places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
       sum += x[k];
     }
     long common = common(row);
@@ -287,8 +283,8 @@ final class Shares {
     for (int r = 0; r < rows(); r++) {
       int[] members = places.rowMembers()[r];
       for (int p : members) {
-        for (long[] u : units) {
-          if (u[p] < 0) {
+        for (int g = 0; g < units.length; g++) {
+          if (units[g][p] < 0 || units[g][p] > 0 && !places.pays(r, g)) {
             return false;
           }
         }
