@@ -23,9 +23,9 @@ final class Shared {
   private record Row(int work, int at) {}
 
   private final Proof proof;
+
   /** By class of cables: how many of the thinnest jackets are left out. */
   private final Map<Integer, HolePrice> holePrices = new TreeMap<>();
-
 
   Shared(Proof proof) {
     this.proof = proof;

@@ -14,6 +14,7 @@ final class Tariff {
   private final Map<String, Map<Integer, long[]>[]> places = new HashMap<>();
 
   private final int groups;
+
   /** By class of cables, then by hole. */
   private final Map<Integer, long[]> rent = new TreeMap<>();
 
@@ -75,7 +76,9 @@ final class Tariff {
     return sum;
   }
 
-  /** What the shares of one work of each method of a hole, or of its room, may be over its price. */
+  /**
+   * What the shares of one work of each method of a hole, or of its room, may be over its price.
+   */
   long rent(int hole, int without) {
     return rent.containsKey(without) ? rent.get(without)[hole] : 0;
   }

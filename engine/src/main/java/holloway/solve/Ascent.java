@@ -32,7 +32,9 @@ final class Ascent {
 
   private static final int PATIENCE = 3;
 
-  /** Where the known paths still promise more the part waits longer: a look may find what is new. */
+  /**
+   * Where the known paths still promise more the part waits longer: a look may find what is new.
+   */
   private static final int LONGEST_WAIT = 15;
 
   private static final int CANDIDATES = 4;

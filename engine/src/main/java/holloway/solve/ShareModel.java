@@ -19,6 +19,9 @@ final class ShareModel {
   /** Lower than the best by so many temperatures a group is more than the swing of the method. */
   private static final double FALLEN = 8;
 
+  /** A gain below this part of that swing is none; three looks with none in a row end it. */
+  private static final double IDLE = 1 / 80.0;
+
   /** So few groups are not worth a second thread. */
   private static final int FEW = 3;
 
@@ -51,6 +54,8 @@ final class ShareModel {
 
   private final double[] ahead;
   private final double[] rentAhead;
+  private final double[] next;
+  private final double[] rentNext;
   private double momentum;
   private Point best;
 
@@ -62,6 +67,7 @@ final class ShareModel {
    */
   ShareModel(Shares shares, PathPool[] pools) {
     this.shares = shares;
+    shares.ready();
     int places = shares.places.places.size();
     int[][] pairOf = new int[pools.length][places];
     boolean[] active = new boolean[shares.rows()];
@@ -128,6 +134,8 @@ final class ShareModel {
     rentSlope = new double[holes.length];
     ahead = new double[x.length];
     rentAhead = new double[rent.length];
+    next = new double[x.length];
+    rentNext = new double[rent.length];
   }
 
   private void meet(int[] at, int[] pairOf, boolean[] active) {
@@ -169,18 +177,23 @@ final class ShareModel {
 
   /**
    * The same, with fewer steps once it is over; the shares are within their limits all the time,
-   * and never worse than where they started. Where they have become much worse than the best so
-   * far (a far path came near before it was looked at again), it starts anew from those with
-   * smaller steps.
+   * and never worse than where they started. Where they have become much worse than the best so far
+   * (a far path came near before it was looked at again), it starts anew from those with smaller
+   * steps.
    */
   void raise(int steps, double temperature, double stride, BooleanSupplier over) {
     double swing = groups.length * temperature * FALLEN;
     double step = stride * temperature / longest;
     best = null;
+    int idle = 0;
     restart();
     for (int i = 0; i < steps && (i == 0 || i % LOOK_AGAIN > 0 || !over.getAsBoolean()); i++) {
       if (i % LOOK_AGAIN == 0) {
         double value = valueAt(temperature);
+        idle = best != null && value - best.value < swing * IDLE ? idle + 1 : 0;
+        if (idle >= 3) {
+          break;
+        }
         if (best == null || value >= best.value) {
           best = new Point(value, x.clone(), rent.clone());
         } else if (value < best.value - swing) {
@@ -212,18 +225,20 @@ final class ShareModel {
   }
 
   private void step(double step) {
-    double[] next = new double[x.length];
-    double[] rentNext = new double[rent.length];
     for (int k = 0; k < x.length; k++) {
       next[k] = ahead[k] + step * slope[k];
     }
     for (int h = 0; h < rent.length; h++) {
       rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
     }
-    for (int r = 0; r < rows.length; r++) {
-      double lifted = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
-      shares.project(rows[r], next, rowPairs[r], groupOf, lifted);
-    }
+    // Rows have no share in common, so threads do not meet here either.
+    IntStream all = IntStream.range(0, rows.length);
+    (groups.length > FEW ? all.parallel() : all)
+        .forEach(
+            r -> {
+              double lifted = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+              shares.project(rows[r], next, rowPairs[r], groupOf, lifted);
+            });
     double along = 0;
     for (int k = 0; k < x.length; k++) {
       along += slope[k] * (next[k] - x[k]);

@@ -81,7 +81,9 @@ class ConduitRoomTest {
     Solved s = JointPlanner.solve(graph, one, Budget.QUICK, Progress.SILENT);
     List<Share> both =
         List.of(
-            new Share(bore, "hole", hole, 0, 600), Share.rent(hole, 0, 500), Share.room(hole, 0, 0, 500));
+            new Share(bore, "hole", hole, 0, 600),
+            Share.rent(hole, 0, 500),
+            Share.room(hole, 0, 0, 500));
     Certificate doubled = with(s.bound(), 600, both, false);
     String said = Certified.check(graph, one, s.plan(), doubled).refusal().orElse("accepted");
     assertTrue(said.contains("a work tells already"), said);
