@@ -24,7 +24,8 @@ final class BoxesSection {
   }
 
   void write() {
-    BoxPlan plan = BoxPlanner.of(sheet.plan(), sheet.request().prices());
+    BoxPlan plan =
+        BoxPlanner.of(sheet.plan(), sheet.request().prices(), sheet.placed().house().ownRules());
     if (plan.orders().isEmpty()) {
       return;
     }

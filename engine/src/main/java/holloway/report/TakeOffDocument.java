@@ -20,7 +20,7 @@ final class TakeOffDocument {
   private TakeOffDocument() {}
 
   static void into(ObjectNode root, Plan plan, Placed placed, Request request) {
-    BoxPlan boxes = BoxPlanner.of(plan, request.prices());
+    BoxPlan boxes = BoxPlanner.of(plan, request.prices(), placed.house().ownRules());
     ArrayNode orders = root.putArray("boxes");
     boxes.orders().forEach(o -> order(orders.addObject(), o));
     ObjectNode pulls = root.putObject("pulls");
