@@ -126,7 +126,7 @@ public final class Cautions {
               + " them. Power wiring itself is for a licensed electrician.",
           source(
               "NEC 800.133 for the distance and the box; next to sheathed cable it is practice",
-              WiringFigures.UK_FROM_POWER.cited()));
+              WiringFigures.UK_FROM_POWER.cited().words()));
     }
   }
 

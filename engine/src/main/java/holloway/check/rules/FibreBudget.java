@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.limits.FibreLoss;
 import holloway.limits.SignalFigures;
 import java.util.List;
@@ -9,8 +10,8 @@ import java.util.List;
 /** A4: what an OM4 run loses against what 10GBASE-SR bears. */
 final class FibreBudget implements PlanRule {
   private static final int CONNECTORS = 2;
-  private static final String SOURCE =
-      SignalFigures.BUDGET_OM4.cited() + "; loss a km: " + SignalFigures.PER_KM.cited();
+  private static final Source SOURCE =
+      SignalFigures.BUDGET_OM4.cited().noting("; loss a km: " + SignalFigures.PER_KM.cited());
 
   @Override
   public String id() {

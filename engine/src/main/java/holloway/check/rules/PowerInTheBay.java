@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
@@ -28,7 +29,7 @@ final class PowerInTheBay implements PlanRule {
       "If the light is a fluorescent one keep 300 mm (12 in) from it (common practice, no published"
           + " source). ";
 
-  private static final String SOURCE = "NEC 800.133(A)(2) and its exception";
+  private static final Source SOURCE = Source.us("NEC 800.133(A)(2) and its exception");
 
   @Override
   public String id() {
@@ -105,7 +106,7 @@ final class PowerInTheBay implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(bay.id(), step.path().get(0)),
-        HouseSource.power(finished.place(), SOURCE),
+        finished.power(SOURCE),
         false,
         new Said(
             "A %s in the %s stands on a bay of the %s that %s goes through: a power cable is probably in it."

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.geometry.Point3;
 import holloway.limits.CablingFigures;
 import holloway.limits.PullForce;
@@ -12,7 +13,10 @@ import java.util.List;
 
 /** E16 to E20, A2-1, A2-2: the pull on one cable along each fish. */
 public final class PullTension implements PlanRule {
-  private static final String SOURCE = "capstan equation, friction 0.5 (dry, generic)";
+  private static final Source SOURCE =
+      CablingFigures.PULL_COPPER
+          .cited()
+          .and(Source.anywhere("capstan equation, friction 0.5 (dry, generic)"));
 
   /**
    * The pull that one fish needs.
@@ -55,9 +59,7 @@ public final class PullTension implements PlanRule {
   @Override
   public Entry entry() {
     return new Entry(
-        "standard",
-        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
-        "111 N (25 lbf) on four pairs, 222 N (50 lbf) on indoor fibre");
+        "standard", SOURCE, "111 N (25 lbf) on four pairs, 222 N (50 lbf) on indoor fibre");
   }
 
   @Override
@@ -72,7 +74,7 @@ public final class PullTension implements PlanRule {
     return say(
         Severity.STANDARD,
         p.place(),
-        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
+        SOURCE,
         true,
         new Said(
             "Fish %d of %s pulls hard.".formatted(p.fish(), p.run()),

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.house.RulePlace;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
@@ -19,6 +20,8 @@ import java.util.Set;
 final class SharedBox implements PlanRule {
   private static final Set<Thing.Kind> POWER =
       Set.of(Thing.Kind.SOCKET, Thing.Kind.SWITCH, Thing.Kind.LIGHT, Thing.Kind.PANEL);
+
+  private static final Source SOURCE = WiringFigures.SHARED_BOX.from().noting("(A)(1)(c), (d)");
 
   /** Half a single-gang plate, F6: 70 by 114 mm. */
   private static final long HALF_WIDE = 35_000_000;
@@ -38,10 +41,7 @@ final class SharedBox implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "law (US), practice elsewhere",
-        WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)",
-        "boxes of their own, or a barrier");
+    return new Entry("law (US), practice elsewhere", SOURCE, "boxes of their own, or a barrier");
   }
 
   @Override
@@ -83,7 +83,7 @@ final class SharedBox implements PlanRule {
     return say(
         finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE,
         Place.of(o.name(), at.wall().world(at.s(), at.wall().core().mid(), at.z())),
-        HouseSource.power(finished.place(), WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)"),
+        finished.power(SOURCE),
         true,
         new Said(
             "%s lies where a %s is."

@@ -49,7 +49,7 @@ final class TubeTooLong implements PlanRule {
     return say(
         Severity.STANDARD,
         Place.of("conduit/" + c.name()),
-        SignalFigures.TUBE_BENDS.cited() + "; " + SignalFigures.TUBE_LONG.cited(),
+        SignalFigures.TUBE_BENDS.cited().and(SignalFigures.TUBE_LONG.cited()),
         true,
         new Said(
             "The tube %s has %d quarter turns over %s."

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.AccessPlace;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
@@ -83,6 +84,8 @@ class EveryRuleTest {
     assertFalse(
         f.measured().isBlank() || f.limit().isBlank() || f.remedy().isBlank(), f.toString());
     assertTrue(f.text().endsWith(" " + f.remedy()), f.toString());
+    String inTheUk = f.from().in(Optional.of(Source.Of.UK)).words();
+    assertFalse(inTheUk.matches(".*\\b(NEC|IRC|OSHA|CFR|EPA)\\b.*"), inTheUk);
   }
 
   /** What hangs on a run's length and spaces. */
