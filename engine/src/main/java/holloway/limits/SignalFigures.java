@@ -28,6 +28,18 @@ public final class SignalFigures {
           "dB",
           Source.anywhere("568-C.3, ISO/IEC 11801; 3.0 in later editions, sources differ"),
           C);
+  public static final Figure PER_KM_SINGLE =
+      new Figure("A4-11", "loss of single-mode fibre a km, indoors", 1.0, "dB", FIBRE, M);
+  public static final Figure PER_KM_SINGLE_OUTSIDE =
+      new Figure(
+          "A4-12",
+          "loss of single-mode fibre a km, outside plant",
+          0.5,
+          "dB",
+          Source.anywhere("TIA-568-A, as a test gear maker's example has it"),
+          B);
+  public static final Figure BUDGET_SINGLE =
+      new Figure("A4-13", "10GBASE-LR, loss on single-mode fibre", 6.2, "dB", IEEE, M);
   public static final Figure TEN_SR_OM3 =
       new Figure("A3-6", "10GBASE-SR on OM3", 300, "m", IEEE.noting("-2012"), B);
   public static final Figure TEN_SR_OM4 =
@@ -105,6 +117,9 @@ public final class SignalFigures {
         CONNECTOR,
         SPLICE,
         PER_KM,
+        PER_KM_SINGLE,
+        PER_KM_SINGLE_OUTSIDE,
+        BUDGET_SINGLE,
         TEN_SR_OM3,
         TEN_SR_OM4,
         BUDGET_OM3,

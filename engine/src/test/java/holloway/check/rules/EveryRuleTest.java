@@ -24,6 +24,7 @@ import holloway.limits.RuleKey;
 import holloway.pack.GermanWords;
 import holloway.request.Job;
 import holloway.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,12 +51,24 @@ class EveryRuleTest {
           "shop",
           "roof",
           "outdoor-cat6",
+          "outdoor-fibre",
+          "os2",
           "om4");
 
   private final Map<String, Houses> cases = new TreeMap<>();
 
   private void rule(String id, List<Finding> over, List<Finding> at) {
-    cases.put(id, new Houses(of(id, over), of(id, at)));
+    Houses h = new Houses(of(id, over), of(id, at));
+    Houses before = cases.put(id, h);
+    // Where a rule has several houses each of them triggers it, and each only just does not.
+    if (before != null) {
+      assertFalse(h.over().isEmpty(), id + " is not triggered");
+      assertFalse(before.over().isEmpty(), id + " is not triggered");
+      assertEquals(List.of(), before.at(), id + " at its limit");
+      List<Finding> all = new ArrayList<>(before.over());
+      all.addAll(h.over());
+      cases.put(id, new Houses(all, h.at()));
+    }
   }
 
   @Test
@@ -157,6 +170,9 @@ class EveryRuleTest {
     rule("ten-gigabit-reach", toy().find("cat6", 37.1), toy().find("cat6", 37));
     // 0.4 km x 3.5 + 2 x 0.75 = 2.9 dB
     rule("fibre-budget", toy().find("om4", 400.1), toy().find("om4", 400));
+    // 4.7 km at 1.0 dB and 9.4 km at 0.5 dB, two pairs of 0.75 dB each: 6.2 dB
+    rule("fibre-budget", toy().find("os2", 4700.1), toy().find("os2", 4700));
+    rule("fibre-budget", toy().find("outdoor-fibre", 9400.1), toy().find("outdoor-fibre", 9400));
     // 12.5 ohm / 9.38 ohm a 100 m = 133.26 m
     rule(
         "power-at-the-far-end",
