@@ -19,6 +19,7 @@ import holloway.house.Conduit;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.house.TubeWay;
 import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.pack.GermanWords;
@@ -203,6 +204,10 @@ class EveryRuleTest {
     rule("depth-between-buildings", link(304.7, "om4"), link(304.8, "om4"));
     rule("tube-too-full", tube(8.3, 2, 30), tube(8.4, 2, 30));
     rule("tube-too-long", tube(26.6, 3, 30), tube(26.6, 2, 30));
+    // 90 + 45 + 46 degrees, one over two quarter turns; in two parts none is over
+    rule("tube-too-long", bent(List.of(), 90, 45, 46), bent(List.of(), 90, 45, 45));
+    // a cat6 of 6.1 mm beside one of 7.6: 95.0 of 17.5 squared are 31.0 %
+    rule("tube-too-full", bent(17.4, List.of("rg6")), bent(17.6, List.of("rg6")));
   }
 
   private static List<Finding> own(double share) {
@@ -224,6 +229,19 @@ class EveryRuleTest {
         .link(Conduit.Kind.TUBE, depth)
         .laid("conduit/yard", HollowKind.CONDUIT, 4000)
         .find(cable, 12);
+  }
+
+  private static List<Finding> bent(List<String> holds, Integer... angles) {
+    return bent(26.6, holds, angles);
+  }
+
+  private static List<Finding> bent(double inside, List<String> holds, Integer... angles) {
+    TubeWay.Part part = new TubeWay.Part(Length.mm(4000), List.of(angles));
+    return toy()
+        .conduit(inside, 1, 4)
+        .tubeWay(new TubeWay(List.of(part), holds))
+        .laid("conduit/tube", HollowKind.CONDUIT, 4000)
+        .find("cat6", 6);
   }
 
   private static List<Finding> tube(double inside, int bends, double metres) {
