@@ -46,6 +46,15 @@ public final class WiringFigures {
           Source.anywhere("attributed to TIA-569, EN 50174-2"),
           C);
 
+  public static final Figure MOTOR =
+      new Figure(
+          "A8-14",
+          "from a motor or transformer",
+          48,
+          "in",
+          Source.anywhere("attributed to TIA-569, EN 50174-2"),
+          C);
+
   public static final Figure SHARED_BOX =
       new Figure(
           "B16", "from power inside equipment of one box", 0.25, "in", Source.us("NEC 800.133"), A);
@@ -73,6 +82,7 @@ public final class WiringFigures {
         BESIDE_POWER,
         BESIDE_POWER_MOST,
         FLUORESCENT,
+        MOTOR,
         SHARED_BOX,
         UK_FROM_POWER,
         SENSING_IN_DUCT,

@@ -15,7 +15,6 @@ import holloway.survey.OnWall;
 import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -68,12 +67,7 @@ final class PowerInTheBay implements PlanRule {
 
   private static Optional<Thing> powerIn(Finished finished, Hollow bay) {
     for (Thing t : finished.placed().house().things()) {
-      boolean power =
-          switch (t.kind()) {
-            case SOCKET, SWITCH, LIGHT, PANEL -> true;
-            default -> false;
-          };
-      if (power) {
+      if (t.kind().isPower()) {
         Optional<OnWall> at =
             finished.placed().findSpot(t.at().face(), t.at().along(), t.at().height().value().nm());
         if (at.isPresent() && at.get().wall().isFramed() && behind(at.get(), bay)) {
@@ -110,8 +104,7 @@ final class PowerInTheBay implements PlanRule {
         false,
         new Said(
             "A %s in the %s stands on a bay of the %s that %s goes through: a power cable is probably in it."
-                .formatted(
-                    t.kind().name().toLowerCase(Locale.ROOT), t.at().face().room(), wall, run.id()),
+                .formatted(t.kind().words(), t.at().face().room(), wall, run.id()),
             "not known where in the bay",
             "50 mm (2 in) apart",
             "Switch that circuit off and prove it dead before boring; keep the data cable 50 mm"

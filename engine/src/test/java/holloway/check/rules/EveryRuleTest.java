@@ -271,6 +271,12 @@ class EveryRuleTest {
     assertTrue(lit.get(0).remedy().contains("fluorescent one keep 12 in (300 mm)"), lit.toString());
     assertEquals(Set.of(), GermanWords.unsaid(lit, NAMES));
     rule("beside-power", besidePower(1049), besidePower(1050));
+    // the shop's east wall begins at 4 m; 48 in = 1219.2 mm, and 300 mm of a fluorescent light
+    rule("near-motor-or-lamp", near(Thing.Kind.MOTOR, 2781), near(Thing.Kind.MOTOR, 2780));
+    rule(
+        "near-motor-or-lamp",
+        near(Thing.Kind.FLUORESCENT_LIGHT, 3701),
+        near(Thing.Kind.FLUORESCENT_LIGHT, 3700));
     // both plates are 70 mm wide
     rule(
         "shared-box",
@@ -293,6 +299,24 @@ class EveryRuleTest {
         "bond-at-entrance",
         toy().feed().find("outdoor-cat6", 12),
         toy().feed().find("outdoor-fibre", 12));
+  }
+
+  /** A cable that comes straight at it from the west, to so far. */
+  private static List<Finding> near(Thing.Kind kind, long to) {
+    return noise(kind, to).find("cat6", 12);
+  }
+
+  /** Glass minds no motor. */
+  @Test
+  void fibreMayPassAMotor() {
+    assertEquals(
+        List.of(), of("near-motor-or-lamp", noise(Thing.Kind.MOTOR, 3900).find("om4", 12)));
+  }
+
+  private static ToyCase noise(Thing.Kind kind, long to) {
+    return toy()
+        .thing(kind, Side.EAST, 1000, 1000)
+        .fished("attic", HollowKind.ATTIC, at(1000, 1000, 1000), at(to, 1000, 1000));
   }
 
   private static List<Finding> patch(String bay) {
