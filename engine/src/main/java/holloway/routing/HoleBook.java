@@ -87,7 +87,7 @@ final class HoleBook {
     int inside =
         house.framed().placed().house().conduits().stream()
             .filter(c -> h.id().equals("conduit/" + c.name()))
-            .mapToInt(c -> (int) (c.insideDiameter().nm() / 1_000_000))
+            .mapToInt(c -> TubeRoom.of(c))
             .findFirst()
             .orElseThrow();
     Point3 at = h.frame().toWorld(h.clear().centre());

@@ -28,6 +28,7 @@ public final class PlanRules {
           new LinkDepth(),
           new PowerInTheBay(),
           new BesidePower(),
+          new NearMotorOrLamp(),
           new SharedBox(),
           new BoxesBackToBack(),
           new PlateOverHalf(),
