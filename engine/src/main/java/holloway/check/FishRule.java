@@ -108,7 +108,7 @@ final class FishRule implements Rule {
             leg,
             "nobody can fish a %s filled with %s",
             hollow.get().kind().word(),
-            hollow.get().fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+            hollow.get().fill().word());
       } else if (sum > limit.getAsDouble() + 0.001) {
         charge.step(
             leg, "fishes %.3f m in %s, %.1f m can be", sum, leg.hollow(), limit.getAsDouble());
