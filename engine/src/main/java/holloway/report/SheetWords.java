@@ -129,8 +129,10 @@ public final class SheetWords {
     return UnitWords.minutes(minutes);
   }
 
-  /** A distance, metres, as a tape shows it. */
-  public String tape(double metres) {
-    return sheet.units().tape(Math.round(metres * 1e9));
+  /** A spread of position: millimetres, and what a tape in inches shows where they are used. */
+  public String offBy(double mm) {
+    String plain = Math.round(mm) + " mm";
+    String tape = sheet.units().tape(Math.round(mm * 1e6));
+    return tape.equals(plain) ? plain : plain + " (" + tape + ")";
   }
 }
