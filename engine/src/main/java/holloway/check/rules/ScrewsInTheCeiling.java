@@ -35,7 +35,7 @@ final class ScrewsInTheCeiling implements PlanRule {
   public Entry entry() {
     return new Entry(
         "practice",
-        TimberFigures.PLATE_EDGE.source().noting(" (asked for power wiring)"),
+        TimberFigures.PLATE_EDGE.from().noting(" (asked for power wiring)"),
         "1-1/4 in (32 mm)");
   }
 
@@ -62,7 +62,7 @@ final class ScrewsInTheCeiling implements PlanRule {
             say(
                 finished.severity(RuleKey.NAIL_PLATE_EDGE, Severity.PRACTICE),
                 Place.of(s.id(), Legs.start(s)),
-                own ? figure.source() : figure.source().noting(" (asked for power wiring)"),
+                own ? figure.from() : figure.from().noting(" (asked for power wiring)"),
                 false,
                 new Said(
                     "Cable lies on the lining of the ceiling of " + room.name() + ".",
