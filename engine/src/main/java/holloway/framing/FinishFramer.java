@@ -35,6 +35,7 @@ final class FinishFramer {
       ceiling(placed, r, members);
       slab(placed, r, members);
     }
+    StrapVoid.of(placed, decks).forEach(v -> members.addAll(v.members()));
     decks(placed, members);
   }
 
@@ -124,9 +125,9 @@ final class FinishFramer {
     }
   }
 
-  /** Its layers from what is seen up to the joists. */
+  /** Its layers from what is seen up to the joists or straps. */
   private static void ceiling(Placed placed, PlacedRoom r, List<Member> members) {
-    long thick = Ceilings.lining(placed, r);
+    long thick = Ceilings.lining(placed, r) - r.room().overhead().strapsNm();
     if (thick == 0 || r.room().vaulted()) {
       return;
     }

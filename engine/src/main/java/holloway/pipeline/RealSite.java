@@ -7,6 +7,7 @@ import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Way;
+import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.report.PlaceWords;
@@ -209,7 +210,8 @@ final class RealSite implements Stages.Site {
   @Override
   public WorkSchedule work(Plan plan, Request request) {
     Map<String, String> boxes = new TreeMap<>();
-    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
+    LocalRules own = hollows.framed().placed().house().ownRules();
+    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices(), own).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
         reel.cuts().forEach(c -> boxes.put(c.run(), reel.name()));
       }

@@ -32,7 +32,8 @@ public final class WorkPlanner {
             stretches);
     HoleSteps holes = new HoleSteps(plan, house, places, openings);
     List<Plan.PlannedRun> runs = stretches.stream().map(s -> s.get(0).run()).toList();
-    List<Pull> pulls = new PullPlanner(plan, boxes).of(stretches);
+    List<Pull> pulls =
+        new PullPlanner(plan, boxes, house.framed().placed().house().conduits()).of(stretches);
     List<Step> steps = new ArrayList<>(holes.list());
     steps.addAll(new PullSteps(plan, places, openings).list(pulls));
     steps.addAll(ends.list(runs));

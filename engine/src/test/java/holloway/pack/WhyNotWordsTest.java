@@ -56,6 +56,10 @@ class WhyNotWordsTest {
             "every way is banned, or no hollow leads from cabinet to office desk",
             "every attic: no cat6 may lie there (house rules)",
             "conduit old tube: an end lies on no wall (house file)",
+            "conduit old tube: 12.0 m and 270 degrees of turns; if there is a pull box half-way, say"
+                + " 'parts': cable is drawn through 30 m and 180 degrees at most (TIA-569, BICSI)",
+            "conduit old tube: 31.0 m and 90 degrees of turns between two pull boxes: cable is drawn"
+                + " through 30 m and 180 degrees at most (TIA-569, BICSI)",
             "link to the shed: its ends lie 12.3 m apart, further than its 10.0 m: check 'length', or"
                 + " where the buildings stand ('at') (house file)",
             "attic main roof by the knee wall of the office: less than 406 mm of headroom behind it"

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.limits.LocalRules;
 import holloway.plan.Plan;
 import holloway.request.Profile;
 import holloway.request.Run;
@@ -45,7 +46,7 @@ class WorkPlannerTest {
                       .collect(Collectors.toSet());
               Plan bare = chain.plan(Profile.LEAST_WORK, Set.of(), some::contains);
               Plan plan = TakeOff.of(bare, chain.request(), chain.placed());
-              BoxPlan boxes = BoxPlanner.of(plan, chain.request().prices());
+              BoxPlan boxes = BoxPlanner.of(plan, chain.request().prices(), LocalRules.NONE);
               ALL.put(name, new Worked(chain, plan, boxes, work(chain, plan, boxes)));
             });
   }

@@ -216,7 +216,7 @@ final class TurnedHouse {
         mirror.of(c.from()),
         mirror.of(c.to()),
         c.insideDiameter(),
-        c.bends(),
+        c.way(),
         c.length(),
         c.kind(),
         c.outdoor(),
