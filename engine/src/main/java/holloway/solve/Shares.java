@@ -20,6 +20,9 @@ final class Shares {
   /** Units by class of cables and hole, see {@link Places#rentOf}. */
   final long[] rent;
 
+  /** Units by number of a lift, see {@link Lifts}. */
+  final long[] lift;
+
   private final long[] rowPrice;
   private final int[] rowOf;
   private final int[] size;
@@ -40,7 +43,8 @@ final class Shares {
         size,
         new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()],
-        new long[places.rents()]);
+        new long[places.rents()],
+        new long[places.lifts().list.size()]);
   }
 
   private Shares(
@@ -50,8 +54,10 @@ final class Shares {
       int[] size,
       boolean[] prepaid,
       long[][] units,
-      long[] rent) {
+      long[] rent,
+      long[] lift) {
     this.rent = rent;
+    this.lift = lift;
     this.places = places;
     this.units = units;
     this.rowPrice = rowPrice;
@@ -76,9 +82,9 @@ final class Shares {
       Places.Place p = places.places.get(places.rowMembers()[r][0]);
       if (!p.isRoom() && p.work() == work) {
         out.prepaid[r] = true;
-        out.project(r);
       }
     }
+    out.projectAll();
     return out;
   }
 
@@ -93,9 +99,28 @@ final class Shares {
     return limit;
   }
 
-  private long rentOf(int row) {
+  /** By how much the limit of a hole's row is higher: its rent, and what is lent to it. */
+  private long higher(int row) {
     int at = places.rentOf(row);
-    return at < 0 ? 0 : rent[at];
+    long sum = at < 0 ? 0 : rent[at];
+    for (int l : places.lifts().lentTo(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
+    return sum;
+  }
+
+  /** Brings all rows within their limits: first those that lend, then those that are lifted. */
+  void projectAll() {
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) == null) {
+        project(r);
+      }
+    }
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) != null) {
+        project(r);
+      }
+    }
   }
 
   /** What the bound pays back. */
@@ -121,6 +146,7 @@ final class Shares {
       System.arraycopy(other.units[g], 0, units[g], 0, units[g].length);
     }
     System.arraycopy(other.rent, 0, rent, 0, rent.length);
+    System.arraycopy(other.lift, 0, lift, 0, lift.length);
   }
 
   Shares copy() {
@@ -128,7 +154,8 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       same[g] = Arrays.copyOf(units[g], units[g].length);
     }
-    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone());
+    return new Shares(
+        places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone(), lift.clone());
   }
 
   /** The same rows with nothing shared out. */
@@ -138,6 +165,7 @@ final class Shares {
       Arrays.fill(u, 0);
     }
     Arrays.fill(out.rent, 0);
+    Arrays.fill(out.lift, 0);
     return out;
   }
 
@@ -151,12 +179,12 @@ final class Shares {
     }
     long[] limit = limit(row);
     if (limit == null) {
-      long excess = total(members) - price(row);
+      long excess = total(row, members) - price(row);
       while (excess > 0) {
-        excess = take(members, excess);
+        excess = take(row, members, excess);
       }
     } else {
-      projectHole(members[0], limit, rentOf(row));
+      projectHole(members[0], limit, higher(row));
     }
   }
 
@@ -165,13 +193,13 @@ final class Shares {
    * Only once it is {@link #ready}.
    *
    * @param at numbers of all shares of the row that may be more than nothing
-   * @param group by number of a share
-   * @param rent of the row's hole, 0 for a common row
+   * @param group by number of a share, negative for a lift that a common row lends
+   * @param rent by how much the limit of a hole is higher, 0 for a common row
    */
   void project(int row, double[] x, int[] at, int[] group, double rent) {
     double sum = 0;
     for (int k : at) {
-      x[k] = places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
+      x[k] = group[k] < 0 || places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
       sum += x[k];
     }
     // What all shares of the row together may be.
@@ -263,8 +291,11 @@ final class Shares {
     }
   }
 
-  private long total(int[] members) {
+  private long total(int row, int[] members) {
     long sum = 0;
+    for (int l : places.lifts().lentBy(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
     for (int p : members) {
       for (long[] u : units) {
         sum = Math.addExact(sum, u[p]);
@@ -273,8 +304,12 @@ final class Shares {
     return sum;
   }
 
-  private long take(int[] members, long excess) {
+  private long take(int row, int[] members, long excess) {
+    int[] lent = places.lifts().lentBy(row);
     int positive = 0;
+    for (int l : lent) {
+      positive += lift[l] > 0 ? 1 : 0;
+    }
     for (int p : members) {
       for (long[] u : units) {
         positive += u[p] > 0 ? 1 : 0;
@@ -282,6 +317,11 @@ final class Shares {
     }
     long each = (excess + positive - 1) / positive;
     long left = excess;
+    for (int l : lent) {
+      long part = Math.min(left, Math.min(each, lift[l]));
+      lift[l] -= part;
+      left -= part;
+    }
     for (int p : members) {
       for (long[] u : units) {
         long part = Math.min(left, Math.min(each, u[p]));
@@ -304,11 +344,11 @@ final class Shares {
         }
       }
       long[] limit = limit(r);
-      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit, rentOf(r))) {
+      if (limit == null ? total(r, members) > price(r) : !holeValid(members[0], limit, higher(r))) {
         return false;
       }
     }
-    return Arrays.stream(rent).noneMatch(r -> r < 0);
+    return Arrays.stream(rent).noneMatch(r -> r < 0) && Arrays.stream(lift).noneMatch(l -> l < 0);
   }
 
   private boolean holeValid(int place, long[] limit, long rent) {
