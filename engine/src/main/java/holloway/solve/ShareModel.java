@@ -28,6 +28,7 @@ final class ShareModel {
   private static final int[] NONE = {};
 
   private final Shares shares;
+  private final RowLimits limits;
   private final GroupModel[] groups;
 
   /** In the place of a group: a lift that a common row lends. */
@@ -72,7 +73,7 @@ final class ShareModel {
    */
   ShareModel(Shares shares, PathPool[] pools) {
     this.shares = shares;
-    shares.ready();
+    limits = shares.rowLimits();
     int places = shares.places.places.size();
     int[][] pairOf = new int[pools.length][places];
     boolean[] active = new boolean[shares.rows()];
@@ -302,7 +303,7 @@ final class ShareModel {
               for (int k : liftPairs[r]) {
                 higher += next[k];
               }
-              shares.project(rows[r], next, rowPairs[r], groupOf, higher);
+              limits.project(rows[r], next, rowPairs[r], groupOf, higher);
             });
   }
 

@@ -10,8 +10,6 @@ import java.util.Arrays;
  * more would like to than fit; the bound is less by all of them.
  */
 final class Shares {
-  private static final long NOT_COMMON = -1;
-
   final Places places;
 
   /** Units by group and place. */
@@ -27,10 +25,7 @@ final class Shares {
   private final int[] rowOf;
   private final int[] size;
   private final boolean[] prepaid;
-  private long[] common;
-
-  /** By row; each is used by one thread at a time. */
-  private HoleLimit[] holeLimits;
+  private RowLimits rowLimits;
 
   /**
    * @param size number of runs in each group
@@ -88,7 +83,8 @@ final class Shares {
     return out;
   }
 
-  private long[] limit(int row) {
+  /** What the n largest shares of a hole's row may be; null for a common row. */
+  long[] limit(int row) {
     long[] limit = places.limit(row);
     if (limit != null && prepaid[row]) {
       limit = limit.clone();
@@ -135,6 +131,11 @@ final class Shares {
   /** Number of runs in a group. */
   int size(int group) {
     return size[group];
+  }
+
+  /** Number of runs by group. */
+  int[] sizes() {
+    return size;
   }
 
   int rows() {
@@ -188,93 +189,12 @@ final class Shares {
     }
   }
 
-  /**
-   * The same for shares that are not whole, kept elsewhere: the nearest point for a common row.
-   * Only once it is {@link #ready}.
-   *
-   * @param at numbers of all shares of the row that may be more than nothing
-   * @param group by number of a share, negative for a lift that a common row lends
-   * @param rent by how much the limit of a hole is higher, 0 for a common row
-   */
-  void project(int row, double[] x, int[] at, int[] group, double rent) {
-    double sum = 0;
-    for (int k : at) {
-      x[k] = group[k] < 0 || places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
-      sum += x[k];
+  /** The same limits for shares that are not whole, worked out once. */
+  RowLimits rowLimits() {
+    if (rowLimits == null) {
+      rowLimits = new RowLimits(this);
     }
-    // What all shares of the row together may be.
-    if (common[row] != NOT_COMMON) {
-      lower(x, at, sum, common[row]);
-    } else if (sum > 0 && rent < 1 && nothing(row)) {
-      for (int k : at) {
-        x[k] = 0;
-      }
-    } else if (sum > 0) {
-      long[] value = new long[size.length];
-      for (int k : at) {
-        value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
-      }
-      HoleLimit hole = holeLimit(row);
-      hole.rent((long) Math.floor(rent));
-      hole.project(value);
-      for (int k : at) {
-        x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
-      }
-    }
-  }
-
-  /** Room that costs nothing up to the last cable that fits: only its rent can be shared. */
-  private boolean nothing(int row) {
-    long[] limit = places.limit(row);
-    return places.places.get(places.rowMembers()[row][0]).isRoom()
-        && limit.length > 0
-        && limit[limit.length - 1] == 0;
-  }
-
-  /** Asked for thousands of times a row, and the same each time. */
-  private HoleLimit holeLimit(int row) {
-    if (holeLimits[row] == null) {
-      holeLimits[row] = new HoleLimit(limit(row), size);
-    }
-    return holeLimits[row];
-  }
-
-  /** Works out the limits of all rows, so that several threads may then bring rows within them. */
-  void ready() {
-    if (common == null) {
-      holeLimits = new HoleLimit[rowPrice.length];
-      common = new long[rowPrice.length];
-      for (int r = 0; r < common.length; r++) {
-        long[] limit = limit(r);
-        boolean flat = limit == null || new HoleLimit(limit, size).isFlat();
-        common[r] = !flat ? NOT_COMMON : limit == null ? price(r) : limit[0];
-      }
-    }
-  }
-
-  /** Takes the same from all that are above nothing until the sum is at most the price. */
-  private static void lower(double[] x, int[] at, double total, double price) {
-    double sum = total;
-    while (sum > price) {
-      int positive = 0;
-      for (int k : at) {
-        positive += x[k] > 0 ? 1 : 0;
-      }
-      double each = (sum - price) / positive;
-      boolean whole = true;
-      sum = 0;
-      for (int k : at) {
-        if (x[k] > 0) {
-          x[k] -= each;
-          whole &= x[k] >= 0;
-          x[k] = Math.max(0, x[k]);
-          sum += x[k];
-        }
-      }
-      if (whole) {
-        return;
-      }
-    }
+    return rowLimits;
   }
 
   private void projectHole(int place, long[] limit, long rent) {
