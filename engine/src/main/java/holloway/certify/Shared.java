@@ -37,7 +37,14 @@ final class Shared {
 
   void require(List<Certificate.Share> shares, Set<Integer> paid, Tariff tariff) {
     Map<Row, long[]> rows = new HashMap<>();
+    Map<Integer, Long> lends = new TreeMap<>();
     for (Certificate.Share s : shares) {
+      if (s.place().equals(Certificate.Share.LIFT)) {
+        requireLift(s);
+        lends.merge(s.work(), s.units(), Math::addExact);
+        rows.computeIfAbsent(new Row(s.work(), -1), r -> new long[proof.commodities.size()]);
+        continue;
+      }
       if (s.place().equals(Certificate.Share.RENT) || s.place().equals(Certificate.Share.ROOM)) {
         continue;
       }
@@ -51,7 +58,9 @@ final class Shared {
     rows.forEach(
         (row, byGroup) -> {
           long price = paid.contains(row.work()) ? 0 : proof.scale.works[row.work()];
-          if (sum(byGroup) > price) {
+          if (lends.containsKey(row.work())) {
+            requireLender(row.work(), price, sum(byGroup), lends.get(row.work()));
+          } else if (sum(byGroup) > price) {
             requireTeller(row.work(), price, byGroup, tariff);
             int hole = proof.meetings.hole[row.work()];
             tellers.computeIfAbsent(hole, h -> new TreeSet<>()).add(row.work());
@@ -67,10 +76,46 @@ final class Shared {
     int hole = proof.meetings.hole[work];
     if (proof.directed
         || hole < 0
-        || !holePrice(0).covers(hole, Math.addExact(price, tariff.rent(hole, 0)), byGroup)) {
+        || !holePrice(0)
+            .covers(
+                hole,
+                Math.addExact(tariff.lent(work), Math.addExact(price, tariff.rent(hole, 0))),
+                byGroup)) {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
               .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));
+    }
+  }
+
+  /**
+   * A plan that makes the hole with its own work opens the lender too, once for all holes that it
+   * lends to, and pays for it besides; so no method may have the own work without the lender.
+   */
+  private void requireLift(Certificate.Share s) {
+    boolean known =
+        s.units() >= 0
+            && s.at() >= 0
+            && s.at() < proof.meetings.hole.length
+            && s.work() >= 0
+            && s.work() < proof.meetings.hole.length;
+    int hole = known ? proof.meetings.hole[s.at()] : -1;
+    boolean always =
+        hole >= 0
+            && s.at() != s.work()
+            && proof.graph.holes().get(hole).methods().stream()
+                .map(RouteGraph.Method::works)
+                .filter(works -> Arrays.stream(works).anyMatch(w -> w == s.at()))
+                .allMatch(works -> Arrays.stream(works).anyMatch(w -> w == s.work()));
+    if (proof.directed || !always) {
+      throw new Unproven("work %d lends nothing to work %d".formatted(s.work(), s.at()));
+    }
+  }
+
+  private void requireLender(int work, long price, long shared, long lent) {
+    if (Math.addExact(shared, lent) > price) {
+      throw new Unproven(
+          "it shares out and lends %d units of %s, which costs %d"
+              .formatted(shared + lent, proof.graph.works().get(work).name(), price));
     }
   }
 

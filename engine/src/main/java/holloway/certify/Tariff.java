@@ -18,6 +18,9 @@ final class Tariff {
   /** By class of cables, then by hole. */
   private final Map<Integer, long[]> rent = new TreeMap<>();
 
+  /** By own work of a hole, what others lend to it. */
+  private final Map<Integer, Long> lent = new TreeMap<>();
+
   /** By hole, then by class of cables, what each group pays for its room. */
   private final List<Map<Integer, long[]>> room = new ArrayList<>();
 
@@ -32,7 +35,9 @@ final class Tariff {
     }
     graph.holes().forEach(h -> room.add(new TreeMap<>()));
     for (Certificate.Share s : shares) {
-      if (s.place().equals(Certificate.Share.RENT)) {
+      if (s.place().equals(Certificate.Share.LIFT)) {
+        lent.merge(s.at(), s.units(), Math::addExact);
+      } else if (s.place().equals(Certificate.Share.RENT)) {
         addRent(s, directed);
       } else if (s.place().equals(Certificate.Share.ROOM)) {
         addRoom(s, directed);
@@ -65,6 +70,11 @@ final class Tariff {
   /** By class of cables what each group pays for the room of a hole. */
   Map<Integer, long[]> room(int hole) {
     return room.get(hole);
+  }
+
+  /** What is lent to the own work of a hole. */
+  long lent(int work) {
+    return lent.getOrDefault(work, 0L);
   }
 
   /** What a group pays for the room of a hole, whichever classes it belongs to. */

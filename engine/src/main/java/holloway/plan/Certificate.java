@@ -56,6 +56,20 @@ public record Certificate(
     public static final String ROOM = "room";
 
     /**
+     * The place of a lift; its place is the own work of a hole, its group is 0 and means nothing.
+     */
+    public static final String LIFT = "lift";
+
+    /**
+     * Part of the price of a work is lent to a hole that no method with the hole's own work makes
+     * without it: what those who pass pay of the own work may be more by it, and the other shares
+     * of the lending work are less by it.
+     */
+    public static Share lift(int lends, int own, long units) {
+      return new Share(lends, LIFT, own, 0, units);
+    }
+
+    /**
      * What a group pays for passing a hole. Class 0 is all cables: no set that fits pays more than
      * the larger bit it needs and the rent, and no work of the hole tells the same. Class t leaves
      * out the cables of the t thinnest jackets of these runs: no set of the others that fits pays

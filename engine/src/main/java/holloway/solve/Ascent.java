@@ -187,13 +187,15 @@ final class Ascent {
         shares.units[g][p] = from[p] + (long) Math.floor(mix * (inner.units[g][p] - from[p]));
       }
     }
+    for (int l = 0; l < shares.lift.length; l++) {
+      long from = part.best.lift[l];
+      shares.lift[l] = from + (long) Math.floor(mix * (inner.lift[l] - from));
+    }
     for (int h = 0; h < shares.rent.length; h++) {
       long from = part.best.rent[h];
       shares.rent[h] = from + (long) Math.floor(mix * (inner.rent[h] - from));
     }
-    for (int r = 0; r < shares.rows(); r++) {
-      shares.project(r);
-    }
+    shares.projectAll();
     for (int g = 0; g < shares.units.length; g++) {
       for (int p = 0; p < old.units[g].length; p++) {
         if (shares.units[g][p] != old.units[g][p]) {

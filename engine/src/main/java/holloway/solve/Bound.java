@@ -195,6 +195,12 @@ final class Bound {
       throw new IllegalStateException("shares exceed the price of a work");
     }
     List<Certificate.Share> out = new ArrayList<>();
+    for (int l = 0; l < shares.lift.length; l++) {
+      if (shares.lift[l] > 0) {
+        Lifts.Lift lift = places.lifts().list.get(l);
+        out.add(Certificate.Share.lift(lift.work(), lift.teller(), shares.lift[l]));
+      }
+    }
     int holes = places.holePlaces.length;
     for (int r = 0; r < shares.rent.length; r++) {
       if (shares.rent[r] > 0) {

@@ -58,6 +58,7 @@ final class Places {
   private final LeastExtra least;
   private final int[] holeOf;
   private int[][] rowMembers;
+  private Lifts lifts;
   private long[][] limits;
 
   /**
@@ -298,6 +299,14 @@ final class Places {
     }
     Place p = places.get(rowMembers()[row][0]);
     return holeToldBy(p) + (p.isRoom() ? p.work() * holePlaces.length : 0);
+  }
+
+  /** Works that may lift what a hole's own work tells of it. */
+  Lifts lifts() {
+    if (lifts == null) {
+      lifts = new Lifts(this, net, holeOf);
+    }
+    return lifts;
   }
 
   /** Whether a group pays at the places of the row. */

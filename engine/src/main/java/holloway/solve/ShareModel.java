@@ -28,7 +28,12 @@ final class ShareModel {
   private static final int[] NONE = {};
 
   private final Shares shares;
+  private final RowLimits limits;
   private final GroupModel[] groups;
+
+  /** In the place of a group: a lift that a common row lends. */
+  private static final int LIFT = -1;
+
   private final int[] rows;
   private final int[][] rowPairs;
   private final int[] groupOf;
@@ -47,6 +52,7 @@ final class ShareModel {
   private final int[] holes;
 
   private final int[] rentAt;
+  private int[][] liftPairs;
   private final double[] rent;
   private final double[] rentSlope;
 
@@ -67,7 +73,7 @@ final class ShareModel {
    */
   ShareModel(Shares shares, PathPool[] pools) {
     this.shares = shares;
-    shares.ready();
+    limits = shares.rowLimits();
     int places = shares.places.places.size();
     int[][] pairOf = new int[pools.length][places];
     boolean[] active = new boolean[shares.rows()];
@@ -98,12 +104,21 @@ final class ShareModel {
           }
         }
       }
+      for (int l : shares.places.lifts().lentBy(rows[i])) {
+        if (active[shares.places.lifts().list.get(l).tellerRow()]) {
+          own.add(group.size());
+          group.add(LIFT);
+          place.add(l);
+        }
+      }
       rowPairs[i] = own.toArray();
     }
     groupOf = group.toArray();
     placeOf = place.toArray();
     x = new double[groupOf.length];
-    Arrays.setAll(x, k -> shares.units[groupOf[k]][placeOf[k]]);
+    Arrays.setAll(
+        x,
+        k -> groupOf[k] == LIFT ? shares.lift[placeOf[k]] : shares.units[groupOf[k]][placeOf[k]]);
     slope = new double[x.length];
     soft = new double[pools.length];
     groups = new GroupModel[pools.length];
@@ -132,10 +147,30 @@ final class ShareModel {
     rent = new double[holes.length];
     Arrays.setAll(rent, h -> shares.rent[holes[h]]);
     rentSlope = new double[holes.length];
+    liftPairs = liftPairs(active);
     ahead = new double[x.length];
     rentAhead = new double[rent.length];
     next = new double[x.length];
     rentNext = new double[rent.length];
+  }
+
+  /** By row here the lifts that are lent to it, as numbers of shares. */
+  private int[][] liftPairs(boolean[] active) {
+    int[] pairOfLift = new int[shares.lift.length];
+    Arrays.fill(pairOfLift, -1);
+    for (int k = 0; k < x.length; k++) {
+      if (groupOf[k] == LIFT) {
+        pairOfLift[placeOf[k]] = k;
+      }
+    }
+    return Arrays.stream(rows)
+        .mapToObj(
+            r ->
+                Arrays.stream(shares.places.lifts().lentTo(r))
+                    .map(l -> pairOfLift[l])
+                    .filter(k -> k >= 0)
+                    .toArray())
+        .toArray(int[][]::new);
   }
 
   private void meet(int[] at, int[] pairOf, boolean[] active) {
@@ -159,6 +194,16 @@ final class ShareModel {
     }
     for (int h = 0; h < holes.length; h++) {
       rentSlope[h] -= room[h];
+    }
+    // What is lent is worth as much as the hole would have to be made often.
+    for (int r = 0; r < rows.length; r++) {
+      for (int lift : liftPairs[r]) {
+        double wanted = 0;
+        for (int k : rowPairs[r]) {
+          wanted += shares.size(groupOf[k]) * slope[k];
+        }
+        slope[lift] = wanted / Math.max(1, room[rentAt[r]]);
+      }
     }
   }
 
@@ -231,14 +276,8 @@ final class ShareModel {
     for (int h = 0; h < rent.length; h++) {
       rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
     }
-    // Rows have no share in common, so threads do not meet here either.
-    IntStream all = IntStream.range(0, rows.length);
-    (groups.length > FEW ? all.parallel() : all)
-        .forEach(
-            r -> {
-              double lifted = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
-              shares.project(rows[r], next, rowPairs[r], groupOf, lifted);
-            });
+    projectRows(false);
+    projectRows(true);
     double along = 0;
     for (int k = 0; k < x.length; k++) {
       along += slope[k] * (next[k] - x[k]);
@@ -251,6 +290,21 @@ final class ShareModel {
     carryOn(x, next, ahead, carry);
     carryOn(rent, rentNext, rentAhead, carry);
     momentum = later;
+  }
+
+  /** Rows have no share in common, so threads do not meet here either; those that lend go first. */
+  private void projectRows(boolean lifted) {
+    IntStream all =
+        IntStream.range(0, rows.length).filter(r -> (liftPairs[r].length > 0) == lifted);
+    (groups.length > FEW ? all.parallel() : all)
+        .forEach(
+            r -> {
+              double higher = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+              for (int k : liftPairs[r]) {
+                higher += next[k];
+              }
+              limits.project(rows[r], next, rowPairs[r], groupOf, higher);
+            });
   }
 
   /** The next point to look at lies a way beyond the new one, as seen from the old. */
@@ -276,20 +330,25 @@ final class ShareModel {
   /** Puts the shares found into others of the same rows, in whole units. */
   void writeTo(Shares out) {
     for (int k = 0; k < x.length; k++) {
-      out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+      if (groupOf[k] == LIFT) {
+        out.lift[placeOf[k]] = (long) Math.floor(x[k]);
+      } else {
+        out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+      }
     }
     for (int h = 0; h < holes.length; h++) {
       out.rent[holes[h]] = (long) Math.floor(rent[h]);
     }
-    for (int r : rows) {
-      out.project(r);
-    }
+    out.projectAll();
   }
 
   /** By work: the largest part of a group that uses it at one place. */
   double[] often(int works) {
     double[] out = new double[works];
     for (int k = 0; k < x.length; k++) {
+      if (groupOf[k] == LIFT) {
+        continue;
+      }
       Places.Place p = shares.places.places.get(placeOf[k]);
       if (!p.isRoom()) {
         out[p.work()] = Math.max(out[p.work()], slope[k]);

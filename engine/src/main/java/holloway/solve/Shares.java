@@ -10,8 +10,6 @@ import java.util.Arrays;
  * more would like to than fit; the bound is less by all of them.
  */
 final class Shares {
-  private static final long NOT_COMMON = -1;
-
   final Places places;
 
   /** Units by group and place. */
@@ -20,14 +18,14 @@ final class Shares {
   /** Units by class of cables and hole, see {@link Places#rentOf}. */
   final long[] rent;
 
+  /** Units by number of a lift, see {@link Lifts}. */
+  final long[] lift;
+
   private final long[] rowPrice;
   private final int[] rowOf;
   private final int[] size;
   private final boolean[] prepaid;
-  private long[] common;
-
-  /** By row; each is used by one thread at a time. */
-  private HoleLimit[] holeLimits;
+  private RowLimits rowLimits;
 
   /**
    * @param size number of runs in each group
@@ -40,7 +38,8 @@ final class Shares {
         size,
         new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()],
-        new long[places.rents()]);
+        new long[places.rents()],
+        new long[places.lifts().list.size()]);
   }
 
   private Shares(
@@ -50,8 +49,10 @@ final class Shares {
       int[] size,
       boolean[] prepaid,
       long[][] units,
-      long[] rent) {
+      long[] rent,
+      long[] lift) {
     this.rent = rent;
+    this.lift = lift;
     this.places = places;
     this.units = units;
     this.rowPrice = rowPrice;
@@ -76,13 +77,14 @@ final class Shares {
       Places.Place p = places.places.get(places.rowMembers()[r][0]);
       if (!p.isRoom() && p.work() == work) {
         out.prepaid[r] = true;
-        out.project(r);
       }
     }
+    out.projectAll();
     return out;
   }
 
-  private long[] limit(int row) {
+  /** What the n largest shares of a hole's row may be; null for a common row. */
+  long[] limit(int row) {
     long[] limit = places.limit(row);
     if (limit != null && prepaid[row]) {
       limit = limit.clone();
@@ -93,9 +95,28 @@ final class Shares {
     return limit;
   }
 
-  private long rentOf(int row) {
+  /** By how much the limit of a hole's row is higher: its rent, and what is lent to it. */
+  private long higher(int row) {
     int at = places.rentOf(row);
-    return at < 0 ? 0 : rent[at];
+    long sum = at < 0 ? 0 : rent[at];
+    for (int l : places.lifts().lentTo(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
+    return sum;
+  }
+
+  /** Brings all rows within their limits: first those that lend, then those that are lifted. */
+  void projectAll() {
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) == null) {
+        project(r);
+      }
+    }
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) != null) {
+        project(r);
+      }
+    }
   }
 
   /** What the bound pays back. */
@@ -112,6 +133,11 @@ final class Shares {
     return size[group];
   }
 
+  /** Number of runs by group. */
+  int[] sizes() {
+    return size;
+  }
+
   int rows() {
     return rowPrice.length;
   }
@@ -121,6 +147,7 @@ final class Shares {
       System.arraycopy(other.units[g], 0, units[g], 0, units[g].length);
     }
     System.arraycopy(other.rent, 0, rent, 0, rent.length);
+    System.arraycopy(other.lift, 0, lift, 0, lift.length);
   }
 
   Shares copy() {
@@ -128,7 +155,8 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       same[g] = Arrays.copyOf(units[g], units[g].length);
     }
-    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone());
+    return new Shares(
+        places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone(), lift.clone());
   }
 
   /** The same rows with nothing shared out. */
@@ -138,6 +166,7 @@ final class Shares {
       Arrays.fill(u, 0);
     }
     Arrays.fill(out.rent, 0);
+    Arrays.fill(out.lift, 0);
     return out;
   }
 
@@ -151,102 +180,21 @@ final class Shares {
     }
     long[] limit = limit(row);
     if (limit == null) {
-      long excess = total(members) - price(row);
+      long excess = total(row, members) - price(row);
       while (excess > 0) {
-        excess = take(members, excess);
+        excess = take(row, members, excess);
       }
     } else {
-      projectHole(members[0], limit, rentOf(row));
+      projectHole(members[0], limit, higher(row));
     }
   }
 
-  /**
-   * The same for shares that are not whole, kept elsewhere: the nearest point for a common row.
-   * Only once it is {@link #ready}.
-   *
-   * @param at numbers of all shares of the row that may be more than nothing
-   * @param group by number of a share
-   * @param rent of the row's hole, 0 for a common row
-   */
-  void project(int row, double[] x, int[] at, int[] group, double rent) {
-    double sum = 0;
-    for (int k : at) {
-      x[k] = places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
-      sum += x[k];
+  /** The same limits for shares that are not whole, worked out once. */
+  RowLimits rowLimits() {
+    if (rowLimits == null) {
+      rowLimits = new RowLimits(this);
     }
-    // What all shares of the row together may be.
-    if (common[row] != NOT_COMMON) {
-      lower(x, at, sum, common[row]);
-    } else if (sum > 0 && rent < 1 && nothing(row)) {
-      for (int k : at) {
-        x[k] = 0;
-      }
-    } else if (sum > 0) {
-      long[] value = new long[size.length];
-      for (int k : at) {
-        value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
-      }
-      HoleLimit hole = holeLimit(row);
-      hole.rent((long) Math.floor(rent));
-      hole.project(value);
-      for (int k : at) {
-        x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
-      }
-    }
-  }
-
-  /** Room that costs nothing up to the last cable that fits: only its rent can be shared. */
-  private boolean nothing(int row) {
-    long[] limit = places.limit(row);
-    return places.places.get(places.rowMembers()[row][0]).isRoom()
-        && limit.length > 0
-        && limit[limit.length - 1] == 0;
-  }
-
-  /** Asked for thousands of times a row, and the same each time. */
-  private HoleLimit holeLimit(int row) {
-    if (holeLimits[row] == null) {
-      holeLimits[row] = new HoleLimit(limit(row), size);
-    }
-    return holeLimits[row];
-  }
-
-  /** Works out the limits of all rows, so that several threads may then bring rows within them. */
-  void ready() {
-    if (common == null) {
-      holeLimits = new HoleLimit[rowPrice.length];
-      common = new long[rowPrice.length];
-      for (int r = 0; r < common.length; r++) {
-        long[] limit = limit(r);
-        boolean flat = limit == null || new HoleLimit(limit, size).isFlat();
-        common[r] = !flat ? NOT_COMMON : limit == null ? price(r) : limit[0];
-      }
-    }
-  }
-
-  /** Takes the same from all that are above nothing until the sum is at most the price. */
-  private static void lower(double[] x, int[] at, double total, double price) {
-    double sum = total;
-    while (sum > price) {
-      int positive = 0;
-      for (int k : at) {
-        positive += x[k] > 0 ? 1 : 0;
-      }
-      double each = (sum - price) / positive;
-      boolean whole = true;
-      sum = 0;
-      for (int k : at) {
-        if (x[k] > 0) {
-          x[k] -= each;
-          whole &= x[k] >= 0;
-          x[k] = Math.max(0, x[k]);
-          sum += x[k];
-        }
-      }
-      if (whole) {
-        return;
-      }
-    }
+    return rowLimits;
   }
 
   private void projectHole(int place, long[] limit, long rent) {
@@ -263,8 +211,11 @@ final class Shares {
     }
   }
 
-  private long total(int[] members) {
+  private long total(int row, int[] members) {
     long sum = 0;
+    for (int l : places.lifts().lentBy(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
     for (int p : members) {
       for (long[] u : units) {
         sum = Math.addExact(sum, u[p]);
@@ -273,8 +224,12 @@ final class Shares {
     return sum;
   }
 
-  private long take(int[] members, long excess) {
+  private long take(int row, int[] members, long excess) {
+    int[] lent = places.lifts().lentBy(row);
     int positive = 0;
+    for (int l : lent) {
+      positive += lift[l] > 0 ? 1 : 0;
+    }
     for (int p : members) {
       for (long[] u : units) {
         positive += u[p] > 0 ? 1 : 0;
@@ -282,6 +237,11 @@ final class Shares {
     }
     long each = (excess + positive - 1) / positive;
     long left = excess;
+    for (int l : lent) {
+      long part = Math.min(left, Math.min(each, lift[l]));
+      lift[l] -= part;
+      left -= part;
+    }
     for (int p : members) {
       for (long[] u : units) {
         long part = Math.min(left, Math.min(each, u[p]));
@@ -304,11 +264,11 @@ final class Shares {
         }
       }
       long[] limit = limit(r);
-      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit, rentOf(r))) {
+      if (limit == null ? total(r, members) > price(r) : !holeValid(members[0], limit, higher(r))) {
         return false;
       }
     }
-    return Arrays.stream(rent).noneMatch(r -> r < 0);
+    return Arrays.stream(rent).noneMatch(r -> r < 0) && Arrays.stream(lift).noneMatch(l -> l < 0);
   }
 
   private boolean holeValid(int place, long[] limit, long rent) {
