@@ -122,7 +122,7 @@ final class AtticSpace {
     while (more) {
       more = false;
       for (AtticJoins.Place p : places) {
-        if (p.join().wide().toMm() >= HATCH_LEAST_MM && p.join().high().toMm() >= HATCH_LEAST_MM) {
+        if (p.wide() / 1e6 >= HATCH_LEAST_MM && p.high() / 1e6 >= HATCH_LEAST_MM) {
           more |= pass(p.a(), p.inA(), p.b(), p.inB(), bodies);
           more |= pass(p.b(), p.inB(), p.a(), p.inA(), bodies);
         }
@@ -213,7 +213,9 @@ final class AtticSpace {
     if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
       return Spaces.point(0, 0).buffer(0);
     }
-    Geometry region = Overlay.intersection(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
+    List<Geometry> fits = new ArrayList<>(List.of(Spaces.rectangle(x0, y0, x1, y1)));
+    fits.addAll(Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in));
+    Geometry region = Overlay.intersection(Overlay.union(fits), a.outline().toJts());
     for (Member m : framed.members()) {
       boolean stands =
           (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))
