@@ -213,9 +213,13 @@ final class AtticSpace {
     if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
       return Spaces.point(0, 0).buffer(0);
     }
-    List<Geometry> fits = new ArrayList<>(List.of(Spaces.rectangle(x0, y0, x1, y1)));
-    fits.addAll(Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in));
-    Geometry region = Overlay.intersection(Overlay.union(fits), a.outline().toJts());
+    Geometry region = Overlay.intersection(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
+    List<Geometry> valleys =
+        Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in);
+    if (!valleys.isEmpty()) {
+      valleys.add(region);
+      region = Overlay.intersection(Overlay.union(valleys), a.outline().toJts());
+    }
     for (Member m : framed.members()) {
       boolean stands =
           (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))
