@@ -42,7 +42,11 @@ final class OuterTables {
           must("to", NAME, "the other roof's name"),
           may("size", SIZE, "clear, along the wall between x height"),
           may("from", ALONG, "from an end of the wall between to its near side"),
-          may("shut", YES_NO, "yes: somebody looked, and there is no way through"));
+          may("shut", YES_NO, "yes: somebody looked, and there is no way through"),
+          may(
+              "valley",
+              wordsOf(Roof.Valley.class),
+              "this roof runs onto the other: was the sheathing below it cut out or left in"));
 
   static final Table KNEE =
       Table.of(

@@ -106,7 +106,10 @@ final class OuterWriter {
   }
 
   private static Map<String, Object> join(Roof.Join j) {
-    Words w = new Words().put("to", j.to());
+    Words w = new Words().put("to", j.to()).maybe("valley", j.valley(), v -> Shape.word(v));
+    if (j.valley().isPresent() && j.wide().nm() == 0) {
+      return w.map();
+    }
     return j.shut()
         ? w.put("shut", true).map()
         : w.put("size", Words.size(j.wide(), j.high())).maybe("from", j.from(), Words::of).map();

@@ -54,7 +54,9 @@ final class RoofNotes {
             + " into the other: taken as shut, also where one roof runs onto the other. Look with a"
             + " lamp from the hatch, stay on the joists; an end wall or old sheathing may be there"
             + " for fire or to brace the roof: never open it yourself. Then write under '%1$s' joins:"
-            + " [{ to: %2$s, size: WIDTH x HEIGHT }], or joins: [{ to: %2$s, shut: yes }]",
+            + " [{ to: %2$s, size: WIDTH x HEIGHT }], under a roof that runs onto the other one"
+            + " valley: cut-through or valley: laid-over instead of the size, or joins:"
+            + " [{ to: %2$s, shut: yes }]",
         s.a().roof().name(),
         s.b().roof().name(),
         s.along().length() / 1e9);

@@ -132,7 +132,8 @@ final class TurnedHouse {
   }
 
   private Roof.Join of(Roof.Join j) {
-    return new Roof.Join(j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.shut(), j.where());
+    return new Roof.Join(
+        j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.shut(), j.valley(), j.where());
   }
 
   private Roof.Knee of(Roof.Knee k) {
