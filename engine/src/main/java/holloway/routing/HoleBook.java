@@ -254,7 +254,8 @@ final class HoleBook {
       long d = Math.abs(a.x() - b.x());
       return d <= ARM ? d : -1;
     }
-    if (h.id().startsWith("stairs/")) {
+    // Under stairs and over a soffit an arm reaches any way, and no bit finds its own.
+    if (h.id().startsWith("stairs/") || h.kind() == HollowKind.SOFFIT) {
       long d = a.distanceTo(b);
       return d <= ARM ? d : -1;
     }
