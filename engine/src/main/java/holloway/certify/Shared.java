@@ -15,17 +15,24 @@ import java.util.TreeSet;
  * counts as paid. One work of each method of a hole may also tell what the hole costs with n
  * cables; then no n cables may have shares of more than that and the rent of the hole: a plan makes
  * the hole one way or not at all, so it is over its price by the rent at most, which is paid back.
+ * Besides, each class of thicker cables may have shares of a hole's room: of those that fit they
+ * come to no more than the rent of the class.
  */
 final class Shared {
   /** What may be shared out once: a work, or with directions a work at one arc. */
   private record Row(int work, int at) {}
 
   private final Proof proof;
-  private final HolePrice holePrice;
+
+  /** By class of cables: how many of the thinnest jackets are left out. */
+  private final Map<Integer, HolePrice> holePrices = new TreeMap<>();
 
   Shared(Proof proof) {
     this.proof = proof;
-    holePrice = new HolePrice(proof);
+  }
+
+  private HolePrice holePrice(int without) {
+    return holePrices.computeIfAbsent(without, w -> new HolePrice(proof, w));
   }
 
   void require(List<Certificate.Share> shares, Set<Integer> paid, Tariff tariff) {
@@ -60,7 +67,7 @@ final class Shared {
     int hole = proof.meetings.hole[work];
     if (proof.directed
         || hole < 0
-        || !holePrice.covers(hole, Math.addExact(price, tariff.rent(hole)), byGroup)) {
+        || !holePrice(0).covers(hole, Math.addExact(price, tariff.rent(hole, 0)), byGroup)) {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
               .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));
@@ -72,13 +79,30 @@ final class Shared {
    * or by a teller, and the rent is paid back once.
    */
   private void requireRoom(RouteGraph.Hole h, Tariff tariff, boolean told) {
-    long[] byGroup = tariff.room(h.id());
-    if (byGroup != null && (told || !holePrice.covers(h.id(), tariff.rent(h.id()), byGroup))) {
-      throw new Unproven(
-          told
-              ? "it shares out the room of %s, of which a work tells already".formatted(h.site())
-              : "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
+    tariff
+        .room(h.id())
+        .forEach(
+            (without, byGroup) -> {
+              if (without == 0 && told) {
+                throw new Unproven(
+                    "it shares out the room of %s, of which a work tells already"
+                        .formatted(h.site()));
+              }
+              if (!within(h.id(), without, tariff.rent(h.id(), without), byGroup)) {
+                throw new Unproven(
+                    "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
+              }
+            });
+  }
+
+  private boolean within(int hole, int without, long rent, long[] byGroup) {
+    HolePrice price = holePrice(without);
+    for (int g = 0; g < byGroup.length; g++) {
+      if (byGroup[g] > 0 && !price.counts(g)) {
+        return false;
+      }
     }
+    return without == 0 ? price.covers(hole, rent, byGroup) : price.fitWithin(hole, rent, byGroup);
   }
 
   /** Two tellers in one method would count the larger bit twice. */

@@ -111,7 +111,10 @@ final class BorePrice {
       return Double.POSITIVE_INFINITY;
     }
     Solid clear = new Solid(h.get().frame(), h.get().clear());
-    boolean lying = h.get().kind() == HollowKind.JOIST_BAY || h.get().kind() == HollowKind.SOFFIT;
+    boolean lying =
+        h.get().kind() == HollowKind.JOIST_BAY
+            || h.get().kind() == HollowKind.BATTEN_VOID
+            || h.get().kind() == HollowKind.SOFFIT;
     int axis = lying ? 0 : 2;
     return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);
   }

@@ -108,7 +108,7 @@ final class FishRule implements Rule {
             leg,
             "nobody can fish a %s filled with %s",
             hollow.get().kind().word(),
-            hollow.get().fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+            hollow.get().fill().word());
       } else if (sum > goes(hollow.get(), evidence) * limit.getAsDouble() + 0.001) {
         charge.step(
             leg, "fishes %.3f m in %s, %.1f m can be", sum, leg.hollow(), limit.getAsDouble());
@@ -156,7 +156,7 @@ final class FishRule implements Rule {
   private static int longAxis(Hollow hollow, Solid clear) {
     return switch (hollow.kind()) {
       case STUD_BAY, CHASE, FURRED_BAY, DAB_VOID -> 2;
-      case JOIST_BAY -> 0;
+      case JOIST_BAY, BATTEN_VOID -> 0;
       default ->
           clear.extent(0) >= clear.extent(1) && clear.extent(0) >= clear.extent(2)
               ? 0

@@ -62,6 +62,10 @@ final class Lawful {
     return w != null && w.isParty();
   }
 
+  Wall wallOf(Member m) {
+    return walls.get(m.owner());
+  }
+
   /** A stud, post, track or header of a wall of steel studs. */
   private boolean isSteel(Member m) {
     Wall w = walls.get(m.owner());

@@ -52,6 +52,8 @@ final class PackFacts {
     values.put("left-lying", owner.cables());
     values.put("photographs", owner.photographs());
     values.put("key", StoreKey.of(sheet.placed().house()));
+    values.put("file", plan.inputs().isEmpty() ? "" : plan.inputs().get(0).file());
+    values.put("room-places", StoreKey.places(sheet.placed()));
     values.put("sizes", StoreKey.sizes(sheet.placed()));
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
@@ -149,9 +151,13 @@ final class PackFacts {
     return out;
   }
 
+  private List<String> plain(List<String> whyNot) {
+    return whyNot.stream().map(words::sentence).map(w -> w.replaceAll("@\\d+", "")).toList();
+  }
+
   private List<Map<String, Object>> leftOut() {
     List<Map<String, Object>> out = new ArrayList<>();
-    plan.unrouted().forEach(u -> out.add(Map.of("run", u.id(), "why", u.whyNot())));
+    plan.unrouted().forEach(u -> out.add(Map.of("run", u.id(), "why", plain(u.whyNot()))));
     return out;
   }
 }

@@ -10,6 +10,7 @@ import holloway.hollow.Way;
 import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
+import holloway.report.PlaceWords;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
@@ -265,11 +266,12 @@ final class RealSite implements Stages.Site {
   }
 
   private List<Plan.Unrouted> unrouted(Solved solved, Routing.Routed on, Request request) {
+    PlaceWords places = new PlaceWords(hollows.framed().placed());
     return solved.plan().unrouted().stream()
         .map(
             u -> {
               List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
-              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, on, reached));
+              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, places, on, reached));
             })
         .toList();
   }

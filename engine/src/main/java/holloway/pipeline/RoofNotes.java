@@ -85,6 +85,16 @@ final class RoofNotes {
     }
   }
 
+  private static String filled(Fill fill) {
+    return switch (fill) {
+      case EMPTY -> "empty";
+      case FOAM -> "filled with foam";
+      case LOOSE -> "filled with loose fill";
+      case DENSE_PACKED -> "filled with dense-packed fill";
+      default -> "filled with " + fill.word() + "s";
+    };
+  }
+
   private static void flats(Framed framed, List<Plan.FindingLine> out) {
     for (FlatRoof f : FlatRoof.of(framed.placed(), framed.decks())) {
       out.add(
@@ -98,7 +108,7 @@ final class RoofNotes {
                   Math.round(f.z().length() / 1e6),
                   f.roof().fill() == Fill.UNKNOWN
                       ? "what fills them is not known"
-                      : "fill " + f.roof().fill().name().toLowerCase(Locale.ROOT))));
+                      : filled(f.roof().fill()))));
     }
     for (Roof r : framed.placed().house().roofs()) {
       if (r.shape() == Roof.Shape.FLAT && r.run().isEmpty() && r.heel().isEmpty()) {

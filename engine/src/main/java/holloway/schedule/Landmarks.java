@@ -5,6 +5,7 @@ import holloway.framing.Deck;
 import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.geometry.Frame;
 import holloway.geometry.Frame.Axis;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
@@ -31,7 +32,12 @@ final class Landmarks {
 
   Landmarks(Framed framed) {
     this.framed = framed;
-    this.solids = new Solids(framed.members());
+    this.solids = new Solids(framed.members().stream().filter(Landmarks::isThere).toList());
+  }
+
+  /** The skin before a shared wall only keeps cable off it: a tape goes on to the wall itself. */
+  static boolean isThere(Member m) {
+    return m.kind() != MemberKind.NOT_OURS || m.frame().equals(Frame.WORLD);
   }
 
   /** The nearest landmark on either side of the eye along a direction. */
@@ -53,7 +59,10 @@ final class Landmarks {
   /** What a straight look meets first. */
   Optional<Dimension> seen(Point3 eye, Axis a) {
     List<Solids.Hit> hits = solids.hits(eye, Lines.walk(eye, a, LONGEST), 1);
-    if (hits.isEmpty() || hits.get(0).from() <= 0) {
+    // What is a neighbour's ends the look and shows nothing that can be named.
+    if (hits.isEmpty()
+        || hits.get(0).from() <= 0
+        || hits.get(0).member().kind() == MemberKind.NOT_OURS) {
       return Optional.empty();
     }
     long nm = hits.get(0).from();

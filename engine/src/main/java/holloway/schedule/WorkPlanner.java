@@ -40,6 +40,8 @@ public final class WorkPlanner {
     List<Step> made = List.copyOf(steps);
     openings.list().stream().filter(openings::closes).forEach(w -> steps.add(holes.close(w, made)));
     List<RunProof> tests = runs.stream().map(ends::whatToTest).toList();
-    return new StepOrder(steps, request.wishes().crew()).schedule(pulls, tests);
+    return new StepOrder(steps, request.wishes().crew())
+        .schedule(pulls, tests)
+        .with(openings.places());
   }
 }

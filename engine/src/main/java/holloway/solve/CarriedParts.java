@@ -20,6 +20,9 @@ final class CarriedParts {
   private final Carry carry;
   private final boolean grown;
 
+  /** Classes of cables, and with them their room and its rent, mean the same now. */
+  private final boolean sameClasses;
+
   /** Old number to new; −1 where it is gone. */
   private final int[] placeOf;
 
@@ -42,10 +45,13 @@ final class CarriedParts {
             && sameScale
             && before.places().directed == on.places().directed
             && task.order.bans().containsAll(old.order.bans());
+    sameClasses = on.places().sameClasses(before.places());
     List<Places.Place> places = before.places().places;
     placeOf = new int[places.size()];
     for (int p = 0; p < placeOf.length; p++) {
-      Places.Place now = carry.place(places.get(p));
+      Places.Place was = places.get(p);
+      boolean other = was.isRoom() && !sameClasses && was.work() > 0;
+      Places.Place now = other ? null : carry.place(was);
       placeOf[p] = now == null ? -1 : on.places().indexOf(now);
     }
     List<Groups.Group> groups = on.groups().list;
@@ -183,9 +189,11 @@ final class CarriedParts {
         }
       }
     }
-    for (int h = 0; h < p.best.rent.length; h++) {
-      if (carry.holes[h] >= 0) {
-        out.rent[carry.holes[h]] = p.best.rent[h];
+    int holes = carry.holes.length;
+    for (int r = 0; r < (sameClasses ? p.best.rent.length : holes); r++) {
+      int hole = carry.holes[r % holes];
+      if (hole >= 0) {
+        out.rent[r / holes * on.places().holePlaces.length + hole] = p.best.rent[r];
       }
     }
     for (int r = 0; r < out.rows(); r++) {

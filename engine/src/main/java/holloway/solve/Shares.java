@@ -10,12 +10,14 @@ import java.util.Arrays;
  * more would like to than fit; the bound is less by all of them.
  */
 final class Shares {
+  private static final long NOT_COMMON = -1;
+
   final Places places;
 
   /** Units by group and place. */
   final long[][] units;
 
-  /** Units by hole. */
+  /** Units by class of cables and hole, see {@link Places#rentOf}. */
   final long[] rent;
 
   private final long[] rowPrice;
@@ -23,6 +25,8 @@ final class Shares {
   private final int[] size;
   private final boolean[] prepaid;
   private long[] common;
+
+  /** By row; each is used by one thread at a time. */
   private HoleLimit[] holeLimits;
 
   /**
@@ -36,7 +40,7 @@ final class Shares {
         size,
         new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()],
-        new long[places.holePlaces.length]);
+        new long[places.rents()]);
   }
 
   private Shares(
@@ -69,7 +73,8 @@ final class Shares {
   Shares prepaid(int work) {
     Shares out = copy();
     for (int r = 0; r < rowPrice.length; r++) {
-      if (places.places.get(places.rowMembers()[r][0]).work() == work) {
+      Places.Place p = places.places.get(places.rowMembers()[r][0]);
+      if (!p.isRoom() && p.work() == work) {
         out.prepaid[r] = true;
         out.project(r);
       }
@@ -88,14 +93,9 @@ final class Shares {
     return limit;
   }
 
-  /** The hole whose rent lifts the limit of a row, −1 for none. */
-  int narrowHole(int row) {
-    return places.narrowHole(row, Arrays.stream(size).sum());
-  }
-
   private long rentOf(int row) {
-    int hole = narrowHole(row);
-    return hole < 0 ? 0 : rent[hole];
+    int at = places.rentOf(row);
+    return at < 0 ? 0 : rent[at];
   }
 
   /** What the bound pays back. */
@@ -145,8 +145,8 @@ final class Shares {
   void project(int row) {
     int[] members = places.rowMembers()[row];
     for (int p : members) {
-      for (long[] u : units) {
-        u[p] = Math.max(0, u[p]);
+      for (int g = 0; g < units.length; g++) {
+        units[g][p] = places.pays(row, g) ? Math.max(0, units[g][p]) : 0;
       }
     }
     long[] limit = limit(row);
@@ -162,6 +162,7 @@ final class Shares {
 
   /**
    * The same for shares that are not whole, kept elsewhere: the nearest point for a common row.
+   * Only once it is {@link #ready}.
    *
    * @param at numbers of all shares of the row that may be more than nothing
    * @param group by number of a share
@@ -170,12 +171,16 @@ final class Shares {
   void project(int row, double[] x, int[] at, int[] group, double rent) {
     double sum = 0;
     for (int k : at) {
-      x[k] = Math.max(0, x[k]);
+      x[k] = places.pays(row, group[k]) ? Math.max(0, x[k]) : 0;
       sum += x[k];
     }
-    long common = common(row);
-    if (common >= 0) {
-      lower(x, at, sum, common);
+    // What all shares of the row together may be.
+    if (common[row] != NOT_COMMON) {
+      lower(x, at, sum, common[row]);
+    } else if (sum > 0 && rent < 1 && nothing(row)) {
+      for (int k : at) {
+        x[k] = 0;
+      }
     } else if (sum > 0) {
       long[] value = new long[size.length];
       for (int k : at) {
@@ -190,28 +195,33 @@ final class Shares {
     }
   }
 
+  /** Room that costs nothing up to the last cable that fits: only its rent can be shared. */
+  private boolean nothing(int row) {
+    long[] limit = places.limit(row);
+    return places.places.get(places.rowMembers()[row][0]).isRoom()
+        && limit.length > 0
+        && limit[limit.length - 1] == 0;
+  }
+
   /** Asked for thousands of times a row, and the same each time. */
   private HoleLimit holeLimit(int row) {
-    if (holeLimits == null) {
-      holeLimits = new HoleLimit[rowPrice.length];
-    }
     if (holeLimits[row] == null) {
       holeLimits[row] = new HoleLimit(limit(row), size);
     }
     return holeLimits[row];
   }
 
-  /** What all shares of a row together may be, −1 where that is not the whole of its limit. */
-  private long common(int row) {
+  /** Works out the limits of all rows, so that several threads may then bring rows within them. */
+  void ready() {
     if (common == null) {
+      holeLimits = new HoleLimit[rowPrice.length];
       common = new long[rowPrice.length];
       for (int r = 0; r < common.length; r++) {
         long[] limit = limit(r);
         boolean flat = limit == null || new HoleLimit(limit, size).isFlat();
-        common[r] = !flat ? -1 : limit == null ? price(r) : limit[0];
+        common[r] = !flat ? NOT_COMMON : limit == null ? price(r) : limit[0];
       }
     }
-    return common[row];
   }
 
   /** Takes the same from all that are above nothing until the sum is at most the price. */
@@ -287,8 +297,8 @@ final class Shares {
     for (int r = 0; r < rows(); r++) {
       int[] members = places.rowMembers()[r];
       for (int p : members) {
-        for (long[] u : units) {
-          if (u[p] < 0) {
+        for (int g = 0; g < units.length; g++) {
+          if (units[g][p] < 0 || units[g][p] > 0 && !places.pays(r, g)) {
             return false;
           }
         }

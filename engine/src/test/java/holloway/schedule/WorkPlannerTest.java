@@ -136,7 +136,13 @@ class WorkPlannerTest {
     steps.add(0, pull);
     WorkSchedule wrong =
         new WorkSchedule(
-            steps, w.work.pulls(), w.work.visits(), w.work.visitsBound(), 2, w.work.tests());
+            steps,
+            w.work.pulls(),
+            w.work.visits(),
+            w.work.visitsBound(),
+            2,
+            w.work.tests(),
+            List.of());
     assertFalse(WorkReferee.faults(w.plan, wrong).isEmpty());
     List<Visit> bare =
         w.work.visits().stream()
@@ -144,7 +150,13 @@ class WorkPlannerTest {
             .toList();
     WorkSchedule empty =
         new WorkSchedule(
-            w.work.steps(), w.work.pulls(), bare, w.work.visitsBound(), 2, w.work.tests());
+            w.work.steps(),
+            w.work.pulls(),
+            bare,
+            w.work.visitsBound(),
+            2,
+            w.work.tests(),
+            List.of());
     assertFalse(WorkReferee.faults(w.plan, empty).isEmpty());
   }
 }

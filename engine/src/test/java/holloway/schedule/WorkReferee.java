@@ -45,6 +45,7 @@ public final class WorkReferee {
   public static List<String> faults(Plan plan, WorkSchedule schedule) {
     WorkReferee r = new WorkReferee(plan, schedule);
     r.play();
+    r.faults.addAll(BringReferee.faults(plan, schedule));
     return r.faults;
   }
 

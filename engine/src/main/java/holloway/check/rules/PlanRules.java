@@ -41,6 +41,7 @@ public final class PlanRules {
           new BondAtEntrance(),
           new ColdPull(),
           new SupportSpacing(),
+          new ScrewsInTheCeiling(),
           new TightTurn(),
           new PullTension(),
           new TubeTooFull(),

@@ -12,6 +12,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.finding.Finding;
 import holloway.finding.Severity;
 import holloway.finding.Source;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
 import holloway.hollow.AccessPlace;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
@@ -118,6 +120,8 @@ class EveryRuleTest {
         "support-spacing",
         toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.3).find("cat6", 12),
         toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.2).find("cat6", 12));
+    // 1-1/4 in = 31.75 mm of lining below the cable
+    rule("screws-in-the-ceiling", onTheLining(31.7), onTheLining(31.8));
     // 50 ft = 15.24 m; the metres outside do not count
     rule(
         "outdoor-cable-indoors",
@@ -146,6 +150,20 @@ class EveryRuleTest {
         toy().through(SiteKind.TOP_PLATE).find("cat6", 12));
     // outdoor-cat6 is thicker than 0.25 in; 10 ft = 3.048 m
     rule("thick-cmx-cable", cmx(3049), cmx(3048));
+  }
+
+  /** Cable along the void over the shop's ceiling, whose foot lies so many mm over it. */
+  private static List<Finding> onTheLining(double mm) {
+    long foot = 2_387_000_000L + Math.round(mm * 1e6);
+    Box box = new Box(0, 4_000_000_000L, 900_000_000L, 1_200_000_000L, foot, foot + 19_000_000);
+    return toy()
+        .space("straps", HollowKind.BATTEN_VOID, box)
+        .fished(
+            "straps",
+            HollowKind.BATTEN_VOID,
+            new Point3(500_000_000, 1_000_000_000, foot + 9_000_000),
+            new Point3(2_500_000_000L, 1_000_000_000, foot + 9_000_000))
+        .find("cat6", 12);
   }
 
   private static List<Finding> cmx(double mm) {
