@@ -102,11 +102,17 @@ final class PackFacts {
         if (f.severity().equals(severity)) {
           out.computeIfAbsent(severity + f.rule() + f.remedy(), k -> finding(f));
           Object texts = out.get(severity + f.rule() + f.remedy()).get("texts");
-          add(texts, words.sentence(f.text()));
+          add(texts, words.sentence(withoutRemedy(f)));
         }
       }
     }
     return List.copyOf(out.values());
+  }
+
+  /** The remedy stands below by itself. */
+  private static String withoutRemedy(Plan.FindingLine f) {
+    boolean twice = !f.remedy().isEmpty() && f.text().endsWith(" " + f.remedy());
+    return twice ? f.text().substring(0, f.text().length() - f.remedy().length() - 1) : f.text();
   }
 
   @SuppressWarnings("unchecked")

@@ -86,7 +86,10 @@ final class Landmarks {
     return seen ? Optional.of(new Dimension(words, at, Lines.turned(away), nm)) : Optional.empty();
   }
 
-  /** The edge of the bored piece, walked on over neighbours of its kind that continue it. */
+  /**
+   * The edge of the bored piece, walked on over neighbours of its kind that continue it: where a
+   * wall goes on before the next room or storey there is nothing to see.
+   */
   private Optional<Dimension> edge(Point3 eye, Axis a, Member bored) {
     if (bored.kind() == MemberKind.LINING) {
       return Optional.empty(); // behind plaster, casings and skirtings its edges are not seen
@@ -145,7 +148,7 @@ final class Landmarks {
 
   private Optional<Member> next(Point3 p, Member bored) {
     return framed.members().stream()
-        .filter(m -> m.owner().equals(bored.owner()) && m.kind() == bored.kind() && m != bored)
+        .filter(m -> m.kind() == bored.kind() && m != bored)
         .filter(m -> m.box().contains(m.frame().toLocal(p), 0))
         .findFirst();
   }
