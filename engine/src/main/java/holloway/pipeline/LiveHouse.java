@@ -27,7 +27,7 @@ public final class LiveHouse {
   private final RealSite site;
   private final LivePlan live;
   private final Told told;
-  private final From from;
+  private final PlanSettings settings;
 
   private LiveHouse(
       Placed placed,
@@ -36,18 +36,15 @@ public final class LiveHouse {
       RealSite site,
       LivePlan live,
       Told told,
-      From from) {
+      PlanSettings settings) {
     this.placed = placed;
     this.surveyed = surveyed;
     this.request = request;
     this.site = site;
     this.live = live;
     this.told = told;
-    this.from = from;
+    this.settings = settings;
   }
-
-  /** What was opened, and how it is planned. */
-  private record From(Path file, PlanSettings settings) {}
 
   /** As {@link #open(Path, PlanSettings, Progress)}, by the house file alone. */
   public static LiveHouse open(Path houseFile, Progress progress) {
@@ -73,17 +70,16 @@ public final class LiveHouse {
     LivePlan first = wide.live(request, thoroughness, told);
     RealSite site = wide.settled(request, first.solved().plan());
     LivePlan live = site == wide ? first : site.live(request, thoroughness, told);
-    From from = new From(houseFile, settings);
-    return new LiveHouse(placed.value(), placed.findings(), request, site, live, told, from);
+    return new LiveHouse(placed.value(), placed.findings(), request, site, live, told, settings);
   }
 
   /**
-   * The same file read again, and planned by the same settings.
+   * A house file, usually the same read again, planned by the settings of this house.
    *
    * @throws InputTrouble when a file is missing or wrong
    */
-  public LiveHouse reopened() {
-    return open(from.file, from.settings, Progress.SILENT);
+  public LiveHouse reopened(Path houseFile) {
+    return open(houseFile, settings, Progress.SILENT);
   }
 
   /**
@@ -102,7 +98,7 @@ public final class LiveHouse {
             && sameWeights(wanted);
     RealSite on = same ? site : (RealSite) new RealStages(Progress.SILENT).derive(placed, wanted);
     LivePlan next = on.live(live, wanted, told);
-    return new LiveHouse(placed, surveyed, wanted, on, next, told, from);
+    return new LiveHouse(placed, surveyed, wanted, on, next, told, settings);
   }
 
   /** Prices stand on the edges of the graph; bans and pins are laid over it. */
@@ -128,7 +124,7 @@ public final class LiveHouse {
   }
 
   public UnitSystem units() {
-    return from.settings.units().orElse(UnitWords.usual(placed.house()));
+    return settings.units().orElse(UnitWords.usual(placed.house()));
   }
 
   /** The plan as it was found: with routes, holes and totals, without findings and materials. */

@@ -1,5 +1,6 @@
 package holloway.desk;
 
+import holloway.pipeline.LiveHouse;
 import holloway.session.WishesFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -35,7 +36,8 @@ final class HouseFiles {
     }
     looked = now;
     if (watch.isNew()) {
-      table.work.reopen(table.work.filesHouse()::reopened, isSaved());
+      LiveHouse as = table.work.filesHouse();
+      table.work.reopen(() -> as.reopened(file), isSaved());
       table.say("the file was changed: read again");
     }
   }

@@ -110,7 +110,7 @@ final class LevelPicture {
     Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
     placer.keepFree(page.scaleBar(eye));
     Marks marks = new Marks(page.canvas, pane, placer);
-    dimensions(pane, all, placer);
+    dimensions(pane, all);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
     model.ends().stream().filter(e -> here(e.at())).forEach(marks::end);
     model.pins().stream().filter(p -> here(p.middle())).forEach(p -> marks.pin(p, false));
@@ -118,7 +118,7 @@ final class LevelPicture {
   }
 
   /** The whole width and depth, outside to outside. */
-  private void dimensions(Pane pane, List<Vector3fc> all, Placer placer) {
+  private void dimensions(Pane pane, List<Vector3fc> all) {
     Vector3f low = new Vector3f(Float.MAX_VALUE);
     Vector3f high = new Vector3f(-Float.MAX_VALUE);
     for (Vector3fc p : all) {
@@ -127,15 +127,13 @@ final class LevelPicture {
     }
     Vector3f a = pane.pixel(new Vector3f(low.x, high.y, 0));
     Vector3f b = pane.pixel(new Vector3f(high.x, high.y, 0));
-    Vector3f c = pane.pixel(new Vector3f(high.x, low.y, 0));
+    Vector3f c = pane.pixel(new Vector3f(low.x, low.y, 0));
     float off = page.size() * 1.1f;
-    placer.keepFree(dimension(a.x, a.y - off, b.x, b.y - off, high.x - low.x));
-    // On the right: its length stands under its foot, and on the left the scale bar is there.
-    placer.keepFree(dimension(b.x + off, b.y, c.x + off, c.y, high.y - low.y));
+    dimension(a.x, a.y - off, b.x, b.y - off, high.x - low.x);
+    dimension(a.x - off, a.y, c.x - off, c.y, high.y - low.y);
   }
 
-  /** Draws it; what its length covers. */
-  private Area dimension(float x0, float y0, float x1, float y1, float metres) {
+  private void dimension(float x0, float y0, float x1, float y1, float metres) {
     page.canvas.dimension(x0, y0, x1, y1, page.theme.quiet());
     String text = page.length(metres);
     Area box = page.canvas.label(text, page.size(), false);
@@ -143,14 +141,10 @@ final class LevelPicture {
     float my = (y0 + y1) / 2;
     boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
     // Beside an upright line there is no room: under its foot there is.
-    float x =
-        upright
-            ? Math.min(page.model.right() - box.width() - 2, mx - box.width() / 2)
-            : mx - box.width() / 2;
+    float x = upright ? Math.max(2, mx - box.width() / 2) : mx - box.width() / 2;
     float y = upright ? Math.max(y0, y1) + 2 : my - box.height() / 2;
-    Area at = new Area(x, y, box.width(), box.height());
-    page.canvas.plated(at, text, page.size(), false, page.quiet());
-    return at;
+    page.canvas.plated(
+        new Area(x, y, box.width(), box.height()), text, page.size(), false, page.quiet());
   }
 
   private void column() {
