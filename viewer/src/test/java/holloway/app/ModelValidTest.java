@@ -5,26 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import holloway.pipeline.Pipeline;
-import holloway.pipeline.PlanSettings;
-import holloway.pipeline.PlannedHouse;
-import holloway.pipeline.Progress;
-import holloway.pipeline.Search;
-import holloway.pipeline.Thoroughness;
 import holloway.scene.Glb;
 import holloway.scene.SceneMaker;
 import holloway.view.Ranch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The format's own validator has nothing to say of a sample's model, and something of a bad one.
@@ -50,28 +40,6 @@ class ModelValidTest {
         text.replaceFirst("\"roughnessFactor\":1", "\"roughnessFactor\":7")
             .getBytes(StandardCharsets.ISO_8859_1);
     assertTrue(validated(bad, 1).get("errors").asInt() > 0);
-  }
-
-  /** The other samples, planned as roughly as will do: the same kinds of shapes are in them. */
-  @ParameterizedTest
-  @ValueSource(strings = {"alder-lane", "plumb-corner", "tin-street", "wren-hollow"})
-  void norOfTheOthers(String sample) throws Exception {
-    possible();
-    PlanSettings rough =
-        new PlanSettings(
-            Optional.empty(),
-            new Search(Thoroughness.QUICK, 0.5, Optional.empty(), () -> 0),
-            Optional.empty(),
-            false,
-            Optional.empty());
-    Path file = Path.of("..", "samples", sample + ".yaml");
-    PlannedHouse house =
-        new Pipeline(Progress.SILENT).picture(file, rough, List.of()).house().orElseThrow();
-    JsonNode said = validated(Glb.of(SceneMaker.of(house.hollows(), house.plan())), 0);
-    assertEquals(0, said.get("errors").asInt(), said::toString);
-    assertEquals(0, said.get("warnings").asInt(), said::toString);
-    assertEquals(0, said.get("infos").asInt(), said::toString);
-    assertTrue(said.get("triangles").asInt() > 1000, said::toString);
   }
 
   private JsonNode validated(byte[] glb, int code) throws Exception {
