@@ -3,7 +3,7 @@ package holloway.cli;
 import picocli.CommandLine.Option;
 
 /** The option every verb has. */
-final class HelpOption {
+public final class HelpOption {
   @Option(
       names = {"--help", "-h"},
       usageHelp = true,

@@ -6,7 +6,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Options of every verb that reads a house: what holds over the words of its file. */
-final class HouseOptions {
+public final class HouseOptions {
   @Option(
       names = "--prices",
       paramLabel = "FILE",

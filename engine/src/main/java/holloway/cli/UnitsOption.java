@@ -7,7 +7,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** What the lengths of an answer are worded in. */
-final class UnitsOption {
+public final class UnitsOption {
   @Option(
       names = "--units",
       paramLabel = "UNITS",

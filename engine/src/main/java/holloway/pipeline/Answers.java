@@ -33,6 +33,9 @@ public final class Answers {
       List<String> refusals,
       Optional<Certificate> certificate) {}
 
+  /** A plan as it is drawn; of a refused one there is nothing to draw. */
+  public record Pictured(Planned planned, Optional<PlannedHouse> house) {}
+
   /** A plan and its house as shapes. */
   public record Drawn(Planned planned, Scene scene) {}
 

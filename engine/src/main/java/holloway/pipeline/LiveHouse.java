@@ -4,17 +4,14 @@ import holloway.finding.Finding;
 import holloway.finding.Outcome;
 import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
-import holloway.plan.PlanJson;
 import holloway.report.UnitWords;
 import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.schedule.Tapes;
 import holloway.solve.LivePlan;
 import holloway.survey.Placed;
-import holloway.takeoff.TakeOff;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +27,7 @@ public final class LiveHouse {
   private final RealSite site;
   private final LivePlan live;
   private final Told told;
+  private final PlanSettings settings;
 
   private LiveHouse(
       Placed placed,
@@ -37,33 +35,51 @@ public final class LiveHouse {
       Request request,
       RealSite site,
       LivePlan live,
-      Told told) {
+      Told told,
+      PlanSettings settings) {
     this.placed = placed;
     this.surveyed = surveyed;
     this.request = request;
     this.site = site;
     this.live = live;
     this.told = told;
+    this.settings = settings;
+  }
+
+  /** As {@link #open(Path, PlanSettings, Progress)}, by the house file alone. */
+  public static LiveHouse open(Path houseFile, Progress progress) {
+    return open(houseFile, PlanSettings.USUAL, progress);
   }
 
   /**
-   * The house and its plan, as the usual effort finds it. Ends with alternatives keep the spot that
-   * this first plan chose.
+   * The house and its plan. The thoroughness of the settings holds for every plan of it; no search
+   * is ended before it by a share or by time, since what a change is answered from is all of it.
+   * Ends with alternatives keep the spot that this first plan chose.
    *
    * @throws InputTrouble when a file is missing or wrong
    */
-  public static LiveHouse open(Path houseFile, Progress progress) {
+  public static LiveHouse open(Path houseFile, PlanSettings settings, Progress progress) {
     RealStages stages = new RealStages(progress);
-    Stages.Reading reading = stages.read(houseFile);
+    Stages.Reading reading = stages.read(houseFile, settings);
     Outcome<Placed> placed = stages.survey(reading.house());
     Request request = reading.request();
     RealSite wide = (RealSite) stages.derive(placed.value(), request);
     progress.now("finding the joint plan");
     Told told = new Told(progress, request.wishes().profile());
-    LivePlan first = wide.live(request, told);
+    Thoroughness thoroughness = settings.search().thoroughness();
+    LivePlan first = wide.live(request, thoroughness, told);
     RealSite site = wide.settled(request, first.solved().plan());
-    LivePlan live = site == wide ? first : site.live(request, told);
-    return new LiveHouse(placed.value(), placed.findings(), request, site, live, told);
+    LivePlan live = site == wide ? first : site.live(request, thoroughness, told);
+    return new LiveHouse(placed.value(), placed.findings(), request, site, live, told, settings);
+  }
+
+  /**
+   * A house file, usually the same read again, planned by the settings of this house.
+   *
+   * @throws InputTrouble when a file is missing or wrong
+   */
+  public LiveHouse reopened(Path houseFile) {
+    return open(houseFile, settings, Progress.SILENT);
   }
 
   /**
@@ -82,7 +98,7 @@ public final class LiveHouse {
             && sameWeights(wanted);
     RealSite on = same ? site : (RealSite) new RealStages(Progress.SILENT).derive(placed, wanted);
     LivePlan next = on.live(live, wanted, told);
-    return new LiveHouse(placed, surveyed, wanted, on, next, told);
+    return new LiveHouse(placed, surveyed, wanted, on, next, told, settings);
   }
 
   /** Prices stand on the edges of the graph; bans and pins are laid over it. */
@@ -108,7 +124,7 @@ public final class LiveHouse {
   }
 
   public UnitSystem units() {
-    return UnitWords.usual(placed.house());
+    return settings.units().orElse(UnitWords.usual(placed.house()));
   }
 
   /** The plan as it was found: with routes, holes and totals, without findings and materials. */
@@ -130,15 +146,14 @@ public final class LiveHouse {
     return new PlannedHouse(hollows(), request, j.plan(), j.cards(), j.tapes(), units());
   }
 
-  /** The whole answer, as {@code plan} gives it. */
+  /**
+   * The whole answer, as {@code plan} gives it, but for one thing: whether a look into an
+   * unaccounted space is worth while takes plans of other houses, and is not asked at each change.
+   */
   public Judged judged() {
-    Plan noted =
-        plan().withInputs(SurveyWords.inputs(placed), SurveyWords.notes(placed, List.of()));
-    Plan taken = TakeOff.of(noted, request, placed);
-    List<Finding> all = new ArrayList<>(surveyed);
-    all.addAll(site.rules(taken, request));
-    Plan whole = taken.withFindings(SurveyWords.lines(all));
-    List<String> refusals = site.refusals(PlanJson.read(PlanJson.write(whole)), request);
+    Judging judging = new Judging(placed, surveyed, request, site);
+    Plan whole = judging.whole(plan(), List.of());
+    List<String> refusals = judging.refusals(whole);
     return new Judged(whole, site.cards(whole, units()), site.tapes(whole), refusals);
   }
 }

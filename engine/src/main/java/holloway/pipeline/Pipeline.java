@@ -2,7 +2,6 @@ package holloway.pipeline;
 
 import holloway.finding.Finding;
 import holloway.finding.Outcome;
-import holloway.house.House;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
@@ -18,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** One method a verb; every method begins at files and ends at records. */
 public final class Pipeline {
@@ -65,21 +65,35 @@ public final class Pipeline {
         o.site.drawn(planned));
   }
 
+  /**
+   * A plan as {@link #plan(Path, PlanSettings)} gives it, as it is drawn; whether a look into an
+   * unaccounted space is worth while is not asked, since no picture shows it.
+   *
+   * @param without a way of working, hole or hollow that the plan does without
+   */
+  public Answers.Pictured picture(Path houseFile, PlanSettings settings, List<String> without) {
+    Opened all = open(houseFile, settings);
+    Opened o = without.isEmpty() ? all : all.with(Ways.banning(all.request, without));
+    Answers.Planned planned = plan(o, settings, bare -> List.of());
+    // What the referee refuses may not be true of the house, and is not looked up in it.
+    return new Answers.Pictured(
+        planned, planned.refusals().isEmpty() ? o.site.drawn(planned) : Optional.empty());
+  }
+
   private Answers.Planned plan(Opened o, PlanSettings settings) {
+    OpenShafts shafts = new OpenShafts(stages, progress);
+    return plan(o, settings, bare -> shafts.worthALook(o.placed, o.request, bare));
+  }
+
+  private Answers.Planned plan(
+      Opened o, PlanSettings settings, Function<Plan, List<Plan.OpenShaft>> looks) {
     progress.now("finding the joint plan");
     Stages.Proven proven = o.site.proven(o.request, settings.search());
     Plan bare = proven.plan();
-    List<Plan.OpenShaft> first =
-        new OpenShafts(stages, progress).worthALook(o.placed, o.request, bare);
-    Plan noted = bare.withInputs(o.inputs(), SurveyWords.notes(o.placed, first));
-    Plan taken = TakeOff.of(noted, o.request, o.placed, o.site.plated(noted, o.request));
-    List<Finding> all = new ArrayList<>(o.findings);
-    all.addAll(o.site.findings());
-    all.addAll(o.site.rules(taken, o.request));
-    Plan whole = taken.withFindings(SurveyWords.lines(all));
+    Judging judging = new Judging(o.placed, o.findings, o.request, o.site);
+    Plan whole = judging.whole(bare, looks.apply(bare));
     progress.now("asking the referee");
-    List<String> refusals =
-        new ArrayList<>(o.site.refusals(PlanJson.read(PlanJson.write(whole)), o.request));
+    List<String> refusals = new ArrayList<>(judging.refusals(whole));
     Optional<Certificate> certificate = proven.certificate().filter(c -> settings.certify());
     refusals.addAll(unproven(o, whole, certificate));
     UnitSystem units = settings.units().orElse(UnitWords.usual(o.placed.house()));
@@ -116,9 +130,8 @@ public final class Pipeline {
    * @throws InputTrouble when the house file gives one place only, or one where it cannot stand
    */
   public Answers.Cabinets cabinets(Path houseFile, PlanSettings settings) {
-    Stages.Reading reading = read(houseFile, settings);
-    Request asked =
-        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Stages.Reading reading = stages.read(houseFile, settings);
+    Request asked = reading.request();
     Placed placed = stages.survey(reading.house()).value();
     return new Answers.Cabinets(
         placed,
@@ -139,7 +152,7 @@ public final class Pipeline {
    * @throws UnknownName when the house has no such run
    */
   public Answers.Routed routes(Path houseFile, String run, int most, PlanSettings settings) {
-    Stages.Reading reading = read(houseFile, settings);
+    Stages.Reading reading = stages.read(houseFile, settings);
     List<String> names = reading.request().runs().stream().map(r -> r.id()).toList();
     if (!names.contains(run)) {
       throw new UnknownName("run", run, names);
@@ -160,7 +173,7 @@ public final class Pipeline {
 
   /** The same by a rule file of the settings. */
   public Answers.Understood understand(Path houseFile, PlanSettings settings) {
-    Stages.Reading reading = read(houseFile, settings);
+    Stages.Reading reading = stages.read(houseFile, settings);
     Outcome<Placed> placed = stages.survey(reading.house());
     stages.checkEnds(placed.value(), reading.request());
     List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
@@ -231,34 +244,20 @@ public final class Pipeline {
   }
 
   private record Opened(Placed placed, Request request, List<Finding> findings, Stages.Site site) {
+    Opened with(Request other) {
+      return new Opened(placed, other, findings, site);
+    }
+
     /** The house file and those beside it, then files given by the command. */
     List<Plan.Input> inputs() {
       return SurveyWords.inputs(placed).stream().distinct().toList();
     }
   }
 
-  /** With the rule file and the price file of a command in place of the house file's own. */
-  private Stages.Reading read(Path houseFile, PlanSettings settings) {
-    Stages.Reading reading = stages.read(houseFile);
-    House house = reading.house();
-    Request request = reading.request();
-    Optional<Stages.Ruled> ruled = settings.rules().map(stages::rules);
-    if (ruled.isPresent()) {
-      house = house.with(ruled.get().rules(), ruled.get().inputs());
-    }
-    Optional<Stages.Priced> priced = settings.prices().map(stages::prices);
-    if (priced.isPresent()) {
-      house = house.with(house.ownRules(), priced.get().inputs());
-      request = request.with(priced.get().list());
-    }
-    return new Stages.Reading(house, request);
-  }
-
   private Opened open(Path houseFile, PlanSettings settings) {
     progress.now("reading the house");
-    Stages.Reading reading = read(houseFile, settings);
-    Request request =
-        settings.profile().map(p -> Ways.with(reading.request(), p)).orElse(reading.request());
+    Stages.Reading reading = stages.read(houseFile, settings);
+    Request request = reading.request();
     progress.now("placing rooms and walls");
     Outcome<Placed> placed = stages.survey(reading.house());
     progress.now("framing walls and listing hollows");

@@ -115,9 +115,9 @@ final class RealSite implements Stages.Site {
     return hollows;
   }
 
-  /** A plan that can be asked again, with the usual budget. */
-  LivePlan live(Request request, Told told) {
-    return LivePlan.of(routed.graph(), order(request), Budget.USUAL, told);
+  /** A plan that can be asked again, each time as thoroughly. */
+  LivePlan live(Request request, Thoroughness thoroughness, Told told) {
+    return LivePlan.of(routed.graph(), order(request), budget(thoroughness), told);
   }
 
   /** The plan for another order, or of another house, out of an old one. */

@@ -24,6 +24,26 @@ import java.util.Set;
 interface Stages {
   Reading read(Path houseFile);
 
+  /** With the rules, prices and profile of a command in place of the house file's own. */
+  default Reading read(Path houseFile, PlanSettings settings) {
+    Reading reading = read(houseFile);
+    House house = reading.house();
+    Request request = reading.request();
+    Optional<Ruled> ruled = settings.rules().map(this::rules);
+    if (ruled.isPresent()) {
+      house = house.with(ruled.get().rules(), ruled.get().inputs());
+    }
+    Optional<Priced> priced = settings.prices().map(this::prices);
+    if (priced.isPresent()) {
+      house = house.with(house.ownRules(), priced.get().inputs());
+      request = request.with(priced.get().list());
+    }
+    if (settings.profile().isPresent()) {
+      request = Ways.with(request, settings.profile().get());
+    }
+    return new Reading(house, request);
+  }
+
   /** A price list, and the fingerprint of its file. */
   record Priced(PriceList list, List<House.InputFile> inputs) {}
 

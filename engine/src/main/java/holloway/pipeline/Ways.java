@@ -86,7 +86,7 @@ final class Ways {
     return out.toString();
   }
 
-  private static Request banning(Request request, List<String> bans) {
+  static Request banning(Request request, List<String> bans) {
     Wishes w = request.wishes();
     List<String> all = List.copyOf(new TreeSet<>(concat(w.bans(), bans)));
     return with(

@@ -41,6 +41,9 @@ final class LiveHouseTest {
     assertEquals(plan.runs(), live.plan().runs());
     assertEquals(plan.holes(), live.plan().holes());
     assertEquals(plan.findings(), live.plan().findings());
+    assertEquals(plan.materials(), live.plan().materials());
+    assertEquals(plan.inputs(), live.plan().inputs());
+    assertEquals(plan.totals().money(), live.plan().totals().money());
     assertEquals(List.of(), live.refusals());
   }
 

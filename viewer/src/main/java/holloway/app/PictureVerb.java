@@ -1,16 +1,17 @@
 package holloway.app;
 
+import holloway.cli.HelpOption;
+import holloway.cli.HouseOptions;
+import holloway.cli.SearchOptions;
+import holloway.cli.UnitsOption;
 import holloway.gl.NoDisplay;
 import holloway.gl.Offscreen;
 import holloway.look.Sheet;
 import holloway.look.Theme;
-import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Answers;
+import holloway.pipeline.Pipeline;
 import holloway.pipeline.Progress;
-import holloway.session.Change;
-import holloway.session.Changes;
-import holloway.session.Wanted;
 import holloway.units.LengthParser;
-import holloway.units.UnitSystem;
 import holloway.view.Cable;
 import holloway.view.Pictures;
 import holloway.view.Pin;
@@ -25,6 +26,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -68,14 +70,10 @@ final class PictureVerb implements Callable<Integer> {
   @Option(names = "--thick", paramLabel = "LENGTH", description = "of a slice (usual: 2 ft)")
   String thick = "2 ft";
 
-  @Option(names = "--units", paramLabel = "UNITS", description = "ft-in or metric")
-  Optional<String> units = Optional.empty();
-
-  @Option(
-      names = {"--help", "-h"},
-      usageHelp = true,
-      description = "show this")
-  boolean help;
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
+  @Mixin SearchOptions search;
+  @Mixin HelpOption help;
 
   @CommandLine.Spec CommandLine.Model.CommandSpec spec;
 
@@ -112,17 +110,21 @@ final class PictureVerb implements Callable<Integer> {
     if (pixels[0] > most || pixels[1] > most) {
       throw wrong("--size: the driver draws up to " + most + " pixels a side");
     }
-    LiveHouse live = LiveHouse.open(house, progress);
-    LiveHouse.Judged judged = live.judged();
-    if (!judged.refusals().isEmpty()) {
-      err.print("holloway: the referee refuses the plan that was found, so it is not drawn:\n");
-      judged.refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
+    // What may be wrong with a name is said before anybody waits for a plan, where it can be.
+    checkWords(slab);
+    Optional<Pictures> planned = planned(List.of());
+    if (planned.isEmpty()) {
       return REFUSED;
     }
-    Pictures pictures = new Pictures(live.drawn(judged).in(system(live)));
-    check(pictures, slab);
-    Optional<Pictures> other =
-        of.get(0).equals("without") ? Optional.of(without(live)) : Optional.empty();
+    Pictures pictures = planned.get();
+    check(pictures);
+    Optional<Pictures> other = Optional.empty();
+    if (of.get(0).equals("without")) {
+      other = planned(List.of(of.get(1)));
+      if (other.isEmpty()) {
+        return REFUSED;
+      }
+    }
     progress.now("drawing");
     Theme theme = light ? Theme.LIGHT : Theme.DUSK;
     Pictures.Paper paper = new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure());
@@ -130,16 +132,15 @@ final class PictureVerb implements Callable<Integer> {
     return 0;
   }
 
-  /** The best plan that does without a way of working; the referee has to agree with it too. */
-  private Pictures without(LiveHouse live) {
-    String way = of.get(1);
-    Changes shut = Changes.NONE.then(new Change.Forbid(way, way));
-    LiveHouse other = live.with(Wanted.of(live.request(), shut));
-    LiveHouse.Judged judged = other.judged();
-    if (!judged.refusals().isEmpty()) {
-      throw new IllegalStateException("refused without " + way + ": " + judged.refusals());
+  /** A plan without some ways of working; empty, and told, where the referee is against it. */
+  private Optional<Pictures> planned(List<String> without) {
+    Answers.Pictured seen =
+        new Pipeline(progress).picture(house, search.settings(about, units), without);
+    if (seen.house().isEmpty()) {
+      err.print("holloway: the referee refuses the plan that was found, so it is not drawn:\n");
+      seen.planned().refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
     }
-    return new Pictures(other.drawn(judged).in(system(live)));
+    return seen.house().map(Pictures::new);
   }
 
   private Sheet sheet(Pictures p, Optional<Pictures> other, double slab, Pictures.Paper paper) {
@@ -155,29 +156,35 @@ final class PictureVerb implements Callable<Integer> {
     };
   }
 
-  /** Refuses a name that the house does not have, before anything is drawn. */
-  private void check(Pictures p, double slab) {
+  /** Refuses what no house can have. */
+  private void checkWords(double slab) {
+    String name = of.get(1);
+    if (of.get(0).equals("slice")) {
+      sliced(name, slab);
+    } else if (of.get(0).equals("without") && !Naming.WITHOUT.contains(name)) {
+      throw unknown("way of working", Naming.WITHOUT);
+    }
+  }
+
+  /** Refuses a name that this house does not have, before anything is drawn. */
+  private void check(Pictures p) {
     String name = of.get(1);
     List<String> known =
         switch (of.get(0)) {
           case "level" -> p.model().storeys().stream().map(Storey::name).toList();
           case "run" -> p.model().cables().stream().map(Cable::id).toList();
           case "hole" -> p.model().pins().stream().map(Pin::label).toList();
-          case "without" -> Naming.WITHOUT;
-          default -> {
-            sliced(name, slab);
-            yield List.of(name);
-          }
+          default -> List.of(name);
         };
     boolean id = p.model().findPin(name).isPresent() && of.get(0).equals("hole");
-    if (!id && known.stream().noneMatch(name::equals)) {
-      throw wrong(
-          "--of: no %s '%s'; there are: %s"
-              .formatted(
-                  of.get(0).equals("without") ? "way of working" : of.get(0),
-                  name,
-                  String.join(", ", known)));
+    if (!id && !known.contains(name)) {
+      throw unknown(of.get(0), known);
     }
+  }
+
+  private ParameterException unknown(String kind, List<String> known) {
+    return wrong(
+        "--of: no %s '%s'; there are: %s".formatted(kind, of.get(1), String.join(", ", known)));
   }
 
   private void sliced(String name, double slab) {
@@ -211,17 +218,6 @@ final class PictureVerb implements Callable<Integer> {
       throw wrong("--size: from 320x240 to " + MOST + "x" + MOST + ", not " + size);
     }
     return new int[] {w, h};
-  }
-
-  private UnitSystem system(LiveHouse live) {
-    if (units.isEmpty()) {
-      return live.units();
-    }
-    return switch (units.get()) {
-      case "ft-in" -> UnitSystem.FT_IN;
-      case "metric" -> UnitSystem.METRIC;
-      default -> throw wrong("--units: '" + units.get() + "' is not one of ft-in, metric");
-    };
   }
 
   private ParameterException wrong(String message) {

@@ -1,5 +1,9 @@
 package holloway.app;
 
+import holloway.cli.AimOptions;
+import holloway.cli.HelpOption;
+import holloway.cli.HouseOptions;
+import holloway.cli.UnitsOption;
 import holloway.desk.HouseDesk;
 import holloway.gl.NoDisplay;
 import holloway.gl.Window;
@@ -16,6 +20,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +28,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "view",
     header = "look inside the walls, and change your mind",
-    customSynopsis = "holloway view HOUSE",
+    customSynopsis = "holloway view HOUSE [OPTIONS]",
     footer = {"", "H in the window shows the keys."})
 final class ViewVerb implements Callable<Integer> {
   @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
@@ -35,11 +40,10 @@ final class ViewVerb implements Callable<Integer> {
   @Option(names = "--shots", hidden = true, description = "keep a picture of every state there")
   Optional<Path> shots = Optional.empty();
 
-  @Option(
-      names = {"--help", "-h"},
-      usageHelp = true,
-      description = "show this")
-  boolean help;
+  @Mixin HouseOptions about;
+  @Mixin UnitsOption units;
+  @Mixin AimOptions aim;
+  @Mixin HelpOption help;
 
   private final PrintStream out;
   private final PrintStream err;
@@ -61,7 +65,7 @@ final class ViewVerb implements Callable<Integer> {
       err.print("holloway: " + e.getMessage() + "\n");
       return PictureVerb.NO_DISPLAY;
     }
-    LiveHouse live = LiveHouse.open(house, progress);
+    LiveHouse live = LiveHouse.open(house, aim.settings(about, units), progress);
     ExecutorService beside = Executors.newSingleThreadExecutor(ViewVerb::daemon);
     try {
       HouseDesk desk =

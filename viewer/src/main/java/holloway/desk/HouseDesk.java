@@ -11,13 +11,9 @@ import holloway.look.Rgb;
 import holloway.look.Session;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
-import holloway.pipeline.Progress;
 import holloway.session.Choice;
-import holloway.session.WishesFile;
 import holloway.session.Work;
 import holloway.view.Orbit;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,18 +24,14 @@ import java.util.function.LongSupplier;
 
 /** The viewer of one house file: keys, pointer, panels, plans made anew, files looked after. */
 public final class HouseDesk implements Session {
-  private static final long LOOK_EVERY = 300_000_000L;
-
-  private final Path file;
   private final Table table;
   private final Acts acts;
   private final Board board;
-  private final Watch watch;
+  private final HouseFiles files;
   private final LongSupplier clock;
   private final Consumer<String> told;
   private final Consumer<byte[]> shots;
   private String lastTold = "";
-  private long looked;
   private int width = 1280;
   private int height = 800;
   private float scale = 1;
@@ -61,11 +53,10 @@ public final class HouseDesk implements Session {
       Executor executor, LongSupplier clock, Consumer<String> told, Consumer<byte[]> shots) {}
 
   public HouseDesk(Path file, LiveHouse house, LiveHouse.Judged judged, Around around) {
-    this.file = file;
     this.table = new Table(new Work(house, judged, around.executor()));
-    this.acts = new Acts(table, this::save);
+    this.files = new HouseFiles(file, table);
+    this.acts = new Acts(table, files::save);
     this.board = new Board(table, acts);
-    this.watch = new Watch(file);
     this.clock = around.clock();
     this.told = around.told();
     this.shots = around.shots();
@@ -140,50 +131,7 @@ public final class HouseDesk implements Session {
       wasPlanning = table.work.isPlanning();
       table.version++;
     }
-    long now = clock.getAsLong();
-    if (now - looked > LOOK_EVERY) {
-      looked = now;
-      if (watch.isNew()) {
-        reopen();
-      }
-    }
-  }
-
-  private void reopen() {
-    boolean saved = isSaved();
-    table.work.reopen(() -> LiveHouse.open(file, Progress.SILENT), saved);
-    table.say("the file was changed: read again");
-  }
-
-  /** Whether what was changed stands in the wishes file already. */
-  private boolean isSaved() {
-    try {
-      Path to = WishesFile.beside(file);
-      return Files.exists(to) && Files.readString(to).equals(lastSaved);
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  private String lastSaved = "";
-
-  private void save() {
-    Path to = WishesFile.beside(file);
-    try {
-      String existing = Files.exists(to) ? Files.readString(to) : "";
-      String text = WishesFile.text(existing, table.work.asInFiles(), table.work.wanted());
-      if (text.equals(existing)) {
-        table.say("nothing to save");
-        return;
-      }
-      WishesFile.write(to, text);
-      lastSaved = text;
-      // Our own writing is no reason to read the house again.
-      watch.isNew();
-      table.say("saved in " + to.getFileName());
-    } catch (IOException | IllegalArgumentException e) {
-      table.say("not saved: " + e.getMessage());
-    }
+    files.look(clock.getAsLong());
   }
 
   @Override
