@@ -79,19 +79,37 @@ async function remembered(tab) {
   return { before, set, after: await read() };
 }
 
-/** Ticks of a house of the same names: one measured again by 100 mm, and one that is another house. */
+/**
+ * Ticks of a house of the same names: another one by its sizes, one measured again by 100 mm, the same, its
+ * mirror image, and a twin made from another file, before and after its ticks are taken over.
+ */
 async function others(browser) {
   const html = readFileSync(page, 'utf8');
-  const ticked = async (name, more) => {
+  const more = (list, mm) => [new RegExp(list + ' = \\[(-?\\d+)'), (m, n) => list + ' = [' + (Number(n) + mm)];
+  const ticked = async (name, [what, by], take) => {
     const file = join(out, name);
-    writeFileSync(file, html.replace(/SIZES = \[(\d+)/, (m, mm) => 'SIZES = [' + (Number(mm) + more)));
+    writeFileSync(file, html.replace(what, by));
     const tab = await browser.newPage();
     await tab.goto(pathToFileURL(file).href, { waitUntil: 'load' });
-    const seen = await tab.evaluate(() => document.querySelectorAll('input[data-id]:checked').length);
+    const asked = () => tab.evaluate(() => !document.getElementById('twin').hidden);
+    const seen = () => tab.evaluate(() => document.querySelectorAll('input[data-id]:checked').length);
+    const found = { ticks: await seen(), asked: await asked() };
+    if (take) {
+      await tab.click('#take-over');
+      found.taken = await seen();
+      await tab.reload({ waitUntil: 'load' });
+      Object.assign(found, { after: await seen(), again: await asked() });
+    }
     await tab.close();
-    return seen;
+    return found;
   };
-  return [await ticked('other.html', 900), await ticked('again.html', 100), await ticked('same.html', 0)];
+  return {
+    other: await ticked('other.html', more('SIZES', 900)),
+    again: await ticked('again.html', more('SIZES', 100)),
+    same: await ticked('same.html', more('SIZES', 0)),
+    mirrored: await ticked('mirrored.html', more('PLACES', 2500)),
+    twin: await ticked('twin.html', [/data-file="/, 'data-file="twin-'], true),
+  };
 }
 
 /** What "save holes made" writes, with every box of the order of work ticked up to the first pull and past it. */

@@ -13,30 +13,65 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
 
-/** The least that a hole costs for n cables, beyond one of its works: a larger bit, two bores. */
+/**
+ * The least that a hole costs for n cables, beyond one of its works: a larger bit, two bores; and
+ * how many fit at all. Speaks of a class of cables: all but those of the thinnest jackets.
+ */
 final class HolePrice {
   private final Proof proof;
   private final int most;
 
-  /** Jackets of all runs, the slimmest first. */
+  /** Jackets of all runs of the class, the slimmest first. */
   private final List<Length> jackets = new ArrayList<>();
 
-  /** The slimmest head of all runs. */
+  /** The slimmest head of them. */
   private final Length head;
+
+  /** By group. */
+  private final boolean[] counts;
 
   private final Map<List<Object>, long[]> known = new HashMap<>();
 
-  HolePrice(Proof proof) {
+  /**
+   * @param without how many of the thinnest jackets are left out, with all runs that have them
+   */
+  HolePrice(Proof proof, int without) {
     this.proof = proof;
-    most = proof.commodities.stream().mapToInt(Commodity::runs).sum();
+    List<Length> thinnest =
+        proof.commodities.stream().map(c -> c.cable().outside()).distinct().sorted().toList();
+    if (without < 0 || without >= thinnest.size()) {
+      throw new Unproven("no cables are left without the %d thinnest".formatted(without));
+    }
+    counts = new boolean[proof.commodities.size()];
     Length slimmest = null;
-    for (Commodity c : proof.commodities) {
-      jackets.addAll(Collections.nCopies(c.runs(), c.cable().outside()));
-      Length own = c.cable().pullHead();
-      slimmest = slimmest == null || own.compareTo(slimmest) < 0 ? own : slimmest;
+    for (int g = 0; g < counts.length; g++) {
+      Commodity c = proof.commodities.get(g);
+      counts[g] = c.cable().outside().compareTo(thinnest.get(without)) >= 0;
+      if (counts[g]) {
+        jackets.addAll(Collections.nCopies(c.runs(), c.cable().outside()));
+        Length own = c.cable().pullHead();
+        slimmest = slimmest == null || own.compareTo(slimmest) < 0 ? own : slimmest;
+      }
     }
     Collections.sort(jackets);
     head = slimmest;
+    most = jackets.size();
+  }
+
+  /** Whether the cables of a group belong to the class. */
+  boolean counts(int group) {
+    return counts[group];
+  }
+
+  /** Whether no cables of the class that fit have shares of more than the rent. */
+  boolean fitWithin(int hole, long rent, long[] byGroup) {
+    long[] each = perCable(byGroup);
+    int fit = extra(proof.graph.holes().get(hole)).length;
+    long sum = 0;
+    for (int n = 0; n < each.length && n < fit; n++) {
+      sum = Math.addExact(sum, each[n]);
+    }
+    return sum <= rent;
   }
 
   /**
@@ -61,7 +96,10 @@ final class HolePrice {
     long[] out = new long[most];
     int at = 0;
     for (int g = 0; g < byGroup.length; g++) {
-      int runs = proof.commodities.get(g).runs();
+      int runs = counts[g] ? proof.commodities.get(g).runs() : 0;
+      if (runs == 0) {
+        continue;
+      }
       long each = Math.floorDiv(Math.addExact(byGroup[g], (long) runs - 1), runs);
       Arrays.fill(out, at, at + runs, -each);
       at += runs;

@@ -15,22 +15,36 @@ import java.util.TreeSet;
  * counts as paid. One work of each method of a hole may also tell what the hole costs with n
  * cables; then no n cables may have shares of more than that and the rent of the hole: a plan makes
  * the hole one way or not at all, so it is over its price by the rent at most, which is paid back.
+ * Besides, each class of thicker cables may have shares of a hole's room: of those that fit they
+ * come to no more than the rent of the class.
  */
 final class Shared {
   /** What may be shared out once: a work, or with directions a work at one arc. */
   private record Row(int work, int at) {}
 
   private final Proof proof;
-  private final HolePrice holePrice;
+
+  /** By class of cables: how many of the thinnest jackets are left out. */
+  private final Map<Integer, HolePrice> holePrices = new TreeMap<>();
 
   Shared(Proof proof) {
     this.proof = proof;
-    holePrice = new HolePrice(proof);
+  }
+
+  private HolePrice holePrice(int without) {
+    return holePrices.computeIfAbsent(without, w -> new HolePrice(proof, w));
   }
 
   void require(List<Certificate.Share> shares, Set<Integer> paid, Tariff tariff) {
     Map<Row, long[]> rows = new HashMap<>();
+    Map<Integer, Long> lends = new TreeMap<>();
     for (Certificate.Share s : shares) {
+      if (s.place().equals(Certificate.Share.LIFT)) {
+        requireLift(s);
+        lends.merge(s.work(), s.units(), Math::addExact);
+        rows.computeIfAbsent(new Row(s.work(), -1), r -> new long[proof.commodities.size()]);
+        continue;
+      }
       if (s.place().equals(Certificate.Share.RENT) || s.place().equals(Certificate.Share.ROOM)) {
         continue;
       }
@@ -44,7 +58,9 @@ final class Shared {
     rows.forEach(
         (row, byGroup) -> {
           long price = paid.contains(row.work()) ? 0 : proof.scale.works[row.work()];
-          if (sum(byGroup) > price) {
+          if (lends.containsKey(row.work())) {
+            requireLender(row.work(), price, sum(byGroup), lends.get(row.work()));
+          } else if (sum(byGroup) > price) {
             requireTeller(row.work(), price, byGroup, tariff);
             int hole = proof.meetings.hole[row.work()];
             tellers.computeIfAbsent(hole, h -> new TreeSet<>()).add(row.work());
@@ -60,10 +76,46 @@ final class Shared {
     int hole = proof.meetings.hole[work];
     if (proof.directed
         || hole < 0
-        || !holePrice.covers(hole, Math.addExact(price, tariff.rent(hole)), byGroup)) {
+        || !holePrice(0)
+            .covers(
+                hole,
+                Math.addExact(tariff.lent(work), Math.addExact(price, tariff.rent(hole, 0))),
+                byGroup)) {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
               .formatted(sum(byGroup), proof.graph.works().get(work).name(), price));
+    }
+  }
+
+  /**
+   * A plan that makes the hole with its own work opens the lender too, once for all holes that it
+   * lends to, and pays for it besides; so no method may have the own work without the lender.
+   */
+  private void requireLift(Certificate.Share s) {
+    boolean known =
+        s.units() >= 0
+            && s.at() >= 0
+            && s.at() < proof.meetings.hole.length
+            && s.work() >= 0
+            && s.work() < proof.meetings.hole.length;
+    int hole = known ? proof.meetings.hole[s.at()] : -1;
+    boolean always =
+        hole >= 0
+            && s.at() != s.work()
+            && proof.graph.holes().get(hole).methods().stream()
+                .map(RouteGraph.Method::works)
+                .filter(works -> Arrays.stream(works).anyMatch(w -> w == s.at()))
+                .allMatch(works -> Arrays.stream(works).anyMatch(w -> w == s.work()));
+    if (proof.directed || !always) {
+      throw new Unproven("work %d lends nothing to work %d".formatted(s.work(), s.at()));
+    }
+  }
+
+  private void requireLender(int work, long price, long shared, long lent) {
+    if (Math.addExact(shared, lent) > price) {
+      throw new Unproven(
+          "it shares out and lends %d units of %s, which costs %d"
+              .formatted(shared + lent, proof.graph.works().get(work).name(), price));
     }
   }
 
@@ -72,13 +124,30 @@ final class Shared {
    * or by a teller, and the rent is paid back once.
    */
   private void requireRoom(RouteGraph.Hole h, Tariff tariff, boolean told) {
-    long[] byGroup = tariff.room(h.id());
-    if (byGroup != null && (told || !holePrice.covers(h.id(), tariff.rent(h.id()), byGroup))) {
-      throw new Unproven(
-          told
-              ? "it shares out the room of %s, of which a work tells already".formatted(h.site())
-              : "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
+    tariff
+        .room(h.id())
+        .forEach(
+            (without, byGroup) -> {
+              if (without == 0 && told) {
+                throw new Unproven(
+                    "it shares out the room of %s, of which a work tells already"
+                        .formatted(h.site()));
+              }
+              if (!within(h.id(), without, tariff.rent(h.id(), without), byGroup)) {
+                throw new Unproven(
+                    "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
+              }
+            });
+  }
+
+  private boolean within(int hole, int without, long rent, long[] byGroup) {
+    HolePrice price = holePrice(without);
+    for (int g = 0; g < byGroup.length; g++) {
+      if (byGroup[g] > 0 && !price.counts(g)) {
+        return false;
+      }
     }
+    return without == 0 ? price.covers(hole, rent, byGroup) : price.fitWithin(hole, rent, byGroup);
   }
 
   /** Two tellers in one method would count the larger bit twice. */

@@ -2,9 +2,11 @@ package holloway.certify;
 
 import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** The shares of one part, as they are looked up on the way: by place, then work, then group. */
 final class Tariff {
@@ -12,10 +14,15 @@ final class Tariff {
   private final Map<String, Map<Integer, long[]>[]> places = new HashMap<>();
 
   private final int groups;
-  private final long[] rent;
 
-  /** By hole what each group pays for its room; null where nobody does. */
-  private final long[][] room;
+  /** By class of cables, then by hole. */
+  private final Map<Integer, long[]> rent = new TreeMap<>();
+
+  /** By own work of a hole, what others lend to it. */
+  private final Map<Integer, Long> lent = new TreeMap<>();
+
+  /** By hole, then by class of cables, what each group pays for its room. */
+  private final List<Map<Integer, long[]>> room = new ArrayList<>();
 
   Tariff(RouteGraph graph, int groups, boolean directed, List<Certificate.Share> shares) {
     this.groups = groups;
@@ -26,10 +33,11 @@ final class Tariff {
       places.put("arc", slots(2 * graph.edges().size()));
       places.put("into", slots(2 * graph.edges().size()));
     }
-    rent = new long[graph.holes().size()];
-    room = new long[graph.holes().size()][];
+    graph.holes().forEach(h -> room.add(new TreeMap<>()));
     for (Certificate.Share s : shares) {
-      if (s.place().equals(Certificate.Share.RENT)) {
+      if (s.place().equals(Certificate.Share.LIFT)) {
+        lent.merge(s.at(), s.units(), Math::addExact);
+      } else if (s.place().equals(Certificate.Share.RENT)) {
         addRent(s, directed);
       } else if (s.place().equals(Certificate.Share.ROOM)) {
         addRoom(s, directed);
@@ -40,40 +48,58 @@ final class Tariff {
   }
 
   private void addRent(Certificate.Share s, boolean directed) {
-    if (directed || s.at() < 0 || s.at() >= rent.length || s.units() < 0) {
+    boolean known = s.at() >= 0 && s.at() < room.size() && s.work() >= 0;
+    if (directed || !known || s.units() < 0) {
       throw new Unproven("a rent of %d at hole %d is none".formatted(s.units(), s.at()));
     }
-    rent[s.at()] = Math.addExact(rent[s.at()], s.units());
+    long[] byHole = rent.computeIfAbsent(s.work(), c -> new long[room.size()]);
+    byHole[s.at()] = Math.addExact(byHole[s.at()], s.units());
   }
 
   private void addRoom(Certificate.Share s, boolean directed) {
-    boolean known = s.at() >= 0 && s.at() < room.length && s.group() >= 0 && s.group() < groups;
-    if (directed || !known || s.units() < 0) {
+    boolean known = s.at() >= 0 && s.at() < room.size() && s.group() >= 0 && s.group() < groups;
+    if (directed || !known || s.work() < 0 || s.units() < 0) {
       throw new Unproven(
           "it gives group %d %d units of the room in hole %d, and there is no such thing"
               .formatted(s.group(), s.units(), s.at()));
     }
-    if (room[s.at()] == null) {
-      room[s.at()] = new long[groups];
+    long[] byGroup = room.get(s.at()).computeIfAbsent(s.work(), c -> new long[groups]);
+    byGroup[s.group()] = Math.addExact(byGroup[s.group()], s.units());
+  }
+
+  /** By class of cables what each group pays for the room of a hole. */
+  Map<Integer, long[]> room(int hole) {
+    return room.get(hole);
+  }
+
+  /** What is lent to the own work of a hole. */
+  long lent(int work) {
+    return lent.getOrDefault(work, 0L);
+  }
+
+  /** What a group pays for the room of a hole, whichever classes it belongs to. */
+  long room(int hole, int group) {
+    long sum = 0;
+    for (long[] byGroup : room.get(hole).values()) {
+      sum = Math.addExact(sum, byGroup[group]);
     }
-    room[s.at()][s.group()] = Math.addExact(room[s.at()][s.group()], s.units());
+    return sum;
   }
 
-  /** What each group pays for the room of a hole, or null. */
-  long[] room(int hole) {
-    return room[hole];
-  }
-
-  /** What the shares of one work of each method of a hole may be over its price. */
-  long rent(int hole) {
-    return rent[hole];
+  /**
+   * What the shares of one work of each method of a hole, or of its room, may be over its price.
+   */
+  long rent(int hole, int without) {
+    return rent.containsKey(without) ? rent.get(without)[hole] : 0;
   }
 
   /** All of them, which the shares have to prove besides. */
   long rents() {
     long sum = 0;
-    for (long r : rent) {
-      sum = Math.addExact(sum, r);
+    for (long[] byHole : rent.values()) {
+      for (long r : byHole) {
+        sum = Math.addExact(sum, r);
+      }
     }
     return sum;
   }

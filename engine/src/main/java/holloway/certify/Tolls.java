@@ -83,8 +83,7 @@ final class Tolls {
         long both = of(method, "hole", h, false, Set.of());
         least = Math.min(least, Math.addExact(both, of(method, "arc", arc, true, onArc)));
       }
-      long[] room = tariff.room(h);
-      sum = Math.addExact(sum, room == null ? least : Math.addExact(least, room[group]));
+      sum = Math.addExact(sum, Math.addExact(least, tariff.room(h, group)));
       // The share of an arc is one for all holes on it, so it is counted at the first.
       graph.holes().get(h).methods().forEach(m -> add(onArc, m.works()));
     }

@@ -9,6 +9,7 @@ import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A leg in an attic lies where a person under these slopes can lay it, and not over a room whose
@@ -27,7 +28,7 @@ final class AtticRule implements Rule {
       if (attic.isPresent()) {
         judgeVaults(at, attic.get(), evidence, charge);
         if (attic.get().roof().knees().isEmpty()) {
-          judgeReach(at, attic.get(), charge);
+          judgeReach(at, attic.get(), evidence, charge);
         }
       }
     }
@@ -57,12 +58,12 @@ final class AtticRule implements Rule {
     }
   }
 
-  private static void judgeReach(Walk.At at, Attic attic, Charge charge) {
+  private static void judgeReach(Walk.At at, Attic attic, Evidence evidence, Charge charge) {
     Slopes slopes = new Slopes(attic);
     for (Span span : at.spans()) {
       for (Mm p : List.of(span.a(), span.b())) {
         double beyond = slopes.beyondArm(p);
-        if (beyond > SLACK_MM) {
+        if (beyond > SLACK_MM && ways(attic, evidence).noneMatch(w -> w.reaches(p))) {
           charge.step(
               at,
               "is laid at %s, %.0f mm further than an arm reaches under this roof",
@@ -72,6 +73,16 @@ final class AtticRule implements Rule {
         }
       }
     }
+  }
+
+  /** What other roofs that run onto this one leave of height over its joists. */
+  private static Stream<AtticWay> ways(Attic attic, Evidence evidence) {
+    return evidence.house().framed().attics().stream()
+        .flatMap(
+            a ->
+                a.roof().joins().stream()
+                    .filter(j -> j.to().equals(attic.roof().name()))
+                    .map(j -> new AtticWay(a, attic, j)));
   }
 
   private static void judgeHole(Plan.PlannedHole hole, Evidence evidence, Charge charge) {

@@ -103,15 +103,22 @@ final class BorePrice {
     return hole.stand().startsWith("chase/") ? "chase" : "cut-out";
   }
 
-  /** Distance along a hollow's length from a place in it to the end of a crossing there. */
+  /**
+   * Distance along a hollow's length from a place in it to the end of a crossing there; straight
+   * where a void hangs, in which an arm goes any way.
+   */
   private double along(String hollow, Mm from, Site site) {
     Optional<Hollow> h = evidence.house().findHollow(hollow);
     Mm end = Mm.of(site.hollowA().equals(hollow) ? site.a() : site.b());
     if (h.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
+    if (h.get().kind() == HollowKind.SOFFIT) {
+      return from.to(end);
+    }
     Solid clear = new Solid(h.get().frame(), h.get().clear());
-    boolean lying = h.get().kind() == HollowKind.JOIST_BAY || h.get().kind() == HollowKind.SOFFIT;
+    boolean lying =
+        h.get().kind() == HollowKind.JOIST_BAY || h.get().kind() == HollowKind.BATTEN_VOID;
     int axis = lying ? 0 : 2;
     return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);
   }

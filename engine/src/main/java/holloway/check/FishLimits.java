@@ -8,7 +8,10 @@ import java.util.OptionalDouble;
  * experience. Conduit: 30 m and two quarter turns between pull points (trade-facts A6-12, A6-11).
  */
 final class FishLimits {
-  static final int CONDUIT_BENDS = 2;
+  /** Between two places where a hand has the cable. */
+  static final int CONDUIT_DEGREES = 180;
+
+  static final double CONDUIT_M = 30;
 
   /** How far an arm with a tool goes in through an opening; from experience. */
   static final double ARM_MM = 450;
@@ -19,11 +22,11 @@ final class FishLimits {
   static OptionalDouble metres(Hollow hollow) {
     return switch (hollow.kind()) {
       case CHASE -> shut(hollow, 12);
-      case CONDUIT -> OptionalDouble.of(30);
+      case CONDUIT -> OptionalDouble.of(CONDUIT_M);
       case FURRED_BAY -> OptionalDouble.of(2.5);
       case DAB_VOID -> OptionalDouble.of(1);
       case OLD_CABLE -> OptionalDouble.of(15);
-      case JOIST_BAY, SOFFIT -> flat(hollow);
+      case JOIST_BAY, SOFFIT, BATTEN_VOID -> flat(hollow);
       case STUD_BAY, RETURN_AIR -> upright(hollow);
       default -> OptionalDouble.empty();
     };

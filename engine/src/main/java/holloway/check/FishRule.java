@@ -108,8 +108,8 @@ final class FishRule implements Rule {
             leg,
             "nobody can fish a %s filled with %s",
             hollow.get().kind().word(),
-            hollow.get().fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
-      } else if (sum > limit.getAsDouble() + 0.001) {
+            hollow.get().fill().word());
+      } else if (sum > goes(hollow.get(), evidence) * limit.getAsDouble() + 0.001) {
         charge.step(
             leg, "fishes %.3f m in %s, %.1f m can be", sum, leg.hollow(), limit.getAsDouble());
       }
@@ -122,8 +122,7 @@ final class FishRule implements Rule {
    */
   private void judgeStraight(Walk.At leg, Hollow hollow, Evidence evidence, Charge charge) {
     if (hollow.kind() == HollowKind.CONDUIT || hollow.kind() == HollowKind.OLD_CABLE) {
-      judgeConduit(leg, hollow, evidence, charge);
-      return;
+      return; // where it turns is judged by TubeRule
     }
     Solid clear = new Solid(hollow.frame(), hollow.clear());
     int axis = longAxis(hollow, clear);
@@ -157,7 +156,7 @@ final class FishRule implements Rule {
   private static int longAxis(Hollow hollow, Solid clear) {
     return switch (hollow.kind()) {
       case STUD_BAY, CHASE, FURRED_BAY, DAB_VOID -> 2;
-      case JOIST_BAY -> 0;
+      case JOIST_BAY, BATTEN_VOID -> 0;
       default ->
           clear.extent(0) >= clear.extent(1) && clear.extent(0) >= clear.extent(2)
               ? 0
@@ -165,11 +164,10 @@ final class FishRule implements Rule {
     };
   }
 
-  private void judgeConduit(Walk.At leg, Hollow hollow, Evidence evidence, Charge charge) {
-    int bends = evidence.conduit(hollow).map(c -> c.bends()).orElse(0);
-    if (bends > FishLimits.CONDUIT_BENDS) {
-      charge.step(leg, "turns %d times in a conduit, %d can be", bends, FishLimits.CONDUIT_BENDS);
-    }
+  /** Through a tube with pull boxes cable is drawn in as many goes as it has parts. */
+  private static int goes(Hollow hollow, Evidence evidence) {
+    boolean tube = hollow.kind() == HollowKind.CONDUIT;
+    return tube ? evidence.conduit(hollow).map(c -> c.way().parts().size()).orElse(1) : 1;
   }
 
   /** {@code next} is the step beyond the fish's end, {@code end} the run's end on that side. */

@@ -1,11 +1,9 @@
 package holloway.check;
 
 import holloway.framing.Attic;
+import holloway.framing.Member;
+import holloway.framing.MemberKind;
 import holloway.hollow.Site;
-import holloway.house.Along;
-import holloway.house.Roof;
-import holloway.house.Side;
-import java.util.List;
 import java.util.Optional;
 
 /** A cable passes from one attic into another only through an opening that was stated there. */
@@ -22,7 +20,11 @@ final class JoinRule implements Rule {
       Optional<Attic> a = attic(site.get().hollowA(), evidence);
       Optional<Attic> b = attic(site.get().hollowB(), evidence);
       boolean two = a.isPresent() && b.isPresent();
-      if (two && !stated(a.get(), b.get(), site.get()) && !stated(b.get(), a.get(), site.get())) {
+      Optional<AtticWay> way =
+          two
+              ? stated(a.get(), b.get(), site.get()).or(() -> stated(b.get(), a.get(), site.get()))
+              : Optional.empty();
+      if (two && way.isEmpty()) {
         charge.step(
             at,
             "goes from the attic %s into %s, where no opening is stated",
@@ -30,18 +32,28 @@ final class JoinRule implements Rule {
             b.get().id());
       } else if (two) {
         Mm middle = Mm.of(site.get().middle());
-        heights(middle, a.get(), at, charge);
-        heights(middle, b.get(), at, charge);
+        joists(middle, a.get(), at, charge);
+        joists(middle, b.get(), at, charge);
+        slope(middle, way.get().from(), at, charge);
+        if (way.get().isValley()) {
+          valley(way.get(), site.get(), at, evidence, charge);
+        } else {
+          slope(middle, way.get().to(), at, charge);
+        }
       }
     }
   }
 
-  /** What passes into an attic does so over its ceiling joists and below its slope. */
-  private static void heights(Mm middle, Attic attic, Walk.At at, Charge charge) {
+  /** What passes into an attic does so over its ceiling joists. */
+  private static void joists(Mm middle, Attic attic, Walk.At at, Charge charge) {
     double low = mm(attic.chordTopZ()) - middle.z();
     if (low > SLACK_MM) {
       charge.step(at, "passes %.0f mm below the ceiling joists of %s", low, attic.id());
     }
+  }
+
+  /** And below its slope; in a valley the lower roof's sheathing is out of the way. */
+  private static void slope(Mm middle, Attic attic, Walk.At at, Charge charge) {
     double high = middle.z() - new Slopes(attic).underside(middle);
     if (high > SLACK_MM) {
       charge.step(at, "passes %.0f mm above the slope of %s", high, attic.id());
@@ -54,41 +66,40 @@ final class JoinRule implements Rule {
         .findFirst();
   }
 
-  private static boolean stated(Attic from, Attic to, Site site) {
-    List<Roof.Join> joins = from.roof().joins();
-    return joins.stream()
-        .anyMatch(j -> !j.shut() && j.to().equals(to.roof().name()) && within(from, to, j, site));
-  }
-
-  /** The crossing's middle lies in the stretch of the common wall that the opening takes. */
-  private static boolean within(Attic a, Attic b, Roof.Join join, Site site) {
-    double[] x = common(mm(a.outline().xRange().lo()), mm(a.outline().xRange().hi()), b, true);
-    double[] y = common(mm(a.outline().yRange().lo()), mm(a.outline().yRange().hi()), b, false);
-    boolean northSouth = y[1] - y[0] > x[1] - x[0];
-    double[] wall = northSouth ? y : x;
-    double wide = join.wide().toMm();
-    double near = (wall[0] + wall[1] - wide) / 2;
-    if (join.from().isPresent()) {
-      Along from = join.from().get();
-      boolean low = from.from() == Side.SOUTH || from.from() == Side.WEST;
-      double taped = from.distance().value().toMm();
-      near = low ? wall[0] + taped : wall[1] - taped - wide;
+  /**
+   * One roof runs onto the other only where it lies higher, and between the rafters of the lower
+   * one.
+   */
+  private static void valley(
+      AtticWay way, Site site, Walk.At at, Evidence evidence, Charge charge) {
+    Mm end = Mm.of(site.hollowA().equals("attic/" + way.to().id()) ? site.a() : site.b());
+    double under = new Slopes(way.to()).underside(end) - new Slopes(way.from()).underside(end);
+    if (under > SLACK_MM) {
+      charge.step(
+          at,
+          "is stated to pass a valley, but %s lies %.0f mm above %s there",
+          way.to().id(),
+          under,
+          way.from().id());
     }
-    Mm middle = Mm.of(site.middle());
-    double along = northSouth ? middle.y() : middle.x();
-    double across = northSouth ? middle.x() : middle.y();
-    double[] thick = northSouth ? x : y;
-    double sill = Math.max(mm(a.chordTopZ()), mm(b.chordTopZ()));
-    return middle.z() <= sill + join.high().toMm() + SLACK_MM
-        && along >= near - SLACK_MM
-        && along <= near + wide + SLACK_MM
-        && across >= thick[0] - SLACK_MM
-        && across <= thick[1] + SLACK_MM;
+    for (Member m : evidence.house().framed().members()) {
+      boolean rafter = m.kind() == MemberKind.RAFTER || m.kind() == MemberKind.TOP_CHORD;
+      if (rafter && m.owner().startsWith(way.to().roof().name())) {
+        Mm foot = Mm.of(m.frame().origin());
+        double off = way.northSouth() ? end.y() - foot.y() : end.x() - foot.x();
+        if (Math.abs(off) < m.box().y().length() / 2e6 - SLACK_MM) {
+          charge.step(at, "passes through the rafter %s", m.id());
+        }
+      }
+    }
   }
 
-  private static double[] common(double lo, double hi, Attic b, boolean x) {
-    var range = x ? b.outline().xRange() : b.outline().yRange();
-    return new double[] {Math.max(lo, mm(range.lo())), Math.min(hi, mm(range.hi()))};
+  private static Optional<AtticWay> stated(Attic from, Attic to, Site site) {
+    return from.roof().joins().stream()
+        .filter(j -> !j.shut() && j.to().equals(to.roof().name()))
+        .map(j -> new AtticWay(from, to, j))
+        .filter(w -> w.holds(Mm.of(site.middle()), SLACK_MM))
+        .findFirst();
   }
 
   private static double mm(long nm) {

@@ -3,6 +3,7 @@ package holloway.check;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Stand;
+import holloway.house.TubeWay;
 import holloway.request.Effort;
 import holloway.survey.PlacedRoom;
 
@@ -80,7 +81,10 @@ final class LegPrice {
     double minutes = first ? effort.get("fish.set-up") : 0;
     minutes += handedOver ? effort.get("fish.hand-over") : 0;
     if (hollow.kind() == HollowKind.CONDUIT) {
-      minutes += evidence.conduit(hollow).map(c -> c.bends()).orElse(0) * effort.get("fish.turn");
+      TubeWay way = evidence.conduit(hollow).orElseThrow().way();
+      int quarters = (int) Math.ceil(way.parts().stream().mapToInt(p -> p.degrees()).sum() / 90.0);
+      minutes += quarters * effort.get("fish.turn");
+      minutes += (way.parts().size() - 1) * effort.get("fish.hand-over");
     }
     return leg.pathMm() / 1000 * perMetre(hollow) + minutes * crew();
   }

@@ -27,6 +27,7 @@ public final class Referee {
           new BoxRule(),
           new AirRule(),
           new OverWallRule(),
+          new StrapRule(),
           new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),

@@ -23,6 +23,8 @@ final class Marks {
           Map.entry(Thing.Kind.SOCKET, "s"),
           Map.entry(Thing.Kind.SWITCH, "sw"),
           Map.entry(Thing.Kind.LIGHT, "li"),
+          Map.entry(Thing.Kind.FLUORESCENT_LIGHT, "fl"),
+          Map.entry(Thing.Kind.MOTOR, "mo"),
           Map.entry(Thing.Kind.TAP, "ta"),
           Map.entry(Thing.Kind.TOILET, "to"),
           Map.entry(Thing.Kind.RADIATOR, "ra"),

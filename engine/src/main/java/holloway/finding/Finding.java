@@ -5,7 +5,7 @@ package holloway.finding;
  *
  * @param rule the rule's id in plain words with dashes, for example {@code garage-separation}
  * @param severity how binding the rule is
- * @param source the clause where the figure or duty is from, or "common practice, no published
+ * @param from the clause where the figure or duty is from, or "common practice, no published
  *     source"
  * @param text what was found and what to do
  * @param broken the plan itself goes against the rule; false for a duty that carrying out the plan
@@ -18,7 +18,7 @@ public record Finding(
     String rule,
     Severity severity,
     Place place,
-    String source,
+    Source from,
     String text,
     boolean broken,
     String measured,
@@ -26,8 +26,14 @@ public record Finding(
     String remedy) {
   /** A finding without a number. */
   public Finding(
+      String rule, Severity severity, Place place, Source from, String text, boolean broken) {
+    this(rule, severity, place, from, text, broken, "", "", "");
+  }
+
+  /** Of a source that is nobody's law. */
+  public Finding(
       String rule, Severity severity, Place place, String source, String text, boolean broken) {
-    this(rule, severity, place, source, text, broken, "", "", "");
+    this(rule, severity, place, Source.anywhere(source), text, broken);
   }
 
   /** A duty or advice: nothing is broken. */
@@ -37,7 +43,11 @@ public record Finding(
 
   /** The same with the value that was measured, its limit and what to do as fields of their own. */
   public Finding with(String theMeasured, String theLimit, String whatToDo) {
-    return new Finding(
-        rule, severity, place, source, text, broken, theMeasured, theLimit, whatToDo);
+    return new Finding(rule, severity, place, from, text, broken, theMeasured, theLimit, whatToDo);
+  }
+
+  /** Its source in words. */
+  public String source() {
+    return from.words();
   }
 }

@@ -11,9 +11,9 @@ public final class Ceilings {
   private Ceilings() {}
 
   /**
-   * Nanometres from what is seen up to the joists: its layers or, unless they are stated, its usual
-   * lining; a boarded garage with a room anywhere above it has the thicker board (trade-facts
-   * C3-9).
+   * Nanometres from what is seen up to the joists: straps, if it hangs on any, and its layers or,
+   * unless they are stated, its usual lining; a boarded garage with a room anywhere above it has
+   * the thicker board (trade-facts C3-9).
    */
   public static long lining(Placed placed, PlacedRoom room) {
     return Makeup.ceilingLining(room.room(), room.room().garage() && roomsAbove(placed, room));

@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Polygon2;
 import holloway.house.FloorSpec;
 import holloway.house.Lining;
@@ -35,7 +36,8 @@ final class FinishFramer {
       ceiling(placed, r, members);
       slab(placed, r, members);
     }
-    decks(placed, members);
+    StrapVoid.of(placed, decks).forEach(v -> members.addAll(v.members()));
+    decks(placed, decks, members);
   }
 
   private static void skin(
@@ -124,9 +126,9 @@ final class FinishFramer {
     }
   }
 
-  /** Its layers from what is seen up to the joists. */
+  /** Its layers from what is seen up to the joists or straps. */
   private static void ceiling(Placed placed, PlacedRoom r, List<Member> members) {
-    long thick = Ceilings.lining(placed, r);
+    long thick = Ceilings.lining(placed, r) - r.room().overhead().strapsNm();
     if (thick == 0 || r.room().vaulted()) {
       return;
     }
@@ -149,7 +151,7 @@ final class FinishFramer {
 
   /** On the ground: between the walls. Over a storey it is {@link #decks}. */
   private static void slab(Placed placed, PlacedRoom r, List<Member> members) {
-    if (isSlab(placed, r) && placed.getLevel(r.room().level()).storey() == 0) {
+    if (isSlab(placed, r) && isOnGround(placed, r)) {
       sheet(
           r.outline(),
           Wells.inFloor(placed, r.room().level()),
@@ -167,11 +169,29 @@ final class FinishFramer {
     return r.room().floor().orElse(usual).kind() == FloorSpec.Kind.SLAB;
   }
 
-  /** Concrete between storeys runs on over the walls that carry it. */
-  private static void decks(Placed placed, List<Member> members) {
+  /** Of the lowest storey, or with no room of ours below: an addition beside a cellar. */
+  private static boolean isOnGround(Placed placed, PlacedRoom r) {
+    PlacedLevel own = placed.getLevel(r.room().level());
+    var here = r.outline().toJts();
+    return own.storey() == 0
+        || placed.rooms().stream()
+            .filter(o -> own.isOver(placed.getLevel(o.room().level())))
+            .noneMatch(o -> Overlay.intersection(o.outline().toJts(), here).getArea() > 10_000);
+  }
+
+  /**
+   * Concrete between storeys runs on over the walls that carry it, except where a wall stands on
+   * the joists of the room beside.
+   */
+  private static void decks(Placed placed, List<Deck> joisted, List<Member> members) {
     for (PlacedLevel level : placed.levels()) {
       if (level.storey() > 0) {
-        Geometry all = Outlines.of(placed, level.name(), r -> isSlab(placed, r), true);
+        Geometry all =
+            Outlines.of(
+                placed, level.name(), r -> isSlab(placed, r) && !isOnGround(placed, r), true);
+        for (Deck d : joisted) {
+          all = d.level().equals(level.name()) ? Overlay.difference(all, d.outline().toJts()) : all;
+        }
         List<Polygon2> parts = Outlines.parts(all);
         for (int i = 0; i < parts.size(); i++) {
           sheet(

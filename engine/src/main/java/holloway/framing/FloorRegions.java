@@ -98,14 +98,21 @@ final class FloorRegions {
     return Outlines.joined(parts);
   }
 
-  /** All of a wall, or this region's share of one that other regions show too. */
+  private List<String> names(String key) {
+    return regionOf.entrySet().stream()
+        .filter(e -> e.getValue().equals(key))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** All of a wall along its rooms, or this region's share of one that other regions show too. */
   private List<Geometry> share(Wall w, String key) {
     boolean shared =
         w.faces().stream()
             .map(f -> Optional.ofNullable(regionOf.get(f.room())))
             .anyMatch(r -> r.isPresent() && !r.get().equals(key));
     if (!shared) {
-      return List.of(Outlines.strip(w).toJts());
+      return List.of(Outlines.strip(w, names(key)).toJts());
     }
     List<Geometry> out = new ArrayList<>();
     boolean both = w.faces().stream().map(Wall.WallFace::side).distinct().count() == 2;

@@ -43,8 +43,7 @@ final class Outlines {
       boolean shows =
           w.level().equals(level) && w.faces().stream().anyMatch(f -> names.contains(f.room()));
       if (shows && (w.isFramed() || masonry)) {
-        Interval along = masonry ? along(w, names) : new Interval(0, w.length());
-        parts.add(strip(w, along).toJts());
+        parts.add(strip(w, along(w, names)).toJts());
       }
     }
     return joined(parts);
@@ -56,6 +55,11 @@ final class Outlines {
       return Polygon2.rectangle(0, 0, 1, 1).toJts().getFactory().createPolygon();
     }
     return buffer(buffer(Overlay.union(parts), CLOSE_MM), -CLOSE_MM);
+  }
+
+  /** As {@link #strip(Wall)}, the stretch along some rooms alone. */
+  static Polygon2 strip(Wall w, List<String> names) {
+    return strip(w, along(w, names));
   }
 
   /**
@@ -103,7 +107,7 @@ final class Outlines {
 
   /**
    * The stretch of a wall along some rooms: to its ends, or to where another room begins, so that a
-   * roof over some rooms does not reach along an outer wall over the others.
+   * roof over some rooms, or their floor, does not reach along an outer wall over the others.
    */
   private static Interval along(Wall w, List<String> names) {
     List<Interval> shown =

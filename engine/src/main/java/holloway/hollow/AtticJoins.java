@@ -37,7 +37,8 @@ final class AtticJoins {
    *
    * @param sill world z of its lower edge, on the higher of the two ceilings' joists
    */
-  record Place(Attic a, Attic b, Point2 inA, Point2 inB, long sill, Roof.Join join) {}
+  record Place(
+      Attic a, Attic b, Point2 inA, Point2 inB, long sill, long wide, long high, Roof.Join join) {}
 
   private AtticJoins() {}
 
@@ -48,7 +49,7 @@ final class AtticJoins {
       for (Roof.Join j : open(a)) {
         for (Attic b : attics) {
           if (b.roof().name().equals(j.to())) {
-            place(a, b, j).filter(p -> unfit(p).isEmpty()).ifPresent(out::add);
+            out.addAll(placed(a, b, j));
           }
         }
       }
@@ -69,6 +70,24 @@ final class AtticJoins {
     return out;
   }
 
+  /** One opening, or in a valley one between each two rafters. */
+  private static List<Place> placed(Attic a, Attic b, Roof.Join j) {
+    Optional<Place> wall = place(a, b, j);
+    if (j.valley().isEmpty()) {
+      return wall.filter(p -> unfit(p).isEmpty()).stream().toList();
+    }
+    return wall.filter(p -> high(p).isEmpty())
+        .map(p -> Valleys.places(p, stretch(p)))
+        .orElse(List.of());
+  }
+
+  /** What of the common wall the opening takes: in a valley that was cut through, all of it. */
+  private static Interval stretch(Place p) {
+    boolean northSouth = p.inA().y() == p.inB().y();
+    long mid = northSouth ? p.inA().y() : p.inA().x();
+    return new Interval(mid - p.wide() / 2, mid + p.wide() / 2);
+  }
+
   private static List<Roof.Join> open(Attic a) {
     return a.roof().joins().stream().filter(j -> !j.shut()).toList();
   }
@@ -77,17 +96,29 @@ final class AtticJoins {
     return attics.stream()
         .filter(b -> b.roof().name().equals(join.to()))
         .flatMap(b -> place(a, b, join).stream())
-        .flatMap(p -> unfit(p).stream())
+        .flatMap(p -> (join.valley().isPresent() ? noValley(p) : unfit(p)).stream())
         .findFirst()
         .orElse(NO_WALL);
   }
 
-  /** Why no opening of that height stands there, if none does. */
-  private static Optional<String> unfit(Place p) {
+  private static Optional<String> noValley(Place p) {
+    return high(p).or(() -> Valleys.unfit(p)).or(() -> Optional.of(Valleys.tight(p, stretch(p))));
+  }
+
+  /** Why a hand on the lower joists does not get to it. */
+  private static Optional<String> high(Place p) {
     long step = p.sill() - Math.min(p.a().chordTopZ(), p.b().chordTopZ());
     if (step > STEP) {
       return Optional.of(
           "its lower edge lies " + mm(step) + " mm over the joists on one side, out of reach");
+    }
+    return Optional.empty();
+  }
+
+  /** Why no opening of that height stands there, if none does. */
+  private static Optional<String> unfit(Place p) {
+    if (high(p).isPresent()) {
+      return high(p);
     }
     long room = Math.min(room(p.a(), p.inA(), p), room(p.b(), p.inB(), p));
     if (room < p.join().high().nm()) {
@@ -124,6 +155,8 @@ final class AtticJoins {
     Interval x = shared.get().xRange();
     Interval y = shared.get().yRange();
     boolean northSouth = y.length() > x.length();
+    boolean whole = join.valley().isPresent() && join.wide().nm() == 0;
+    long wide = whole ? (northSouth ? y : x).length() : join.wide().nm();
     Optional<Long> at = middle(northSouth ? y : x, northSouth, join);
     long off = (northSouth ? x.length() : y.length()) / 2 + BEYOND;
     for (int sign : new int[] {1, -1}) {
@@ -133,7 +166,7 @@ final class AtticJoins {
         Point2 q = northSouth ? mid.plus(sign * off, 0) : mid.plus(0, sign * off);
         if (a.outline().contains(p) && b.outline().contains(q)) {
           long sill = Math.max(a.chordTopZ(), b.chordTopZ());
-          return Optional.of(new Place(a, b, p, q, sill, join));
+          return Optional.of(new Place(a, b, p, q, sill, wide, join.high().nm(), join));
         }
       }
     }
@@ -159,17 +192,28 @@ final class AtticJoins {
 
   /** The openings both of whose ends a person reaches. */
   static void find(Draft draft) {
-    for (Place p : places(draft.framed.attics(), new ArrayList<>())) {
+    List<Place> places = places(draft.framed.attics(), new ArrayList<>());
+    for (Place p : places) {
       Optional<Hollow> a = draft.find("attic/" + p.a().id());
       Optional<Hollow> b = draft.find("attic/" + p.b().id());
       Point3 from = p.inA().at(p.sill() + LAID);
       Point3 to = p.inB().at(p.sill() + LAID);
-      String id = "attic/" + p.a().id() + "/way-to-" + p.b().id();
+      String id = id(p);
       if (a.isEmpty() || b.isEmpty()) {
         draft.refuse(
             "opening " + id, from, "nobody can stand in one of the two attics", "see its refusal");
       } else if (!a.get().area().orElseThrow().contains(p.inA())
           || !b.get().area().orElseThrow().contains(p.inB())) {
+        boolean other =
+            places.stream()
+                .anyMatch(
+                    o ->
+                        o.join().equals(p.join())
+                            && a.get().area().orElseThrow().contains(o.inA())
+                            && b.get().area().orElseThrow().contains(o.inB()));
+        if (other) {
+          continue; // between other rafters of the same valley somebody reaches
+        }
         draft.refuse("opening " + id, from, "out of arm's reach on one side", "from experience");
       } else if (!draft.has(id)) {
         draft.keep(
@@ -188,5 +232,14 @@ final class AtticJoins {
                 false));
       }
     }
+  }
+
+  /** Those of a valley by the middle of their gap. */
+  private static String id(Place p) {
+    String way = "attic/" + p.a().id() + "/way-to-" + p.b().id();
+    boolean northSouth = p.inA().y() == p.inB().y();
+    return p.join().valley().isEmpty()
+        ? way
+        : way + "/" + mm(northSouth ? p.inA().y() : p.inA().x()) / 10;
   }
 }

@@ -122,7 +122,7 @@ final class AtticSpace {
     while (more) {
       more = false;
       for (AtticJoins.Place p : places) {
-        if (p.join().wide().toMm() >= HATCH_LEAST_MM && p.join().high().toMm() >= HATCH_LEAST_MM) {
+        if (p.wide() / 1e6 >= HATCH_LEAST_MM && p.high() / 1e6 >= HATCH_LEAST_MM) {
           more |= pass(p.a(), p.inA(), p.b(), p.inB(), bodies);
           more |= pass(p.b(), p.inB(), p.a(), p.inA(), bodies);
         }
@@ -214,6 +214,12 @@ final class AtticSpace {
       return Spaces.point(0, 0).buffer(0);
     }
     Geometry region = Overlay.intersection(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
+    List<Geometry> valleys =
+        Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in);
+    if (!valleys.isEmpty()) {
+      valleys.add(region);
+      region = Overlay.intersection(Overlay.union(valleys), a.outline().toJts());
+    }
     for (Member m : framed.members()) {
       boolean stands =
           (m.kind() == MemberKind.OBSTACLE || Neighbours.isTheirs(m))

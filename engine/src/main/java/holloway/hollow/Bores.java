@@ -85,7 +85,7 @@ final class Bores {
     Set<MemberKind> may = allowed(kind);
     for (Solids.Hit h : hits) {
       if (lawful.isShared(h.member())) {
-        lastReason = "the wall is shared with somebody else: nothing is bored, cut or fixed in it";
+        lastReason = ShutWalls.bored(lawful.wallOf(h.member()));
         return Optional.empty();
       }
       if (!may.contains(h.member().kind())) {

@@ -6,6 +6,7 @@ import holloway.geometry.Point3;
 import holloway.house.Conduit;
 import holloway.house.Fill;
 import holloway.house.WallSpot;
+import holloway.limits.TubePull;
 import holloway.survey.OnWall;
 import java.util.Optional;
 
@@ -28,6 +29,10 @@ final class ConduitSpaces {
       Optional<String> why = OutdoorLinks.whyNot(draft.framed, c);
       if (why.isPresent()) {
         draft.refuse("link " + c.name(), a.get(), why.get(), "house file");
+        continue;
+      }
+      if (c.kind() == Conduit.Kind.TUBE && tooFar(c).isPresent()) {
+        draft.refuse("conduit " + c.name(), a.get(), tooFar(c).get(), "TIA-569, BICSI");
         continue;
       }
       if (c.kind() == Conduit.Kind.FAST_CABLE) {
@@ -60,6 +65,21 @@ final class ConduitSpaces {
               "conduit/" + c.name(),
               stand(c)));
     }
+  }
+
+  /** Why cable cannot be drawn through one of its parts. */
+  private static Optional<String> tooFar(Conduit c) {
+    String boxes =
+        c.way().pullBoxes() == 0
+            ? "; if there is a pull box half-way, say 'parts'"
+            : " between two pull boxes";
+    return c.way().parts().stream()
+        .filter(p -> TubePull.tooLong(p.length()) || TubePull.tooBent(p.degrees()))
+        .findFirst()
+        .map(
+            p ->
+                "%.1f m and %d degrees of turns%s: cable is drawn through 30 m and 180 degrees at most"
+                    .formatted(p.length().toMetres(), p.degrees(), boxes));
   }
 
   private static HollowKind kind(Conduit c) {

@@ -6,8 +6,8 @@ import java.util.Locale;
  * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is
  * closed with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a
  * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board.
- * OLD_CABLE is the way of a loose cable that draws a new one in. TRENCH and SPAN lead from one
- * building to another.
+ * BATTEN_VOID lies between joists and a ceiling on straps. OLD_CABLE is the way of a loose cable
+ * that draws a new one in. TRENCH and SPAN lead from one building to another.
  */
 public enum HollowKind {
   STUD_BAY,
@@ -20,6 +20,7 @@ public enum HollowKind {
   SKIRTING,
   FURRED_BAY,
   DAB_VOID,
+  BATTEN_VOID,
   OLD_CABLE,
   ROOM_SURFACE,
   OUTSIDE_FACE,
@@ -52,6 +53,7 @@ public enum HollowKind {
       case ROOM_SURFACE -> "open room surface";
       case OUTSIDE_FACE -> "outside face";
       case RETURN_AIR -> "return-air space";
+      case BATTEN_VOID -> "void between battens";
       case DAB_VOID -> "void behind dabbed board";
       case SPAN -> "overhead span";
       default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -28,6 +28,7 @@ public final class Hollows {
     StairSpaces.hollows(framed).forEach(draft::hollow);
     ConduitSpaces.find(draft);
     BoardVoids.find(draft);
+    StrapVoids.find(draft);
     LoweredSpaces.find(draft);
     SkirtingSpaces.find(draft);
     ChannelSpaces.find(draft, interests);

@@ -1,6 +1,7 @@
 package holloway.hollow;
 
 import holloway.catalog.Fit;
+import holloway.finding.Source;
 import holloway.framing.Attic;
 import holloway.framing.Deck;
 import holloway.framing.Framed;
@@ -61,6 +62,10 @@ final class Lawful {
     return w != null && w.isParty();
   }
 
+  Wall wallOf(Member m) {
+    return walls.get(m.owner());
+  }
+
   /** A stud, post, track or header of a wall of steel studs. */
   private boolean isSteel(Member m) {
     Wall w = walls.get(m.owner());
@@ -90,7 +95,7 @@ final class Lawful {
       case CHORD, TOP_CHORD -> beam(m, p, bit, MemberMake.TRUSS);
       case HEADER -> beam(m, p, bit, MemberMake.BEAM);
       case CEILING_JOIST, RAFTER -> beam(m, p, bit, MemberMake.RAFTER);
-      default -> holloway.limits.Verdict.yes("no structural limit known");
+      default -> holloway.limits.Verdict.yes(Source.anywhere("no structural limit known"));
     };
   }
 

@@ -42,8 +42,8 @@ final class RoomToRoomSites {
       draft.refuse(
           "the wall " + w.id(),
           w.world(w.length() / 2, w.thickness() / 2, w.height() / 2),
-          "it is shared with somebody else (party wall): nothing goes through it",
-          "as stated in the house file");
+          ShutWalls.through(w),
+          ShutWalls.source(w));
       return;
     }
     if (w.isOpen()) {

@@ -65,12 +65,13 @@ final class StudSites {
         || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
       return;
     }
-    if (passesShared(one.owner(), new Interval(a.x1(), b.x0()))) {
+    Optional<Wall> shut = passesShared(one.owner(), new Interval(a.x1(), b.x0()));
+    if (shut.isPresent()) {
       draft.refuse(
           "studs at " + one.id(),
           one.frame().toWorld(a.x1(), (a.y0() + a.y1()) / 2, z),
-          "a wall shared with somebody else (party wall) ends here: it is not crossed",
-          "as stated in the house file");
+          ShutWalls.crossed(shut.get()),
+          ShutWalls.source(shut.get()));
       return;
     }
     Optional<Wall> steel = steel(one.owner());
@@ -96,15 +97,16 @@ final class StudSites {
   }
 
   /** Does a shared wall end against this stretch of a wall? Its posts stand beside it. */
-  private boolean passesShared(String wall, Interval gap) {
+  private Optional<Wall> passesShared(String wall, Interval gap) {
     return draft.framed.placed().walls().stream()
         .filter(w -> w.id().equals(wall))
         .flatMap(w -> w.junctions().stream())
         .filter(j -> new Interval(j.s().lo() - POSTS, j.s().hi() + POSTS).overlaps(gap))
-        .anyMatch(
+        .flatMap(
             j ->
                 draft.framed.placed().walls().stream()
-                    .anyMatch(o -> o.id().equals(j.other()) && o.isParty()));
+                    .filter(o -> o.id().equals(j.other()) && o.isParty()))
+        .findFirst();
   }
 
   private Optional<Wall> steel(String wall) {

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param insideDiameter of the tube, or of the narrowest hole that the old cable is seen to pass;
  *     nothing where cable lies in the earth or hangs in the air
- * @param bends quarter turns of a tube
+ * @param way of a tube: its turns, its pull boxes, and what lies in it
  * @param length along the tube or the old cable, or of the trench or the span
  * @param outdoor of a link between buildings, whose ends are on outer faces
  */
@@ -18,7 +18,7 @@ public record Conduit(
     WallSpot from,
     WallSpot to,
     Length insideDiameter,
-    int bends,
+    TubeWay way,
     Fact<Length> length,
     Kind kind,
     Optional<Outdoor> outdoor,
@@ -33,7 +33,44 @@ public record Conduit(
       Fact<Length> length,
       Kind kind,
       Where where) {
-    this(name, from, to, insideDiameter, bends, length, kind, Optional.empty(), where);
+    this(
+        name,
+        from,
+        to,
+        insideDiameter,
+        TubeWay.of(length.value(), bends),
+        length,
+        kind,
+        Optional.empty(),
+        where);
+  }
+
+  /** A link between buildings. */
+  public Conduit(
+      String name,
+      WallSpot from,
+      WallSpot to,
+      Length insideDiameter,
+      int bends,
+      Fact<Length> length,
+      Kind kind,
+      Optional<Outdoor> outdoor,
+      Where where) {
+    this(
+        name,
+        from,
+        to,
+        insideDiameter,
+        TubeWay.of(length.value(), bends),
+        length,
+        kind,
+        outdoor,
+        where);
+  }
+
+  /** The same with its way told more closely. */
+  public Conduit with(TubeWay told) {
+    return new Conduit(name, from, to, insideDiameter, told, length, kind, outdoor, where);
   }
 
   /**
@@ -60,6 +97,11 @@ public record Conduit(
    * @param depth of its cover with earth
    */
   public record Outdoor(boolean there, Optional<Fact<Length>> depth) {}
+
+  /** Quarter turns of a tube from end to end, begun ones whole. */
+  public int bends() {
+    return way.quarters();
+  }
 
   /** True where somebody has to dig first. */
   public boolean dug() {

@@ -1,5 +1,7 @@
 package holloway.house;
 
+import java.util.Locale;
+
 /** What lies in a hollow; foam shuts it, unknown is planned as unfaced batt and said so. */
 public enum Fill {
   EMPTY,
@@ -8,5 +10,10 @@ public enum Fill {
   LOOSE,
   DENSE_PACKED,
   FOAM,
-  UNKNOWN
+  UNKNOWN;
+
+  /** For a person: the word of the house file without its hyphen. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
 }

@@ -19,6 +19,9 @@ public record Obstacle(Kind kind, Optional<InWall> inWall, Optional<InVoid> inVo
     HEADER,
     FIRE_BLOCK,
     POWER,
+    /** A motor or a transformer. */
+    MOTOR,
+    FLUORESCENT_LIGHT,
     TANK,
     CHIMNEY,
     BEAM,

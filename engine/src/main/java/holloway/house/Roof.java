@@ -88,11 +88,27 @@ public record Roof(
    *
    * @param shut somebody looked and there is none: the end is boarded, or the lower roof's
    *     sheathing was left in under the roof that runs onto it; wide and high are nothing then
+   * @param valley this roof runs onto the other one, whose slope comes down to that wall below it
    * @param from from an end of that wall to the near side of the opening; else it is in the middle
-   * @param high from the tops of the ceiling joists
+   * @param high from the tops of the ceiling joists; in a valley that was cut through, wide and
+   *     high are nothing: they follow from the two slopes
    */
   public record Join(
-      String to, Optional<Along> from, Length wide, Length high, boolean shut, Where where) {}
+      String to,
+      Optional<Along> from,
+      Length wide,
+      Length high,
+      boolean shut,
+      Optional<Valley> valley,
+      Where where) {}
+
+  /** What was done to the lower roof's sheathing where another roof runs onto it. */
+  public enum Valley {
+    /** Taken out between its rafters, which still stand. */
+    CUT_THROUGH,
+    /** Left in; a way leads through it only where an opening is stated. */
+    LAID_OVER
+  }
 
   /**
    * A low wall of a room under the slope, with the eaves behind it.

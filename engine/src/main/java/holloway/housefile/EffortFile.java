@@ -16,6 +16,14 @@ import java.util.TreeMap;
  * person's file overrides the defaults key by key.
  */
 public final class EffortFile {
+  /**
+   * A week without a break, and ten times: what is dearer than that would no longer be told from
+   * what cannot be had at all.
+   */
+  private static final double MOST_MINUTES = 10_000;
+
+  private static final double MOST_FACTOR = 10;
+
   private static final String DEFAULTS = "/holloway/request/effort-default.yaml";
 
   private EffortFile() {}
@@ -86,15 +94,18 @@ public final class EffortFile {
 
   private static void number(String key, Marked value, Map<String, Double> out, Problems problems) {
     boolean ok = value instanceof Marked.Scalar s && s.text().matches("\\d{1,6}(\\.\\d{1,6})?");
-    if (ok) {
-      out.put(key, Double.parseDouble(((Marked.Scalar) value).text()));
+    boolean factor = key.endsWith("factor");
+    double most = factor ? MOST_FACTOR : MOST_MINUTES;
+    double read = ok ? Double.parseDouble(((Marked.Scalar) value).text()) : 0;
+    if (ok && read <= most) {
+      out.put(key, read);
     } else {
       problems.add(
           value.where(),
           value.show(),
-          "a number, not negative: 12 or 7.5",
+          ok ? "%.0f at most".formatted(most) : "a number, not negative: 12 or 7.5",
           "",
-          "'" + key + "' is a number of minutes");
+          "'" + key + (factor ? "' is a factor" : "' is a number of minutes"));
     }
   }
 }

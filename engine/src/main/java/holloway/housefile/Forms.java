@@ -241,12 +241,22 @@ final class Forms {
     return new Wishes.Money(cents, parts[1]);
   }
 
+  /** More could not be told from what cannot be had at all. */
+  private static final double MOST_MINUTES = 600_000;
+
+  private static final String LONG_TIME = "a time is at most 10000 h";
+
   static double minutes(String text) {
     Matcher m = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,4})?) ?(min|h)").matcher(text);
     if (!m.matches()) {
-      throw new Refused("a time needs a unit", Form.MINUTES.expected());
+      boolean large = text.matches("\\d{7,}(\\.\\d+)? ?(min|h)");
+      throw new Refused(large ? LONG_TIME : "a time needs a unit", Form.MINUTES.expected());
     }
-    return Double.parseDouble(m.group(1)) * (m.group(2).equals("h") ? 60 : 1);
+    double minutes = Double.parseDouble(m.group(1)) * (m.group(2).equals("h") ? 60 : 1);
+    if (minutes > MOST_MINUTES) {
+      throw new Refused(LONG_TIME, Form.MINUTES.expected());
+    }
+    return minutes;
   }
 
   static String name(String text) {

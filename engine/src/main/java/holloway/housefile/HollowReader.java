@@ -120,7 +120,7 @@ final class HollowReader {
     Optional<WallSpot> from = end(e, "from");
     Optional<WallSpot> to = end(e, "to");
     Optional<Fact<Length>> inside = e.length("inside-diameter");
-    Optional<Fact<Length>> length = e.length("length");
+    Optional<Fact<Length>> length = TubeReader.length(e);
     if (from.isEmpty() || to.isEmpty() || inside.isEmpty() || length.isEmpty()) {
       return Optional.empty();
     }
@@ -128,14 +128,15 @@ final class HollowReader {
         .map(
             name ->
                 new Conduit(
-                    name,
-                    from.get(),
-                    to.get(),
-                    inside.get().value(),
-                    e.whole("bends").orElse(2),
-                    length.get(),
-                    Conduit.Kind.TUBE,
-                    e.where()));
+                        name,
+                        from.get(),
+                        to.get(),
+                        inside.get().value(),
+                        2,
+                        length.get(),
+                        Conduit.Kind.TUBE,
+                        e.where())
+                    .with(TubeReader.way(e, length.get().value())));
   }
 
   private static Optional<Conduit> oldCable(Entry e) {

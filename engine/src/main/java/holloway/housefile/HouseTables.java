@@ -107,6 +107,22 @@ final class HouseTables {
               "whether the joists are blocked over bearing and outer walls below; taken to be"),
           may("fill", wordsOf(Fill.class), "what lies between the joists"));
 
+  /** What a ceiling hangs on below the joists. */
+  static final Table STRAPS_TABLE =
+      Table.of(
+          "straps",
+          "battens, straps, furring or channels across the joists, with the ceiling below them",
+          must(
+              "depth",
+              new Shape.Len(Length.mm(5), Length.mm(50)),
+              "from the joists down to the back of the ceiling's lining"),
+          may(
+              "every",
+              new Shape.Len(Length.mm(200), Length.mm(1_200)),
+              "from middle to middle; 16 in (406 mm) unless said"));
+
+  static final Shape STRAPS = new Shape.MapOf(STRAPS_TABLE);
+
   static final Shape FLOOR_SHAPE = new Shape.Either(words("slab"), new Shape.MapOf(FLOOR));
 
   private static final List<Table.Key> USUAL_KEYS =
@@ -174,6 +190,7 @@ final class HouseTables {
               CEILINGS,
               "what its ceiling shows, or its layers from the joists down; vaulted: it follows the"
                   + " rafters"),
+          may("straps", STRAPS, "what its ceiling hangs on below the joists, across them"),
           may("plain", YES_NO, "cables may show here"),
           may("garage", YES_NO, "a garage"),
           may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),

@@ -11,6 +11,7 @@ import holloway.house.Origin;
 import holloway.house.Room;
 import holloway.house.Room.Placing;
 import holloway.house.Standing;
+import holloway.house.Straps;
 import holloway.house.Timber;
 import holloway.house.WallRef;
 import holloway.house.WallSpec;
@@ -190,6 +191,7 @@ public final class HouseWriter {
     } else if (!taken.has("ceiling", r.name())) {
       w.word("ceiling", r.ceiling());
     }
+    r.overhead().straps().ifPresent(s -> w.put("straps", straps(s)));
     if (!taken.has("finish", r.name())) {
       w.word("finish", r.walls());
     }
@@ -243,6 +245,14 @@ public final class HouseWriter {
 
   private static String word(Fill fill) {
     return Shape.word(fill);
+  }
+
+  private static Map<String, Object> straps(Straps s) {
+    Words w = new Words().put("depth", Words.of(s.depth()));
+    if (!s.every().isAssumed()) {
+      w.put("every", Words.of(s.every()));
+    }
+    return w.map();
   }
 
   private static String layer(WallTraits.Layer l) {

@@ -16,6 +16,8 @@ import static holloway.housefile.Shape.wordsOf;
 import static holloway.housefile.Table.may;
 import static holloway.housefile.Table.must;
 
+import holloway.catalog.Cable;
+import holloway.catalog.Cables;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Direction;
@@ -40,7 +42,11 @@ final class OuterTables {
           must("to", NAME, "the other roof's name"),
           may("size", SIZE, "clear, along the wall between x height"),
           may("from", ALONG, "from an end of the wall between to its near side"),
-          may("shut", YES_NO, "yes: somebody looked, and there is no way through"));
+          may("shut", YES_NO, "yes: somebody looked, and there is no way through"),
+          may(
+              "valley",
+              wordsOf(Roof.Valley.class),
+              "this roof runs onto the other: was the sheathing below it cut out or left in"));
 
   static final Table KNEE =
       Table.of(
@@ -148,16 +154,36 @@ final class OuterTables {
           must("from", ALONG, "from the end of that side to the centre"),
           must("height", HEIGHT, "of the centre above the floor"));
 
+  /** Whole quarter turns, or the angle of each bend. */
+  private static final Shape BENDS =
+      new Shape.Either(new Shape.Whole(0, 20), new Shape.ListOf(new Shape.Whole(1, 180), 1, 20));
+
+  static final Table TUBE_PART =
+      Table.of(
+          "tube part",
+          "a tube from one place where a hand gets at the cable to the next",
+          must("length", LENGTH, "along the tube"),
+          may("bends", BENDS, "quarter turns, or the angle of each bend in degrees: [90, 45]"));
+
+  private static Shape wordsOfKinds() {
+    return new Shape.Words(Cables.all().stream().map(Cable::kind).toList());
+  }
+
   static final Table CONDUIT =
       Table.of(
           "conduit",
-          "an existing empty tube between two boxes",
+          "an existing tube between two boxes",
           must("conduit", NAME, "its name"),
           must("from", new Shape.MapOf(WALL_SPOT), "one end"),
           must("to", new Shape.MapOf(WALL_SPOT), "the other end"),
           must("inside-diameter", LENGTH, "clear inside"),
-          may("bends", new Shape.Whole(0, 20), "quarter turns"),
-          must("length", LENGTH, "along the tube"));
+          may("bends", BENDS, "quarter turns, or the angle of each bend in degrees: [90, 45]"),
+          may("length", LENGTH, "along the tube"),
+          may(
+              "parts",
+              new Shape.ListOf(new Shape.MapOf(TUBE_PART), 2, 20),
+              "instead of length and bends: from pull box to pull box, beginning at from"),
+          may("holds", listOf(wordsOfKinds()), "the cables that lie in it already"));
 
   static final Table OUTDOOR_LINK =
       Table.of(

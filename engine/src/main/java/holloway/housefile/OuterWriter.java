@@ -3,7 +3,6 @@ package holloway.housefile;
 import holloway.house.Beam;
 import holloway.house.CeilingSpot;
 import holloway.house.Chase;
-import holloway.house.Conduit;
 import holloway.house.Fill;
 import holloway.house.House;
 import holloway.house.Obstacle;
@@ -15,7 +14,6 @@ import holloway.house.Soffit;
 import holloway.house.Stair;
 import holloway.house.Tape;
 import holloway.house.Thing;
-import holloway.house.WallSpot;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -39,7 +37,7 @@ final class OuterWriter {
     file.put("roof", house.roofs().stream().map(OuterWriter::roof).toList());
     List<Object> hollows = new ArrayList<>();
     house.chases().forEach(c -> hollows.add(chase(c)));
-    house.conduits().forEach(c -> hollows.add(conduit(c)));
+    house.conduits().forEach(c -> hollows.add(ConduitWriter.of(c)));
     house.soffits().forEach(f -> hollows.add(soffit(f)));
     house.skirtings().forEach(k -> hollows.add(skirting(k)));
     file.put("hollows", hollows);
@@ -108,7 +106,10 @@ final class OuterWriter {
   }
 
   private static Map<String, Object> join(Roof.Join j) {
-    Words w = new Words().put("to", j.to());
+    Words w = new Words().put("to", j.to()).maybe("valley", j.valley(), v -> Shape.word(v));
+    if (j.valley().isPresent() && j.wide().nm() == 0) {
+      return w.map();
+    }
     return j.shut()
         ? w.put("shut", true).map()
         : w.put("size", Words.size(j.wide(), j.high())).maybe("from", j.from(), Words::of).map();
@@ -204,56 +205,6 @@ final class OuterWriter {
         .put("sides", k.sides().stream().map(s -> s.word()).toList())
         .length("height", k.height())
         .map();
-  }
-
-  private static Map<String, Object> oldCable(Conduit c) {
-    return new Words()
-        .put("old-cable", c.name())
-        .put("from", end(c.from()))
-        .put("to", end(c.to()))
-        .length("length", c.length())
-        .put("hole", Words.of(c.insideDiameter()))
-        .yesNo("stapled", c.kind() == Conduit.Kind.FAST_CABLE)
-        .map();
-  }
-
-  private static Map<String, Object> outdoor(Conduit c, Conduit.Outdoor o) {
-    boolean duct = c.kind() == Conduit.Kind.TUBE;
-    Words w =
-        new Words()
-            .put("outdoor-link", c.name())
-            .put("kind", duct ? "duct" : c.kind() == Conduit.Kind.SPAN ? "overhead" : "buried")
-            .put("from", end(c.from()))
-            .put("to", end(c.to()))
-            .length("length", c.length())
-            .length("depth", o.depth());
-    return duct
-        ? w.yesNo("there", o.there())
-            .put("inside-diameter", Words.of(c.insideDiameter()))
-            .put("bends", String.valueOf(c.bends()))
-            .map()
-        : w.map();
-  }
-
-  private static Map<String, Object> conduit(Conduit c) {
-    if (c.outdoor().isPresent()) {
-      return outdoor(c, c.outdoor().get());
-    }
-    if (c.kind() != Conduit.Kind.TUBE) {
-      return oldCable(c);
-    }
-    return new Words()
-        .put("conduit", c.name())
-        .put("from", end(c.from()))
-        .put("to", end(c.to()))
-        .put("inside-diameter", Words.of(c.insideDiameter()))
-        .put("bends", String.valueOf(c.bends()))
-        .length("length", c.length())
-        .map();
-  }
-
-  private static Map<String, Object> end(WallSpot at) {
-    return new Words().spot(at).map();
   }
 
   private static Map<String, Object> obstacle(Obstacle o) {

@@ -1,7 +1,9 @@
 package holloway.housefile;
 
+import holloway.house.Fact;
 import holloway.house.Lining;
 import holloway.house.Overhead;
+import holloway.house.Straps;
 import holloway.house.WallTraits;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +24,27 @@ final class OverheadReader {
         Entry.quietly(() -> Forms.layer(s.text(), s.where())).ifPresent(layers::add);
       }
     }
-    return layers.isEmpty() ? Overhead.NONE : new Overhead(layers);
+    return new Overhead(
+        layers, e.map("straps", HouseTables.STRAPS_TABLE).flatMap(OverheadReader::straps));
+  }
+
+  private static Optional<Straps> straps(Entry e) {
+    return e.length("depth")
+        .map(d -> new Straps(d, e.length("every").orElse(Fact.assumed(Straps.EVERY))));
+  }
+
+  /** Straps carry a level lining: nothing hangs on them under bare joists. */
+  static void checkStraps(Entry e, Overhead overhead, Lining shows, boolean vaulted) {
+    if (overhead.straps().isPresent() && (vaulted || shows == Lining.OPEN)) {
+      e.problem(
+          "straps",
+          "ceiling: board",
+          "",
+          vaulted
+              ? "straps under a ceiling that follows the rafters are not modelled: leave 'straps' out"
+              : "a ceiling that is open has no lining that could hang on straps: keep one of the"
+                  + " two");
+    }
   }
 
   /** What is seen and has to be made good: of layers what is hardest; empty if nobody said. */

@@ -131,22 +131,46 @@ final class RoofReader {
   private static List<Roof.Join> joins(Entry e) {
     List<Roof.Join> out = new ArrayList<>();
     for (Entry j : e.maps("joins", OuterTables.JOIN)) {
-      boolean shut = j.yesNo("shut").orElse(false);
+      Optional<Roof.Valley> valley = j.choice("valley", Roof.Valley.class);
       Optional<Room.Size> size = j.size("size");
+      boolean cut = valley.filter(v -> v == Roof.Valley.CUT_THROUGH).isPresent();
+      boolean shut = j.yesNo("shut").orElse(false) || valley.isPresent() && !cut && size.isEmpty();
       Optional<String> to = j.text("to");
-      opened(j, shut);
-      if (to.isPresent() && (shut || size.isPresent())) {
+      boolean sized = !shut && !cut;
+      if (valley.isPresent()) {
+        valley(j, cut);
+      } else if (!j.has("valley")) {
+        opened(j, shut);
+      }
+      if (to.isPresent() && (!sized || size.isPresent())) {
         out.add(
             new Roof.Join(
                 to.get(),
-                shut ? Optional.empty() : j.along("from"),
-                shut ? new Length(0) : size.get().eastWest().value(),
-                shut ? new Length(0) : size.get().northSouth().value(),
+                sized ? j.along("from") : Optional.empty(),
+                sized ? size.get().eastWest().value() : new Length(0),
+                sized ? size.get().northSouth().value() : new Length(0),
                 shut,
+                valley,
                 j.where("to")));
       }
     }
     return out;
+  }
+
+  /** How wide the way through a valley is follows from the slopes, unless only a hole was cut. */
+  private static void valley(Entry j, boolean cut) {
+    if (j.has("shut")) {
+      j.problem("shut", "", "", "the valley says it: laid-over is shut, cut-through is open");
+    }
+    if (cut && (j.has("size") || j.has("from"))) {
+      j.problem(
+          j.has("size") ? "size" : "from",
+          "valley: cut-through, or valley: laid-over with the 'size' of a hole cut in it",
+          "",
+          "a valley that was cut through has no size: it follows from the two roofs");
+    } else if (!cut && j.has("from") && !j.has("size")) {
+      j.problem("from", "size: 2 ft x 2 ft", "", "where is known, but not how large the hole is");
+    }
   }
 
   /** An opening has a size; what is shut has none. */

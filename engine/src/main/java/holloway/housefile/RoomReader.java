@@ -44,6 +44,9 @@ final class RoomReader {
     boolean garage = e.yesNo("garage").orElse(false);
     boolean vaulted = OverheadReader.isVaulted(e);
     Overhead overhead = OverheadReader.read(e);
+    Lining ceiling =
+        OverheadReader.shows(e, overhead).orElseGet(() -> defaults.ceilingLining(name));
+    OverheadReader.checkStraps(e, overhead, ceiling, vaulted);
     return Optional.of(
         new Room(
             name,
@@ -55,7 +58,7 @@ final class RoomReader {
             e.length("elevation"),
             e.length("ceiling-height"),
             e.choice("finish", Lining.class).orElseGet(() -> defaults.wallLining(name)),
-            OverheadReader.shows(e, overhead).orElseGet(() -> defaults.ceilingLining(name)),
+            ceiling,
             overhead,
             e.yesNo("plain").orElse(garage),
             garage,

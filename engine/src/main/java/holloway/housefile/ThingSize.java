@@ -16,6 +16,8 @@ record ThingSize(Fact<Length> centre, Length width, Length height) {
       case SOCKET, DATA_BOX -> new ThingSize(box.get(), Length.mm(70), Length.mm(114));
       case SWITCH -> at(1220, 70, 114);
       case LIGHT -> at(1900, 150, 200);
+      case FLUORESCENT_LIGHT -> at(2000, 1200, 150);
+      case MOTOR -> at(1200, 400, 400);
       case TAP -> at(1000, 150, 150);
       case TOILET -> at(400, 500, 800);
       case RADIATOR -> at(450, 1000, 600);

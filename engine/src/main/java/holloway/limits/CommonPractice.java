@@ -1,12 +1,11 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 
 /** Advice where no rule of the place was confirmed: common practice, no published source. */
 final class CommonPractice {
-  static final String SOURCE = "common practice, no published source";
-
   private CommonPractice() {}
 
   /** A partition's stud or plate: at most half its width, 16 mm left at the edge. */
@@ -29,13 +28,14 @@ final class CommonPractice {
         : Verdict.yes(source(share));
   }
 
-  private static String source(Figure figure) {
-    return LocalRules.isLocal(figure.source()) ? figure.source() : SOURCE;
+  private static Source source(Figure figure) {
+    return figure.from().isOwn() ? figure.from() : Source.PRACTICE;
   }
 
   static Verdict returnAir(boolean across, boolean plenumRated) {
     return across || plenumRated
-        ? Verdict.yes(SOURCE)
-        : Verdict.no(Severity.PRACTICE, SOURCE, "Do not run cable along a space that carries air.");
+        ? Verdict.yes(Source.PRACTICE)
+        : Verdict.no(
+            Severity.PRACTICE, Source.PRACTICE, "Do not run cable along a space that carries air.");
   }
 }

@@ -1,5 +1,6 @@
 package holloway.limits;
 
+import holloway.finding.Source;
 import holloway.units.Length;
 import holloway.units.LengthText;
 import java.math.BigDecimal;
@@ -14,8 +15,7 @@ import java.util.List;
  * @param unit {@code in}, {@code ft}, {@code mm}, {@code m}, {@code fraction}, {@code count} or
  *     {@code minutes}
  */
-public record Figure(
-    String id, String what, double value, String unit, String source, Grade grade) {
+public record Figure(String id, String what, double value, String unit, Source from, Grade grade) {
   /** How the figure was verified. */
   public enum Grade {
     /** The wording of the code or standard itself was seen. */
@@ -89,12 +89,17 @@ public record Figure(
     return part.nm() <= Math.floor(whole.nm() * value + 1e-3);
   }
 
+  /** The source in words, without its grade. */
+  public String source() {
+    return from.words();
+  }
+
   /** The source for a person, with the grade spelled out where it is weak. */
-  public String cited() {
+  public Source cited() {
     return switch (grade) {
-      case A, B, D, L -> source;
-      case C -> source + " (common practice, no published source)";
-      case M -> source + " (from memory)";
+      case A, B, D, L -> from;
+      case C -> from.noting(" (common practice, no published source)");
+      case M -> from.noting(" (from memory)");
     };
   }
 }

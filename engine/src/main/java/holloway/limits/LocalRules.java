@@ -1,6 +1,7 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 import java.util.List;
 import java.util.Map;
@@ -56,7 +57,10 @@ public record LocalRules(
                 own(OwnRule.Bore.class)
                     .filter(r -> r.parts().contains(p) && bit.compareTo(r.widest()) > 0)
                     .findFirst())
-        .map(r -> Verdict.no(r.words().severity(), r.words().source(), tooWide(r, member, bit)));
+        .map(
+            r ->
+                Verdict.no(
+                    r.words().severity(), Source.own(r.words().source()), tooWide(r, member, bit)));
   }
 
   private static String tooWide(OwnRule.Bore r, String member, Length bit) {
@@ -84,7 +88,8 @@ public record LocalRules(
 
   /** A figure of these rules; the source says whose they are. */
   public static Figure figure(String rules, RuleKey key, double value, String unit, String source) {
-    return new Figure(key.word(), key.what(), value, unit, cited(rules, source), Figure.Grade.L);
+    return new Figure(
+        key.word(), key.what(), value, unit, Source.own(cited(rules, source)), Figure.Grade.L);
   }
 
   /** True when there is such a file. */
@@ -100,11 +105,6 @@ public record LocalRules(
   /** How binding it is. */
   public Severity severity(RuleKey key, Severity usual) {
     return Optional.ofNullable(stated.get(key)).flatMap(Stated::severity).orElse(usual);
-  }
-
-  /** Does a source name these rules? */
-  static boolean isLocal(String source) {
-    return source.startsWith(MARK);
   }
 
   /** What is stated, in the order of the keys. */

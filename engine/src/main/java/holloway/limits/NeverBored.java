@@ -1,12 +1,13 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 import java.util.Optional;
 
 /** Makes that nobody bores without their maker or a designer, the same in every pack. */
 final class NeverBored {
-  private static final String MAKERS = TimberFigures.I_JOIST_KNOCKOUT.source();
+  private static final Source MAKERS = TimberFigures.I_JOIST_KNOCKOUT.from();
 
   private NeverBored() {}
 
@@ -17,7 +18,7 @@ final class NeverBored {
       Length top,
       Length bottom,
       Severity severity,
-      String source) {
+      Source source) {
     return switch (make) {
       case SOLID, RAFTER, BEAM -> Optional.empty();
       case I_JOIST -> Optional.of(knockout(diameter, top, bottom, severity, source));
@@ -37,13 +38,13 @@ final class NeverBored {
 
   /** C1-10, C1-11: only knockouts in the web, flanges whole, 1/8 in of web left. */
   private static Verdict knockout(
-      Length diameter, Length top, Length bottom, Severity severity, String source) {
+      Length diameter, Length top, Length bottom, Severity severity, Source source) {
     Length clear =
         TimberFigures.I_JOIST_FLANGE.length().plus(TimberFigures.I_JOIST_WEB_LEFT.length());
     if (diameter.compareTo(TimberFigures.I_JOIST_KNOCKOUT.length()) > 0) {
       return Verdict.no(
           severity,
-          source + "; " + MAKERS,
+          source.and(MAKERS),
           "Through an I-joist only the web's knockouts, 38 mm (1-1/2 in); this is "
               + diameter
               + ".");
@@ -51,7 +52,7 @@ final class NeverBored {
     if (top.compareTo(clear) < 0 || bottom.compareTo(clear) < 0) {
       return Verdict.no(
           severity,
-          source + "; " + MAKERS,
+          source.and(MAKERS),
           "The hole touches a flange of the I-joist, or leaves less than 3 mm (1/8 in) of web.");
     }
     return Verdict.yesBut(

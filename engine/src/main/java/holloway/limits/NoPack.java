@@ -78,8 +78,8 @@ final class NoPack implements RulePack {
 
   /** What is law or standard elsewhere is advice here; what the person's own rules say stays. */
   private static Verdict advice(Verdict verdict) {
-    return verdict.severity() == Severity.NOTE || LocalRules.isLocal(verdict.source())
+    return verdict.severity() == Severity.NOTE || verdict.own()
         ? verdict
-        : new Verdict(verdict.allowed(), verdict.source(), verdict.text(), Severity.PRACTICE);
+        : new Verdict(verdict.allowed(), verdict.from(), verdict.text(), Severity.PRACTICE);
   }
 }

@@ -30,6 +30,20 @@ public record PullForce(double newtons, double turns) {
     return new PullForce(pull, turns);
   }
 
+  /**
+   * Through a tube of which its length and turns are known, and not where along it they lie: all of
+   * its length first, which is the worst.
+   *
+   * @param rise of its far end over the near one, metres; what falls helps nobody here
+   */
+  public static PullForce tube(String cable, double metres, int degrees, double rise) {
+    Capstan c =
+        new Capstan(SignalFigures.FRICTION.value(), Capstan.poundsPerThousandFeet(pounds(cable)));
+    double up = Math.min(metres, Math.max(0, rise));
+    double angle = Math.toRadians(degrees);
+    return new PullForce(c.turn(c.straight(0, metres, up), angle), angle);
+  }
+
   /** What a cable may be pulled with. */
   public static double most(boolean fibre) {
     return (fibre ? CablingFigures.PULL_FIBRE : CablingFigures.PULL_COPPER).value() * Capstan.POUND;

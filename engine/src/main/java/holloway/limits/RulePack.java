@@ -1,6 +1,7 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 import java.util.List;
 import java.util.OptionalInt;
@@ -115,7 +116,7 @@ public interface RulePack {
   /** Two holes in one plate or stud: three diameters, borrowed from C4-1 for every pack. */
   default Verdict plateSpacing(Length centres, Length diameter, Length other) {
     Length wide = diameter.compareTo(other) < 0 ? other : diameter;
-    String source = "common practice, no published source (BS 5268-2's rule for joists borrowed)";
+    Source source = Source.PRACTICE.noting(" (a rule for joists, three diameters, borrowed)");
     return centres.nm() >= 3 * wide.nm()
         ? Verdict.yes(source)
         : Verdict.no(

@@ -6,14 +6,16 @@ import static holloway.limits.Figure.Grade.C;
 import static holloway.limits.Figure.Grade.D;
 import static holloway.limits.Figure.Grade.M;
 
+import holloway.finding.Source;
 import java.util.List;
 
 /** Loss of fibre, power over the cable, and tubes with cable in them. */
 public final class SignalFigures {
-  private static final String FIBRE = "TIA-568.3";
-  private static final String IEEE = "IEEE 802.3";
-  private static final String POWER = "IEEE 802.3 clauses 33 and 145";
-  private static final String FILL = "NEC ch. 9 Table 1, borrowed: it does not bind data cable";
+  private static final Source FIBRE = Source.anywhere("TIA-568.3");
+  private static final Source IEEE = Source.anywhere("IEEE 802.3");
+  private static final Source POWER = Source.anywhere("IEEE 802.3 clauses 33 and 145");
+  private static final Source FILL =
+      Source.us("NEC ch. 9 Table 1, borrowed: it does not bind data cable");
 
   public static final Figure CONNECTOR =
       new Figure("A4-1", "loss of a mated pair of connectors", 0.75, "dB", FIBRE, C);
@@ -24,25 +26,43 @@ public final class SignalFigures {
           "loss of OM3 and OM4 a km at 850 nm",
           3.5,
           "dB",
-          "568-C.3, ISO/IEC 11801; 3.0 in later editions, sources differ",
+          Source.anywhere("568-C.3, ISO/IEC 11801; 3.0 in later editions, sources differ"),
           C);
+  public static final Figure PER_KM_SINGLE =
+      new Figure("A4-11", "loss of single-mode fibre a km, indoors", 1.0, "dB", FIBRE, M);
+  public static final Figure PER_KM_SINGLE_OUTSIDE =
+      new Figure(
+          "A4-12",
+          "loss of single-mode fibre a km, outside plant",
+          0.5,
+          "dB",
+          Source.anywhere("TIA-568-A, as a test gear maker's example has it"),
+          B);
+  public static final Figure BUDGET_SINGLE =
+      new Figure("A4-13", "10GBASE-LR, loss on single-mode fibre", 6.2, "dB", IEEE, M);
   public static final Figure TEN_SR_OM3 =
-      new Figure("A3-6", "10GBASE-SR on OM3", 300, "m", IEEE + "-2012", B);
+      new Figure("A3-6", "10GBASE-SR on OM3", 300, "m", IEEE.noting("-2012"), B);
   public static final Figure TEN_SR_OM4 =
       new Figure(
           "A3-6",
           "10GBASE-SR on OM4",
           400,
           "m",
-          IEEE + "-2012; makers print 550 m, sources differ",
+          IEEE.noting("-2012; makers print 550 m, sources differ"),
           B);
   public static final Figure BUDGET_OM3 =
-      new Figure("A4-5", "10GBASE-SR, loss on OM3", 2.6, "dB", "TIA-568-C.0", A);
+      new Figure("A4-5", "10GBASE-SR, loss on OM3", 2.6, "dB", Source.anywhere("TIA-568-C.0"), A);
   public static final Figure BUDGET_OM4 =
       new Figure("A4-6", "10GBASE-SR, loss on OM4", 2.9, "dB", IEEE, B);
 
   public static final Figure PAIR_OHMS =
-      new Figure("A5-10", "resistance of one conductor, 100 m", 9.38, "ohm", "TIA-568-C.2", B);
+      new Figure(
+          "A5-10",
+          "resistance of one conductor, 100 m",
+          9.38,
+          "ohm",
+          Source.anywhere("TIA-568-C.2"),
+          B);
   public static final Figure LOOP_OHMS =
       new Figure("A5-9", "loop of one pairset", 12.5, "ohm", POWER, B);
   public static final Figure FAR_VOLTS =
@@ -50,7 +70,13 @@ public final class SignalFigures {
   public static final Figure FAR_VOLTS_8 =
       new Figure("A5-7", "least volts at the far end, class 7 and 8", 41.1, "V", POWER, B);
   public static final Figure BUNDLE =
-      new Figure("M-1", "powered cables in one bundle", 24, "count", "usual advice on bundles", M);
+      new Figure(
+          "M-1",
+          "powered cables in one bundle",
+          24,
+          "count",
+          Source.anywhere("usual advice on bundles"),
+          M);
 
   public static final Figure FILL_ONE =
       new Figure("A6-1", "one cable, of a tube's section", 0.53, "fraction", FILL, B);
@@ -66,14 +92,22 @@ public final class SignalFigures {
           "quarter turns between pull points",
           2,
           "count",
-          "TIA-569, BICSI; power rules let four through, sources differ by purpose",
+          Source.anywhere(
+              "TIA-569, BICSI; power rules let four through, sources differ by purpose"),
           B);
   public static final Figure TUBE_LONG =
-      new Figure("A6-12", "between pull points", 30, "m", "TIA-569", B);
+      new Figure("A6-12", "between pull points", 30, "m", Source.anywhere("TIA-569"), B);
   public static final Figure FRICTION =
-      new Figure("E18", "friction of dry cable in a tube", 0.5, "fraction", "generic", C);
+      new Figure(
+          "E18", "friction of dry cable in a tube", 0.5, "fraction", Source.anywhere("generic"), C);
   public static final Figure QUARTER =
-      new Figure("E19", "pull after a quarter turn at 0.5", 2.193, "times", "capstan equation", D);
+      new Figure(
+          "E19",
+          "pull after a quarter turn at 0.5",
+          2.193,
+          "times",
+          Source.anywhere("capstan equation"),
+          D);
 
   private SignalFigures() {}
 
@@ -83,6 +117,9 @@ public final class SignalFigures {
         CONNECTOR,
         SPLICE,
         PER_KM,
+        PER_KM_SINGLE,
+        PER_KM_SINGLE_OUTSIDE,
+        BUDGET_SINGLE,
         TEN_SR_OM3,
         TEN_SR_OM4,
         BUDGET_OM3,

@@ -1,6 +1,7 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,8 @@ public final class SteelPractice {
 
   public static final Length APART = Length.inches(24);
 
-  private static final String SOURCE = "makers' instructions for steel studs, from memory";
+  private static final Source SOURCE =
+      Source.anywhere("makers' instructions for steel studs, from memory");
 
   private SteelPractice() {}
 
@@ -45,7 +47,7 @@ public final class SteelPractice {
             Severity.STANDARD, SOURCE, "Never bore the track of a bearing or outer steel wall.")
         : Verdict.yesBut(
             Severity.PRACTICE,
-            CommonPractice.SOURCE,
+            Source.PRACTICE,
             "Line the hole in the steel track with a grommet: its edge cuts jackets.");
   }
 }

@@ -1,6 +1,7 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 import java.math.BigDecimal;
 
@@ -9,7 +10,7 @@ import java.math.BigDecimal;
  * structure stays sound, so these limits are standards, not law.
  */
 final class UkPack implements RulePack {
-  private static final String DESIGNED = "LABC guidance on notching and drilling";
+  private static final Source DESIGNED = Source.uk("LABC guidance on notching and drilling");
 
   private final LocalRules local;
 
@@ -73,7 +74,7 @@ final class UkPack implements RulePack {
     Figure to = local.of(RuleKey.JOIST_HOLE_TO, TimberFigures.UK_SPAN_TO);
     boolean farEnough = near.nm() >= Math.ceil(from.value() * span.nm());
     if (farEnough && to.holds(near, span)) {
-      return Verdict.yes(local.of(RuleKey.JOIST_HOLE, TimberFigures.UK_JOIST_SHARE).source());
+      return Verdict.yes(local.of(RuleKey.JOIST_HOLE, TimberFigures.UK_JOIST_SHARE).from());
     }
     return no(
         farEnough ? RuleKey.JOIST_HOLE_TO : RuleKey.JOIST_HOLE_FROM,
@@ -87,14 +88,14 @@ final class UkPack implements RulePack {
   }
 
   private Verdict no(RuleKey key, Figure figure, String text) {
-    return Verdict.no(local.severity(key, Severity.STANDARD), figure.source(), text + ".");
+    return Verdict.no(local.severity(key, Severity.STANDARD), figure.from(), text + ".");
   }
 
   private static Verdict no(String text) {
-    return no(TimberFigures.UK_JOIST_SHARE.source(), text + ".");
+    return no(TimberFigures.UK_JOIST_SHARE.from(), text + ".");
   }
 
-  private static Verdict no(String source, String text) {
+  private static Verdict no(Source source, String text) {
     return Verdict.no(Severity.STANDARD, source, text);
   }
 
@@ -132,7 +133,7 @@ final class UkPack implements RulePack {
     Figure least = local.of(RuleKey.JOIST_HOLES_APART, TimberFigures.UK_SPACING);
     String many = least.value() == 3 ? "three" : least.said();
     return centres.nm() >= least.value() * wide.nm()
-        ? Verdict.yes(least.source())
+        ? Verdict.yes(least.from())
         : no(
             RuleKey.JOIST_HOLES_APART,
             least,
@@ -151,11 +152,11 @@ final class UkPack implements RulePack {
       Length depth,
       boolean upright,
       Severity severity,
-      String source,
+      Source source,
       LocalRules local) {
     RuleKey key = upright ? RuleKey.UPRIGHT_CHANNEL : RuleKey.LEVEL_CHANNEL;
     Figure share = local.of(key, key.usual("uk").get(0));
-    String whose = LocalRules.isLocal(share.source()) ? share.source() : source;
+    Source whose = share.from().isOwn() ? share.from() : source;
     return share.holds(depth, leaf)
         ? Verdict.yes(whose)
         : Verdict.no(

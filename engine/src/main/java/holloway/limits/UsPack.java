@@ -1,6 +1,7 @@
 package holloway.limits;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.units.Length;
 
 /** The IRC's bore limits and the NEC's wiring rules, as models; the local code decides. */
@@ -32,21 +33,20 @@ final class UsPack implements RulePack {
       Length span,
       MemberMake make) {
     var engineered =
-        NeverBored.judge(make, diameter, top, bottom, Severity.LAW, "IRC R502.8.2, R802.7.2");
+        NeverBored.judge(
+            make, diameter, top, bottom, Severity.LAW, Source.us("IRC R502.8.2, R802.7.2"));
     if (engineered.isPresent()) {
       return engineered.get();
     }
     if (make == MemberMake.BEAM) {
       return Verdict.no(
-          Severity.PRACTICE,
-          "common practice, no published source",
-          "Do not bore a beam, girder or header for a cable.");
+          Severity.PRACTICE, Source.PRACTICE, "Do not bore a beam, girder or header for a cable.");
     }
     Figure share = local.of(RuleKey.JOIST_HOLE, TimberFigures.US_JOIST_SHARE);
     if (!share.holds(diameter, depth)) {
       return Verdict.no(
           local.severity(RuleKey.JOIST_HOLE, Severity.LAW),
-          share.source(),
+          share.from(),
           "A hole of %s is over %s of the joist's depth of %s."
               .formatted(diameter, share.said(), depth));
     }
@@ -54,11 +54,11 @@ final class UsPack implements RulePack {
     if (top.compareTo(least.length()) < 0 || bottom.compareTo(least.length()) < 0) {
       return Verdict.no(
           local.severity(RuleKey.JOIST_EDGE, Severity.LAW),
-          least.source(),
+          least.from(),
           "The hole leaves less than %s to the top or bottom of the joist."
               .formatted(least.said()));
     }
-    return Verdict.yes(share.source());
+    return Verdict.yes(share.from());
   }
 
   /** IRC R602.6(2): 40 % bearing or outer, 60 % doubled or partition; 5/8 in to the edge. */
@@ -70,7 +70,7 @@ final class UsPack implements RulePack {
     if (!share.holds(diameter, width)) {
       return Verdict.no(
           local.severity(key, Severity.LAW),
-          share.source(),
+          share.from(),
           "A hole of %s is over %s of the stud's width of %s."
               .formatted(diameter, share.said(), width));
     }
@@ -78,14 +78,14 @@ final class UsPack implements RulePack {
     if (edge.compareTo(least.length()) < 0) {
       return Verdict.no(
           local.severity(RuleKey.STUD_EDGE, Severity.LAW),
-          least.source(),
+          least.from(),
           "The hole leaves less than " + least.said() + " to the edge of the stud.");
     }
     Figure single = local.of(RuleKey.BEARING_STUD_HOLE, TimberFigures.US_STUD_BEARING);
     boolean onlyDoubled = !single.holds(diameter, width) && bearing;
     return onlyDoubled
-        ? Verdict.yesBut(Severity.LAW, share.source(), "At most two such doubled studs in a row.")
-        : Verdict.yes(share.source());
+        ? Verdict.yesBut(Severity.LAW, share.from(), "At most two such doubled studs in a row.")
+        : Verdict.yes(share.from());
   }
 
   private static RuleKey studKey(boolean bearing, boolean doubled) {
@@ -105,7 +105,7 @@ final class UsPack implements RulePack {
     RuleKey key = bearing ? RuleKey.BEARING_PLATE_HOLE : RuleKey.PARTITION_PLATE_HOLE;
     Figure share = local.of(key, key.usual("us").get(0));
     String worded = bearing ? " (worded for pipes and ducts)" : " (for studs)";
-    String source = share.source() + (LocalRules.isLocal(share.source()) ? "" : worded);
+    Source source = share.from().isOwn() ? share.from() : share.from().noting(worded);
     return share.holds(diameter, width)
         ? Verdict.yes(source)
         : Verdict.no(
@@ -120,10 +120,10 @@ final class UsPack implements RulePack {
     long clear = 2 * centres.nm() - diameter.nm() - other.nm();
     Figure least = local.of(RuleKey.JOIST_EDGE, TimberFigures.US_JOIST_EDGE);
     return clear >= 2 * least.length().nm()
-        ? Verdict.yes(least.source())
+        ? Verdict.yes(least.from())
         : Verdict.no(
             local.severity(RuleKey.JOIST_EDGE, Severity.LAW),
-            least.source(),
+            least.from(),
             "Less than " + least.said() + " of joist is left between two holes.");
   }
 
@@ -131,20 +131,25 @@ final class UsPack implements RulePack {
   @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {
     return UkPack.channel(
-        leaf, depth, upright, Severity.PRACTICE, "no US source confirmed; as in the UK", local);
+        leaf,
+        depth,
+        upright,
+        Severity.PRACTICE,
+        Source.anywhere("no US source confirmed; as in the UK"),
+        local);
   }
 
   /** NEC 300.22(C) and its exception for dwellings. */
   @Override
   public Verdict returnAir(boolean across, boolean plenumRated) {
     if (across) {
-      return Verdict.yes("NEC 300.22(C) exception");
+      return Verdict.yes(Source.us("NEC 300.22(C) exception"));
     }
     return plenumRated
-        ? Verdict.yes("NEC 300.22(C), 800.113")
+        ? Verdict.yes(Source.us("NEC 300.22(C), 800.113"))
         : Verdict.no(
             Severity.LAW,
-            "NEC 300.22(C)",
+            Source.us("NEC 300.22(C)"),
             "Cable that is not plenum-rated runs along a return-air space. Cross it at right"
                 + " angles, use plenum cable, or go another way.");
   }
@@ -156,9 +161,9 @@ final class UsPack implements RulePack {
         && gap.compareTo(WiringFigures.FROM_POWER.length()) < 0) {
       return Verdict.no(
           Severity.LAW,
-          WiringFigures.FROM_POWER.source(),
+          WiringFigures.FROM_POWER.from(),
           "Keep 51 mm (2 in) from open power conductors; this is " + gap + ".");
     }
-    return PowerPractice.judge(gap, wanted, "NEC 800.133 exception 1 lets it", local);
+    return PowerPractice.judge(gap, wanted, Source.us("NEC 800.133 exception 1 lets it"), local);
   }
 }

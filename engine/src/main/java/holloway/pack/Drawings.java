@@ -112,7 +112,7 @@ record Drawings(
         out.put(
             r.id(),
             new Drawing(
-                file, r.id(), drawn.get(r.id()), drawn.get(r.id()), narrow.get(r.id()), 174, 80));
+                file, r.id(), drawn.get(r.id()), drawn.get(r.id()), narrow.get(r.id()), 174, 205));
       }
     }
     return out;

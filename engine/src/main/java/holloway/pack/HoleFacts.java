@@ -12,7 +12,10 @@ import java.util.Map;
 /** A card for each hole. */
 final class HoleFacts {
   /** Lines of a card's facts that are not printed on it, or beside one another. */
-  private static final int UNSEEN = 9;
+  private static final int UNSEEN = 11;
+
+  /** The rule that asks for a stud whose place is assumed. */
+  private static final String ASSUMED = "find-the-stud-first";
 
   private final Sheet sheet;
   private final SheetWords words;
@@ -50,7 +53,8 @@ final class HoleFacts {
     out.put("others", words.others(h));
     out.put("runs", String.join(", ", h.runs()));
     out.put("seal", sealing(h));
-    tape(out, sheet.cards().get(h.id()));
+    out.put("find", h.assumed() ? remedies(h, true) : List.of());
+    tape(out, h, sheet.cards().get(h.id()));
     Drawing drawing = drawings.holes().get(h.id());
     Seen.Picture picture = seen.holes().get(h.id());
     out.put("picture", picture != null && picture.inPage() ? picture : null);
@@ -71,7 +75,7 @@ final class HoleFacts {
   }
 
   /** A hole without a card cannot be taped: the template then says how to find it. */
-  private void tape(Map<String, Object> out, HoleCard card) {
+  private void tape(Map<String, Object> out, Plan.PlannedHole h, HoleCard card) {
     out.put("taped", card != null);
     if (card == null) {
       return;
@@ -80,9 +84,13 @@ final class HoleFacts {
     out.put("side-b", card.sideB());
     out.put("bit", card.extension().isEmpty() ? card.bit() : card.bit() + "; " + card.extension());
     out.put("angle", orNull(card.angle()));
+    out.put("square", card.angle().isEmpty());
+    out.put("pilot", orNull(card.pilot()));
+    out.put("behind", orNull(card.behind()));
     out.put("breakthrough", orNull(card.breakthrough()));
-    out.put("check", orNull(card.checkFirst()));
-    out.put("off-by", card.toleranceMm() > 0 ? words.tape(card.toleranceMm() / 1000) : null);
+    // That the stud has to be found is said already, and the pilot says what a wire is for.
+    out.put("check", h.assumed() || !card.pilot().isEmpty() ? null : orNull(card.checkFirst()));
+    out.put("off-by", card.toleranceMm() > 0 ? words.offBy(card.toleranceMm()) : null);
   }
 
   private static String orNull(String text) {
@@ -91,8 +99,14 @@ final class HoleFacts {
 
   /** What rules ask to be closed or done at this hole. */
   private List<String> sealing(Plan.PlannedHole h) {
+    return remedies(h, false);
+  }
+
+  /** What to do about a place that is assumed is no way to close a hole. */
+  private List<String> remedies(Plan.PlannedHole h, boolean assumed) {
     return sheet.plan().findings().stream()
         .filter(f -> f.place().equals(h.id()) && !f.remedy().isEmpty())
+        .filter(f -> f.rule().equals(ASSUMED) == assumed)
         .map(f -> words.sentence(f.remedy()))
         .distinct()
         .toList();

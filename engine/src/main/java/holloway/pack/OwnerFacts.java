@@ -5,6 +5,7 @@ import holloway.report.Sheet;
 import holloway.report.SheetWords;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
+import holloway.schedule.OpenPlace;
 import holloway.schedule.Pull;
 import holloway.schedule.WorkSchedule;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** What lies where once the work is done: for whoever opens a wall of this house next. */
@@ -67,7 +69,16 @@ final class OwnerFacts {
   List<Map<String, Object>> photographs() {
     return sheet.plan().works().stream()
         .filter(w -> Set.of("cut-out", "patch", "access", "channel").contains(w.kind()))
-        .map(w -> Map.<String, Object>of("id", "photo/" + w.id(), "what", words.opening(w.id())))
+        .map(w -> photograph(w.id()))
         .toList();
+  }
+
+  private Map<String, Object> photograph(String id) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("id", "photo/" + id);
+    out.put("what", words.opening(id));
+    Optional<OpenPlace> place = work.openings().stream().filter(o -> o.id().equals(id)).findFirst();
+    out.put("where", place.map(words::openedAt).orElse(null));
+    return out;
   }
 }

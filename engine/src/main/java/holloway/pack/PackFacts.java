@@ -52,6 +52,8 @@ final class PackFacts {
     values.put("left-lying", owner.cables());
     values.put("photographs", owner.photographs());
     values.put("key", StoreKey.of(sheet.placed().house()));
+    values.put("file", plan.inputs().isEmpty() ? "" : plan.inputs().get(0).file());
+    values.put("room-places", StoreKey.places(sheet.placed()));
     values.put("sizes", StoreKey.sizes(sheet.placed()));
     values.put("left-out", leftOut());
     values.put("inputs", plan.inputs());
@@ -100,11 +102,17 @@ final class PackFacts {
         if (f.severity().equals(severity)) {
           out.computeIfAbsent(severity + f.rule() + f.remedy(), k -> finding(f));
           Object texts = out.get(severity + f.rule() + f.remedy()).get("texts");
-          add(texts, words.sentence(f.text()));
+          add(texts, words.sentence(withoutRemedy(f)));
         }
       }
     }
     return List.copyOf(out.values());
+  }
+
+  /** The remedy stands below by itself. */
+  private static String withoutRemedy(Plan.FindingLine f) {
+    boolean twice = !f.remedy().isEmpty() && f.text().endsWith(" " + f.remedy());
+    return twice ? f.text().substring(0, f.text().length() - f.remedy().length() - 1) : f.text();
   }
 
   @SuppressWarnings("unchecked")
@@ -149,9 +157,13 @@ final class PackFacts {
     return out;
   }
 
+  private List<String> plain(List<String> whyNot) {
+    return whyNot.stream().map(words::sentence).map(w -> w.replaceAll("@\\d+", "")).toList();
+  }
+
   private List<Map<String, Object>> leftOut() {
     List<Map<String, Object>> out = new ArrayList<>();
-    plan.unrouted().forEach(u -> out.add(Map.of("run", u.id(), "why", u.whyNot())));
+    plan.unrouted().forEach(u -> out.add(Map.of("run", u.id(), "why", plain(u.whyNot()))));
     return out;
   }
 }

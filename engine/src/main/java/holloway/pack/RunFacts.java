@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 
 /** A card for each run: what to cut, which way it goes, its label, what to test. */
 final class RunFacts {
+  private static final double LEAST = 110;
+  private static final double OWN_SHEET = 205;
+
   private final Sheet sheet;
   private final SheetWords words;
   private final Drawings drawings;
@@ -40,10 +43,25 @@ final class RunFacts {
       card.put("way", first == null ? List.of(way.split(" > ")) : null);
       if (first != null) {
         card.remove("drawing");
+      } else if (card.get("drawing") instanceof Drawing d) {
+        card.put("drawing", d.within(left(way)));
       }
       out.add(card);
     }
     return out;
+  }
+
+  /**
+   * Millimetres that a way's lines leave on the lower of the two sheets, about; where that is too
+   * little for its type the drawing goes to a sheet of its own.
+   */
+  private static double left(String way) {
+    int lines = 0;
+    for (String part : way.split(" > ")) {
+      lines += 1 + part.length() / 90;
+    }
+    double rest = 205 - 4.9 * lines;
+    return rest < LEAST ? OWN_SHEET : rest;
   }
 
   /** Every place where cable passes a floor. */

@@ -24,6 +24,8 @@ final class Spoken {
           "data-runs",
           "key",
           "sizes",
+          "file",
+          "room-places",
           "min");
 
   private static final Pattern TEXT =

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The work in its order: turns of one person at one place, and what each visit takes along. */
@@ -25,6 +26,7 @@ final class WorkFacts {
   private final Map<String, Plan.PlannedHole> holes;
   private final Map<String, Pull> pulls;
   private final Map<String, Double> minutes;
+  private final Map<String, String> outlets;
 
   /**
    * @param texts in the language that sentences are made in, {@code shown} in the page's
@@ -41,6 +43,7 @@ final class WorkFacts {
     this.shown = shown;
     this.holes =
         sheet.plan().holes().stream().collect(Collectors.toMap(Plan.PlannedHole::id, h -> h));
+    this.outlets = words.outlets();
     this.minutes = StepMinutes.of(sheet.plan(), work);
     this.pulls = work.pulls().stream().collect(Collectors.toMap(Pull::id, p -> p, (a, b) -> a));
   }
@@ -81,7 +84,23 @@ final class WorkFacts {
     Pull pull = pulls.get(s.subject());
     out.put("pull", pull == null ? null : pull(pull));
     out.put("with", s.other().isPresent() ? other(s) : null);
+    out.put("find", s.kind() == Step.Kind.CHECK_FIRST);
+    out.put("where", where(s));
     return out;
+  }
+
+  /** Where something is opened or cut out; holes have cards. */
+  private String where(Step s) {
+    if (s.kind() == Step.Kind.CUT) {
+      return outlets.get(s.subject().replaceFirst("/cut-out$", "").replaceFirst("@\\d+$", ""));
+    }
+    return s.kind() != Step.Kind.OPEN
+        ? null
+        : work.openings().stream()
+            .filter(o -> o.id().equals(s.subject()))
+            .findFirst()
+            .map(words::openedAt)
+            .orElse(null);
   }
 
   private String other(Step s) {
@@ -108,7 +127,8 @@ final class WorkFacts {
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("data-holes", String.join("\n", p.holes()));
     out.put("data-runs", String.join("\n", p.runs()));
-    out.put("to", p.to().name());
+    out.put("to", p.to().equals(p.from()) ? null : p.to().name());
+    out.put("lies-in", liesIn(p));
     out.put("length", words.length(p.metres()));
     out.put("string", p.stringM() > 0 ? words.cut(p.stringM()) : null);
     out.put(
@@ -117,7 +137,8 @@ final class WorkFacts {
             .filter(holes::containsKey)
             .map(h -> holes.get(h).label())
             .collect(Collectors.joining(", ")));
-    out.put("force", Math.round(p.newtons()) + " N, " + Math.round(p.mostNewtons()) + " N");
+    out.put("force", words.force(p.newtons()));
+    out.put("most", words.mostForce(p.mostNewtons()));
     out.put("turns", p.quarterTurns());
     List<Map<String, Object>> ends = new ArrayList<>();
     p.strands().stream()
@@ -127,12 +148,27 @@ final class WorkFacts {
     return out;
   }
 
+  private List<Map<String, Object>> liesIn(Pull p) {
+    List<Map<String, Object>> out = new ArrayList<>();
+    for (String leg : words.liesIn(p)) {
+      Map<String, Object> part = new LinkedHashMap<>();
+      part.put("then", !out.isEmpty());
+      part.put("leg", leg);
+      out.add(part);
+    }
+    return out;
+  }
+
   List<Map<String, Object>> visits() {
     List<Map<String, Object>> out = new ArrayList<>();
+    Map<String, Integer> before = new TreeMap<>();
     for (Visit v : work.visits()) {
+      // What was brought the first time has to be brought again: it is another tick.
+      int turn = before.merge(v.zone().id(), 1, Integer::sum);
+      String own = "bring/" + v.zone().id() + (turn > 1 ? "/again-" + turn : "") + "/";
       List<Map<String, Object>> things = new ArrayList<>();
       for (Bring b : v.bring()) {
-        things.add(Map.of("id", "bring/" + v.zone().id() + "/" + b.key(), "what", thing(b)));
+        things.add(Map.of("id", own + b.key(), "what", thing(b)));
       }
       Map<String, Object> visit = new LinkedHashMap<>();
       visit.put("number", v.number());
@@ -146,7 +182,8 @@ final class WorkFacts {
 
   private String thing(Bring b) {
     String name = texts.get("bring." + b.item().word());
-    String size = b.sizeMm() > 0 ? ": " + words.bit(b.sizeMm()) : "";
+    // The item's own name says that it is a bit.
+    String size = b.sizeMm() > 0 ? ": " + words.bit(b.sizeMm()).replaceFirst(" bit$", "") : "";
     String own = b.name().isEmpty() ? "" : " (" + b.name() + ")";
     String amount =
         b.item() == Bring.Item.STRING

@@ -53,7 +53,8 @@ public final class Pipeline {
     Opened o = open(houseFile, settings);
     Answers.Planned planned = plan(o, settings);
     if (!planned.refusals().isEmpty()) {
-      WorkSchedule none = new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of());
+      WorkSchedule none =
+          new WorkSchedule(List.of(), List.of(), List.of(), 0, 1, List.of(), List.of());
       return new Answers.Packed(planned, none, Views.NONE, Optional.empty());
     }
     progress.now("ordering the work");

@@ -7,8 +7,10 @@ import holloway.check.rules.PlanRules;
 import holloway.finding.Finding;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Way;
+import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
+import holloway.report.PlaceWords;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
@@ -208,7 +210,8 @@ final class RealSite implements Stages.Site {
   @Override
   public WorkSchedule work(Plan plan, Request request) {
     Map<String, String> boxes = new TreeMap<>();
-    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
+    LocalRules own = hollows.framed().placed().house().ownRules();
+    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices(), own).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
         reel.cuts().forEach(c -> boxes.put(c.run(), reel.name()));
       }
@@ -263,11 +266,12 @@ final class RealSite implements Stages.Site {
   }
 
   private List<Plan.Unrouted> unrouted(Solved solved, Routing.Routed on, Request request) {
+    PlaceWords places = new PlaceWords(hollows.framed().placed());
     return solved.plan().unrouted().stream()
         .map(
             u -> {
               List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
-              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, ends, on, reached));
+              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, places, on, reached));
             })
         .toList();
   }

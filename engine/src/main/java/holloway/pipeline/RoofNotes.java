@@ -54,7 +54,9 @@ final class RoofNotes {
             + " into the other: taken as shut, also where one roof runs onto the other. Look with a"
             + " lamp from the hatch, stay on the joists; an end wall or old sheathing may be there"
             + " for fire or to brace the roof: never open it yourself. Then write under '%1$s' joins:"
-            + " [{ to: %2$s, size: WIDTH x HEIGHT }], or joins: [{ to: %2$s, shut: yes }]",
+            + " [{ to: %2$s, size: WIDTH x HEIGHT }], under a roof that runs onto the other one"
+            + " valley: cut-through or valley: laid-over instead of the size, or joins:"
+            + " [{ to: %2$s, shut: yes }]",
         s.a().roof().name(),
         s.b().roof().name(),
         s.along().length() / 1e9);
@@ -85,6 +87,16 @@ final class RoofNotes {
     }
   }
 
+  private static String filled(Fill fill) {
+    return switch (fill) {
+      case EMPTY -> "empty";
+      case FOAM -> "filled with foam";
+      case LOOSE -> "filled with loose fill";
+      case DENSE_PACKED -> "filled with dense-packed fill";
+      default -> "filled with " + fill.word() + "s";
+    };
+  }
+
   private static void flats(Framed framed, List<Plan.FindingLine> out) {
     for (FlatRoof f : FlatRoof.of(framed.placed(), framed.decks())) {
       out.add(
@@ -98,7 +110,7 @@ final class RoofNotes {
                   Math.round(f.z().length() / 1e6),
                   f.roof().fill() == Fill.UNKNOWN
                       ? "what fills them is not known"
-                      : "fill " + f.roof().fill().name().toLowerCase(Locale.ROOT))));
+                      : filled(f.roof().fill()))));
     }
     for (Roof r : framed.placed().house().roofs()) {
       if (r.shape() == Roof.Shape.FLAT && r.run().isEmpty() && r.heel().isEmpty()) {

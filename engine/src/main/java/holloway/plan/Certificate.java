@@ -49,26 +49,42 @@ public record Certificate(
    * @param group index into the certificate's runs
    */
   public record Share(int work, String place, int at, int group, long units) {
-    /** The place of a rent; its work and group are 0 and mean nothing. */
+    /** The place of a rent; its work is the class of cables, its group is 0 and means nothing. */
     public static final String RENT = "rent";
 
-    /** The place of a share of a hole's room; its work is 0 and means nothing. */
+    /** The place of a share of a hole's room; its work is the class of cables. */
     public static final String ROOM = "room";
 
     /**
-     * What a group pays for passing a hole whose works all belong to others too, or that is there
-     * already: no set of cables that fits pays more than the larger bit it needs and the rent.
+     * The place of a lift; its place is the own work of a hole, its group is 0 and means nothing.
      */
-    public static Share room(int hole, int group, long units) {
-      return new Share(0, ROOM, hole, group, units);
+    public static final String LIFT = "lift";
+
+    /**
+     * Part of the price of a work is lent to a hole that no method with the hole's own work makes
+     * without it: what those who pass pay of the own work may be more by it, and the other shares
+     * of the lending work are less by it.
+     */
+    public static Share lift(int lends, int own, long units) {
+      return new Share(lends, LIFT, own, 0, units);
     }
 
     /**
-     * By so much the shares of those who pass a hole that not all fit may be more than it costs;
-     * what the shares prove is less by it, whether the hole is made or not.
+     * What a group pays for passing a hole. Class 0 is all cables: no set that fits pays more than
+     * the larger bit it needs and the rent, and no work of the hole tells the same. Class t leaves
+     * out the cables of the t thinnest jackets of these runs: no set of the others that fits pays
+     * more than its rent.
      */
-    public static Share rent(int hole, long units) {
-      return new Share(0, RENT, hole, 0, units);
+    public static Share room(int hole, int without, int group, long units) {
+      return new Share(without, ROOM, hole, group, units);
+    }
+
+    /**
+     * By so much the shares of those of a class who pass a hole that not all fit may be more than
+     * it costs; what the shares prove is less by it, whether the hole is made or not.
+     */
+    public static Share rent(int hole, int without, long units) {
+      return new Share(without, RENT, hole, 0, units);
     }
   }
 

@@ -24,7 +24,8 @@ final class BoxesSection {
   }
 
   void write() {
-    BoxPlan plan = BoxPlanner.of(sheet.plan(), sheet.request().prices());
+    BoxPlan plan =
+        BoxPlanner.of(sheet.plan(), sheet.request().prices(), sheet.placed().house().ownRules());
     if (plan.orders().isEmpty()) {
       return;
     }
@@ -57,7 +58,7 @@ final class BoxesSection {
   /** Each pull that needs a tenth of what its cable bears or more; else the hardest of all. */
   private void tension() {
     List<PullTension.Pull> all =
-        PullTension.list(sheet.plan()).stream()
+        PullTension.list(sheet.plan(), sheet.placed().house().conduits()).stream()
             .sorted(Comparator.comparingDouble(p -> -p.newtons() / p.most()))
             .toList();
     if (all.isEmpty()) {

@@ -6,7 +6,6 @@ import holloway.house.Chase;
 import holloway.house.House;
 import holloway.house.Obstacle;
 import holloway.house.RulePlace;
-import holloway.house.Thing;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
@@ -108,15 +107,7 @@ public final class Cautions {
 
   private void power() {
     boolean near =
-        house.things().stream()
-                .anyMatch(
-                    t ->
-                        Set.of(
-                                Thing.Kind.SOCKET,
-                                Thing.Kind.SWITCH,
-                                Thing.Kind.LIGHT,
-                                Thing.Kind.PANEL)
-                            .contains(t.kind()))
+        house.things().stream().anyMatch(t -> t.kind().isPower())
             || hasObstacle(Obstacle.Kind.POWER);
     if (near && !plan.holes().isEmpty()) {
       add(
@@ -126,7 +117,7 @@ public final class Cautions {
               + " them. Power wiring itself is for a licensed electrician.",
           source(
               "NEC 800.133 for the distance and the box; next to sheathed cable it is practice",
-              WiringFigures.UK_FROM_POWER.cited()));
+              WiringFigures.UK_FROM_POWER.cited().words()));
     }
   }
 

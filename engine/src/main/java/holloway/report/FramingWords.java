@@ -72,7 +72,7 @@ final class FramingWords {
   }
 
   private static String fill(Fact<Fill> fill) {
-    String word = fill.value().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String word = fill.value().word();
     return ", fill " + word + (fill.isAssumed() ? " (assumed)" : "");
   }
 }

@@ -89,6 +89,7 @@ final class HouseWords {
       case "open room surface" -> surface(id);
       case "stud bay" -> inside(s, "inside the ");
       case "furred bay", "void behind dabbed board" -> inside(s, "behind the board of the ");
+      case "void between battens" -> "over the strapped ceiling of the " + part(id, 0);
       case "channel" -> inside(s, "a channel cut in the ");
       case "return-air space" -> inside(s, "the return-air space in the ");
       case "joist bay" -> between(s);

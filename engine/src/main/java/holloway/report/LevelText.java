@@ -7,6 +7,7 @@ import holloway.house.Opening;
 import holloway.house.Roof;
 import holloway.house.Room;
 import holloway.house.Side;
+import holloway.house.Straps;
 import holloway.house.WallTraits;
 import holloway.survey.OpenSide;
 import holloway.survey.Placed;
@@ -101,9 +102,16 @@ final class LevelText {
   }
 
   private String ceiling(Room r) {
-    return r.overhead().layers().isEmpty()
-        ? lining(r.ceiling())
-        : layers(new WallTraits.Layers(Optional.empty(), r.overhead().layers()));
+    String shows =
+        r.overhead().layers().isEmpty()
+            ? lining(r.ceiling())
+            : layers(new WallTraits.Layers(Optional.empty(), r.overhead().layers()));
+    return shows + r.overhead().straps().map(this::straps).orElse("");
+  }
+
+  private String straps(Straps s) {
+    return " on straps %s deep every %s (where they stand is assumed)"
+        .formatted(units.tape(s.depth().value().nm()), units.tape(s.every().value().nm()));
   }
 
   private void beam(PlacedBeam b) {

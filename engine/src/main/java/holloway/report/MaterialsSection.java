@@ -54,7 +54,7 @@ final class MaterialsSection {
 
   /** What is bought in another jacket than was asked for. */
   private void outdoors() {
-    Map<String, String> jackets = Jackets.changed(sheet.plan());
+    Map<String, String> jackets = Jackets.changed(sheet.plan(), sheet.placed().house().ownRules());
     if (!jackets.isEmpty()) {
       boolean thin = jackets.values().stream().anyMatch(j -> j.contains("no thicker"));
       page.put(

@@ -2,6 +2,7 @@ package holloway.report;
 
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
+import holloway.geometry.Polygon2;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -13,7 +14,7 @@ import java.util.Optional;
 /**
  * A world point in words: which wall and how far along it, or which room it is in, over or under.
  */
-final class PlaceWords {
+public final class PlaceWords {
   private static final long SLACK = 60_000_000L;
 
   /** A bore through plates and floor has its middle between the walls of two storeys. */
@@ -22,12 +23,17 @@ final class PlaceWords {
   private final Placed placed;
   private final UnitWords units;
 
+  /** In the units usual where the house stands. */
+  public PlaceWords(Placed placed) {
+    this(placed, new UnitWords(UnitWords.usual(placed.house())));
+  }
+
   PlaceWords(Placed placed, UnitWords units) {
     this.placed = placed;
     this.units = units;
   }
 
-  String of(Point3 p) {
+  public String of(Point3 p) {
     Optional<Wall> within = wall(p, SLACK);
     if (within.isPresent()) {
       return inWall(within.get(), p);
@@ -86,6 +92,47 @@ final class PlaceWords {
     Optional<Wall.WallFace> face = w.findFace(0, l.x()).or(() -> w.findFace(1, l.x()));
     return face.map(f -> units.tape(l.z() - f.floorZ()) + " above the floor of " + f.room())
         .orElse(units.tape(l.z()) + " above its foot");
+  }
+
+  /** On a room's floor or ceiling, from the nearer wall each way. */
+  String inPlan(String room, Point3 p, boolean floor) {
+    return placed.rooms().stream()
+        .filter(r -> r.name().equals(room) && r.outline().contains(p.plan()))
+        .findFirst()
+        .map(r -> fromWalls(r, p, floor))
+        .orElseGet(() -> of(p));
+  }
+
+  private String fromWalls(PlacedRoom r, Point3 p, boolean floor) {
+    return "%s of the %s, %s and %s"
+        .formatted(
+            floor ? "floor" : "ceiling",
+            r.name(),
+            nearer(r.outline(), p, true, "west", "east"),
+            nearer(r.outline(), p, false, "south", "north"));
+  }
+
+  /** Along a line through the point: how far it is to the outline before it and behind it. */
+  private String nearer(Polygon2 outline, Point3 p, boolean x, String low, String high) {
+    long before = Long.MAX_VALUE;
+    long behind = Long.MAX_VALUE;
+    List<Point2> ring = outline.corners();
+    for (int i = 0; i < ring.size(); i++) {
+      Point2 a = ring.get(i);
+      Point2 b = ring.get((i + 1) % ring.size());
+      double a2 = x ? a.y() - p.y() : a.x() - p.x();
+      double b2 = x ? b.y() - p.y() : b.x() - p.x();
+      if (a2 * b2 < 0 || a2 == 0 && b2 != 0) {
+        double t = a2 / (a2 - b2);
+        double at = x ? a.x() + t * (b.x() - a.x()) : a.y() + t * (b.y() - a.y());
+        long far = Math.round(at - (x ? p.x() : p.y()));
+        before = far <= 0 ? Math.min(before, -far) : before;
+        behind = far >= 0 ? Math.min(behind, far) : behind;
+      }
+    }
+    return before <= behind
+        ? units.tape(before) + " from the " + low + " wall"
+        : units.tape(behind) + " from the " + high + " wall";
   }
 
   private String inRoom(Point3 p) {

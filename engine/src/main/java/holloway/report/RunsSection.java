@@ -30,7 +30,7 @@ final class RunsSection {
       Plan plan, Placed placed, PriceList prices, boolean steps, UnitWords units, Page page) {
     this.prices = prices;
     this.plan = plan;
-    this.jackets = Jackets.changed(plan);
+    this.jackets = Jackets.changed(plan, placed.house().ownRules());
     this.words = new HouseWords(placed);
     this.steps = steps;
     this.units = units;

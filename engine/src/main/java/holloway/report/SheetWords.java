@@ -1,8 +1,10 @@
 package holloway.report;
 
 import holloway.plan.Plan;
+import holloway.schedule.OpenPlace;
 import holloway.schedule.OutletPlace;
 import holloway.schedule.OutletPlaces;
+import holloway.schedule.Pull;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -63,6 +65,38 @@ public final class SheetWords {
   /** What is opened before anything is drilled: a cut-out, a patch, boards, a panel, a trench. */
   public String opening(String id) {
     return OpenedWords.of(id).orElseGet(() -> crossed(id));
+  }
+
+  /** Where to open: along the wall and over the floor, or from two walls of the room. */
+  public String openedAt(OpenPlace p) {
+    return p.on() == OpenPlace.On.WALL
+        ? places.of(p.at())
+        : places.inPlan(p.room(), p.at(), p.on() == OpenPlace.On.FLOOR);
+  }
+
+  /** What a pull lies in, in order, each once. */
+  public List<String> liesIn(Pull pull) {
+    HouseWords house = new HouseWords(sheet.placed());
+    List<String> out = new ArrayList<>();
+    for (Plan.PlannedRun r : sheet.plan().runs()) {
+      if (r.id().equals(pull.runs().get(0))) {
+        r.steps().stream()
+            .filter(s -> s.kind().equals("leg") && pull.hollows().contains(s.id()))
+            .map(house::leg)
+            .forEach(out::add);
+      }
+    }
+    return out.stream().distinct().toList();
+  }
+
+  /** A pull on a cable, never shown less than it is. */
+  public String force(double newtons) {
+    return sheet.units().force(newtons);
+  }
+
+  /** What a cable bears, never shown more than it is. */
+  public String mostForce(double newtons) {
+    return sheet.units().mostForce(newtons);
   }
 
   private String crossed(String id) {
@@ -129,8 +163,10 @@ public final class SheetWords {
     return UnitWords.minutes(minutes);
   }
 
-  /** A distance, metres, as a tape shows it. */
-  public String tape(double metres) {
-    return sheet.units().tape(Math.round(metres * 1e9));
+  /** A spread of position: millimetres, and what a tape in inches shows where they are used. */
+  public String offBy(double mm) {
+    String plain = Math.round(mm) + " mm";
+    String tape = sheet.units().tape(Math.round(mm * 1e6));
+    return tape.equals(plain) ? plain : plain + " (" + tape + ")";
   }
 }

@@ -20,7 +20,7 @@ final class TakeOffDocument {
   private TakeOffDocument() {}
 
   static void into(ObjectNode root, Plan plan, Placed placed, Request request) {
-    BoxPlan boxes = BoxPlanner.of(plan, request.prices());
+    BoxPlan boxes = BoxPlanner.of(plan, request.prices(), placed.house().ownRules());
     ArrayNode orders = root.putArray("boxes");
     boxes.orders().forEach(o -> order(orders.addObject(), o));
     ObjectNode pulls = root.putObject("pulls");
@@ -36,7 +36,7 @@ final class TakeOffDocument {
                     .put("pulls", a.pulls())
                     .put("bound", a.bound()));
     ArrayNode tension = pulls.putArray("tension");
-    for (PullTension.Pull p : PullTension.list(plan)) {
+    for (PullTension.Pull p : PullTension.list(plan, placed.house().conduits())) {
       ObjectNode n = tension.addObject().put("run", p.run()).put("fish", p.fish());
       n.set("newtons", JsonText.real(p.newtons(), 1));
       n.set("bears", JsonText.real(p.most(), 1));

@@ -15,6 +15,8 @@ public final class UnitWords {
   /** The inch bit sold for each step of the bit ladder; the steps are its rounded millimetres. */
   private static final Map<Integer, String> INCH_BITS =
       Map.of(
+          3,
+          "1/8 in",
           13,
           "1/2 in",
           16,

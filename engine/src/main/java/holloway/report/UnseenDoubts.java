@@ -11,15 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /** What may lie unseen where a plan goes: blocks in bays, power beside holes, shut chase floors. */
 final class UnseenDoubts {
   /** Two studs at 16 in or 400 mm: a thing nearer than this may share the bay. */
   private static final long BAY = 410_000_000L;
-
-  private static final Set<Thing.Kind> POWER =
-      Set.of(Thing.Kind.SOCKET, Thing.Kind.SWITCH, Thing.Kind.LIGHT, Thing.Kind.PANEL);
 
   private final Plan plan;
   private final Placed placed;
@@ -70,7 +66,7 @@ final class UnseenDoubts {
     List<String> near = new ArrayList<>();
     for (Thing t : placed.house().things()) {
       Optional<OnWall> on =
-          POWER.contains(t.kind())
+          t.kind().isPower()
               ? placed.findSpot(t.at().face(), t.at().along(), t.at().height().value().nm())
               : Optional.empty();
       if (on.isPresent()

@@ -55,9 +55,7 @@ final class WallDoubts {
       how.add("find the next stud too");
     }
     if (all.contains("fill taken")) {
-      what.add(
-          "that its fill is "
-              + w.fill().value().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+      what.add("that its fill is " + w.fill().value().word());
       how.add("look beside a box with the power off");
     }
     if (all.contains("bearing")) {

@@ -2,6 +2,7 @@ package holloway.routing;
 
 import holloway.framing.Attic;
 import holloway.framing.Lowered;
+import holloway.framing.MemberKind;
 import holloway.framing.Skylights;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
@@ -123,6 +124,20 @@ final class CeilingEnds {
     return Optional.empty();
   }
 
+  /** A box wants 40 mm clear of the straps that carry its ceiling. */
+  private boolean isUnderStrap(PlacedRoom room, Point2 p) {
+    return room.room().overhead().straps().isPresent()
+        && house.framed().membersOf(room.name()).stream()
+            .filter(m -> m.kind() == MemberKind.BATTEN)
+            .anyMatch(
+                m -> {
+                  Point3 q = m.frame().toLocal(p.at(m.frame().origin().z()));
+                  return q.y() > m.box().y0() - 40_000_000
+                      && q.y() < m.box().y1() + 40_000_000
+                      && m.box().x().contains(q.x());
+                });
+  }
+
   private Optional<Integer> over(String id, PlacedRoom room, Point2 p, int work) {
     Optional<Integer> hung = lowered(id, room, p, work);
     if (hung.isPresent()) {
@@ -154,6 +169,7 @@ final class CeilingEnds {
       }
       Point3 q = h.frame().toLocal(p.at(h.frame().origin().z()));
       if (bay
+          && !isUnderStrap(room, p)
           && q.x() > h.clear().x0() + 40_000_000
           && q.x() < h.clear().x1() - 40_000_000
           && q.y() > h.clear().y0() + 40_000_000

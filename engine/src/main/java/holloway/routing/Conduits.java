@@ -22,6 +22,15 @@ final class Conduits {
         .orElse(0);
   }
 
+  /** Places on its way where cable is drawn out and fed in again. */
+  static int pullBoxes(Framed framed, Hollow h) {
+    return framed.placed().house().conduits().stream()
+        .filter(c -> h.id().equals("conduit/" + c.name()))
+        .mapToInt(c -> c.way().pullBoxes())
+        .findFirst()
+        .orElse(0);
+  }
+
   private static boolean isOutdoors(Framed framed, String name) {
     return framed.placed().house().conduits().stream()
         .anyMatch(c -> c.name().equals(name) && c.outdoor().isPresent());

@@ -123,7 +123,7 @@ final class EndBinder {
     long price = boxes.price(spot, bay, id.equals(Ends.CABINET));
     int work = draft.work(id + "/cut-out", WorkKind.CUT_OUT, price, 0, 0, "");
     if (FishLimits.most(bay.kind(), bay.fill()) == 0) {
-      String fill = bay.fill().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      String fill = bay.fill().word();
       refused.add(
           new Refused(
               id,

@@ -79,6 +79,7 @@ public final class Ends {
         }
       }
     }
+    e.problems.addAll(LinkEnds.problems(placed));
     return e;
   }
 

@@ -17,6 +17,9 @@ final class FaceNets {
   /** Cable clipped to a ceiling or floor keeps this off it, as it does off a wall. */
   private static final long OFF_FACE = 12_000_000;
 
+  /** Cable does not lie on a floor further from the wall than this, millimetres. */
+  private static final double BESIDE_WALL = 150;
+
   private final Placed placed;
   private final String ground;
   private final GraphDraft draft;
@@ -49,7 +52,15 @@ final class FaceNets {
         SurfaceLines.gaps(placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
     new RingNet(draft, prices, solids, terms, line)
         .keepOff(Pane.of(placed, r.name()))
-        .connect(entries, new long[] {r.floorZ() + 60_000_000, top - 40_000_000}, gaps);
+        .connect(
+            entries.stream().filter(e -> !acrossFloor(r, e)).toList(),
+            new long[] {r.floorZ() + 60_000_000, top - 40_000_000},
+            gaps);
+  }
+
+  /** A hole in the midst of a floor: people would walk over what comes out of it. */
+  private static boolean acrossFloor(PlacedRoom r, Entry e) {
+    return e.at().z() <= r.floorZ() + OFF_FACE && !nearLine(r.outline().corners(), e.at().plan());
   }
 
   /** Round each building, at the height of its ground floor. */
@@ -80,11 +91,16 @@ final class FaceNets {
    * straight up.
    */
   private static boolean nearLine(List<Point2> line, Point2 p) {
+    return near(line, p, BESIDE_WALL);
+  }
+
+  /** Is a place within so many millimetres of a closed line? */
+  static boolean near(List<Point2> line, Point2 p, double mm) {
     for (int i = 0; i < line.size(); i++) {
       Point2 a = line.get(i);
       Point2 b = line.get((i + 1) % line.size());
       LineSegment side = new LineSegment(a.x() / 1e6, a.y() / 1e6, b.x() / 1e6, b.y() / 1e6);
-      if (side.distance(new Coordinate(p.x() / 1e6, p.y() / 1e6)) < 150) {
+      if (side.distance(new Coordinate(p.x() / 1e6, p.y() / 1e6)) < mm) {
         return true;
       }
     }

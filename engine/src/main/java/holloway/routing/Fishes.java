@@ -167,8 +167,10 @@ final class Fishes {
     return Paths.clear(solids, other) && isInReach(h, other) ? other : List.of();
   }
 
-  private static boolean isInReach(Hollow h, List<Point3> path) {
-    return GraphDraft.lengthOf(path) <= FishLimits.most(h.kind(), h.fill());
+  private boolean isInReach(Hollow h, List<Point3> path) {
+    // A tube is as long as its parts, each of which can be drawn through: else it is no space.
+    int goes = 1 + Conduits.pullBoxes(house.framed(), h);
+    return GraphDraft.lengthOf(path) <= goes * FishLimits.most(h.kind(), h.fill());
   }
 
   /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
@@ -185,7 +187,10 @@ final class Fishes {
 
   private long leg(Hollow h, List<Point3> path) {
     long turns =
-        h.kind() == HollowKind.CONDUIT ? prices.turns(Conduits.bends(house.framed(), h)) : 0;
+        h.kind() == HollowKind.CONDUIT
+            ? prices.turns(Conduits.bends(house.framed(), h))
+                + Conduits.pullBoxes(house.framed(), h) * prices.handOver()
+            : 0;
     return turns + prices.fishLeg(h.kind(), h.fill(), GraphDraft.lengthOf(path));
   }
 

@@ -87,7 +87,7 @@ final class HoleBook {
     int inside =
         house.framed().placed().house().conduits().stream()
             .filter(c -> h.id().equals("conduit/" + c.name()))
-            .mapToInt(c -> (int) (c.insideDiameter().nm() / 1_000_000))
+            .mapToInt(c -> TubeRoom.of(c))
             .findFirst()
             .orElseThrow();
     Point3 at = h.frame().toWorld(h.clear().centre());
@@ -250,11 +250,12 @@ final class HoleBook {
     Point3 a = h.frame().toLocal(from);
     Point3 b = h.frame().toLocal(to);
     Box c = h.clear();
-    if (h.kind() == HollowKind.JOIST_BAY) {
+    if (h.kind() == HollowKind.JOIST_BAY || h.kind() == HollowKind.BATTEN_VOID) {
       long d = Math.abs(a.x() - b.x());
       return d <= ARM ? d : -1;
     }
-    if (h.id().startsWith("stairs/")) {
+    // Under stairs and over a soffit an arm reaches any way, and no bit finds its own.
+    if (h.id().startsWith("stairs/") || h.kind() == HollowKind.SOFFIT) {
       long d = a.distanceTo(b);
       return d <= ARM ? d : -1;
     }

@@ -30,7 +30,11 @@ final class LayNet {
 
   private static final long COARSE = 3_000_000_000L;
   private static final long CABLE = 9_000_000;
-  private static final long[] INWARD = {0, 200_000_000, 300_000_000, 400_000_000, 520_000_000};
+
+  /** The short ones last: for the narrow gap between a wall and the joist that runs along it. */
+  private static final long[] INWARD = {
+    0, 200_000_000, 300_000_000, 400_000_000, 520_000_000, 100_000_000, 150_000_000
+  };
 
   /**
    * How one space is laid: its key in the effort table, its height, the height between joists, its

@@ -61,6 +61,7 @@ public final class Routing {
     OwnSpaces own = new OwnSpaces(house.framed().placed().house().ownRules(), request);
     RouteGraph graph = own.over(r.draft.finish());
     refused.addAll(own.refused);
+    graph = new ThinVoids(house, request, refused).over(graph);
     return new Routed(graph, refused, r.prices.money());
   }
 

@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Point;
@@ -128,6 +127,6 @@ final class HouseShapes {
   }
 
   private static String word(Fill fill) {
-    return fill.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return fill.word();
   }
 }

@@ -27,6 +27,8 @@ public final class HoleCards {
   private final Map<String, String> rooms = new TreeMap<>();
 
   private final DrillSide drill;
+  private final Beyond beyond;
+  private final Map<String, Pilot> pilots;
 
   private HoleCards(Plan plan, HollowHouse house, UnitSystem units, Map<String, String> outlets) {
     this.house = house;
@@ -35,6 +37,8 @@ public final class HoleCards {
     this.rooms.putAll(outlets);
     this.units = units;
     this.sight = new Sight(house);
+    this.beyond = new Beyond(house, units);
+    this.pilots = Pilots.of(plan, house);
   }
 
   /** By hole id; holes whose crossing the house does not have are left out. */
@@ -101,6 +105,8 @@ public final class HoleCards {
         angle(site, fromA),
         Tools.breakthrough(site, fromA, units),
         checkFirst(site, tolerance),
+        Optional.ofNullable(pilots.get(hole.id())).map(p -> p.words(units)).orElse(""),
+        beyond.words(fromA ? site.hollowB() : site.hollowA(), fromA ? site.b() : site.a()),
         tolerance);
   }
 

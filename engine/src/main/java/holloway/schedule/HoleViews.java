@@ -151,7 +151,8 @@ public final class HoleViews {
     List<HoleView.Shape> out = new ArrayList<>();
     for (Member m : house.framed().members()) {
       boolean bored = site.pierces().contains(m.id());
-      List<double[]> outline = all || !bored ? cut.through(m, window) : List.of();
+      boolean shown = Landmarks.isThere(m) && (all || !bored);
+      List<double[]> outline = shown ? cut.through(m, window) : List.of();
       if (!outline.isEmpty()) {
         out.add(new HoleView.Shape(m.kind().word(), bored, !all, outline));
       }

@@ -5,6 +5,7 @@ import holloway.framing.Deck;
 import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.geometry.Frame;
 import holloway.geometry.Frame.Axis;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
@@ -31,7 +32,12 @@ final class Landmarks {
 
   Landmarks(Framed framed) {
     this.framed = framed;
-    this.solids = new Solids(framed.members());
+    this.solids = new Solids(framed.members().stream().filter(Landmarks::isThere).toList());
+  }
+
+  /** The skin before a shared wall only keeps cable off it: a tape goes on to the wall itself. */
+  static boolean isThere(Member m) {
+    return m.kind() != MemberKind.NOT_OURS || m.frame().equals(Frame.WORLD);
   }
 
   /** The nearest landmark on either side of the eye along a direction. */
@@ -53,7 +59,10 @@ final class Landmarks {
   /** What a straight look meets first. */
   Optional<Dimension> seen(Point3 eye, Axis a) {
     List<Solids.Hit> hits = solids.hits(eye, Lines.walk(eye, a, LONGEST), 1);
-    if (hits.isEmpty() || hits.get(0).from() <= 0) {
+    // What is a neighbour's ends the look and shows nothing that can be named.
+    if (hits.isEmpty()
+        || hits.get(0).from() <= 0
+        || hits.get(0).member().kind() == MemberKind.NOT_OURS) {
       return Optional.empty();
     }
     long nm = hits.get(0).from();
@@ -77,7 +86,10 @@ final class Landmarks {
     return seen ? Optional.of(new Dimension(words, at, Lines.turned(away), nm)) : Optional.empty();
   }
 
-  /** The edge of the bored piece, walked on over neighbours of its kind that continue it. */
+  /**
+   * The edge of the bored piece, walked on over neighbours of its kind that continue it: where a
+   * wall goes on before the next room or storey there is nothing to see.
+   */
   private Optional<Dimension> edge(Point3 eye, Axis a, Member bored) {
     if (bored.kind() == MemberKind.LINING) {
       return Optional.empty(); // behind plaster, casings and skirtings its edges are not seen
@@ -136,7 +148,7 @@ final class Landmarks {
 
   private Optional<Member> next(Point3 p, Member bored) {
     return framed.members().stream()
-        .filter(m -> m.owner().equals(bored.owner()) && m.kind() == bored.kind() && m != bored)
+        .filter(m -> m.kind() == bored.kind() && m != bored)
         .filter(m -> m.box().contains(m.frame().toLocal(p), 0))
         .findFirst();
   }

@@ -45,6 +45,11 @@ final class Openings {
     return opened.stream().map(Plan.PlannedWork::id).filter(h.works()::contains).toList();
   }
 
+  /** Where each is that has no card of its own; cut-outs are told with the outlets. */
+  List<OpenPlace> places() {
+    return opened.stream().flatMap(w -> places.access(w.id()).stream()).toList();
+  }
+
   boolean closes(Plan.PlannedWork w) {
     return !w.kind().equals("cut-out");
   }
@@ -64,6 +69,9 @@ final class Openings {
     }
     Point3 there = at;
     String owner = w.id().contains("/") ? w.id().substring(0, w.id().lastIndexOf('/')) : w.id();
+    if (w.kind().equals("channel")) {
+      return places.channel(w.id()).orElse(places.cabinet());
+    }
     return places
         .find(w.id(), there)
         .or(() -> places.hollow(w.id(), there))

@@ -51,9 +51,16 @@ public final class Pilots {
     }
     String beyond = fromA ? site.hollowB() : site.hollowA();
     boolean reached = house.findHollow(beyond).map(h -> !h.blind()).orElse(false);
-    Pilot.Find how =
-        !there.isEmpty() ? Pilot.Find.BY_TAPE : reached ? Pilot.Find.BY_SIGHT : Pilot.Find.BY_FEEL;
+    Pilot.Find how = how(reached, !there.isEmpty());
     Pilot.Why why = bare ? Pilot.Why.NOTHING_TO_MEASURE : Pilot.Why.FAR_OFF;
     return Optional.of(new Pilot(hole.id(), BIT_MM, why, how, 2 * tolerance, there));
+  }
+
+  /** Behind a closed face nobody sees the wire, however well the face can be taped. */
+  private static Pilot.Find how(boolean reached, boolean taped) {
+    if (reached) {
+      return taped ? Pilot.Find.BY_TAPE : Pilot.Find.BY_SIGHT;
+    }
+    return taped ? Pilot.Find.BY_MAGNET : Pilot.Find.BY_FEEL;
   }
 }

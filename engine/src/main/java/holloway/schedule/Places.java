@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Where a person stands for a hole, an opening, an end of a cable, or the way between. */
 final class Places {
@@ -102,6 +104,32 @@ final class Places {
       return Optional.of(outside(at));
     }
     return hollow.flatMap(Hollow::stand).map(s -> stands.getOrDefault(s, room(s)));
+  }
+
+  /** Where an access is; empty for what is none. */
+  Optional<OpenPlace> access(String id) {
+    return Optional.ofNullable(accesses.get(id))
+        .map(a -> new OpenPlace(a.id(), a.room(), on(a.kind()), a.at()));
+  }
+
+  private static OpenPlace.On on(AccessPlace.Kind kind) {
+    return switch (kind) {
+      case CEILING_PATCH -> OpenPlace.On.CEILING;
+      case LIFTED_BOARDS -> OpenPlace.On.FLOOR;
+      case WALL_PATCH, DATA_BOX, REGISTER -> OpenPlace.On.WALL;
+    };
+  }
+
+  /** The room on that side of the wall, and at that spot along it, where a channel is cut. */
+  Optional<WorkPlace> channel(String id) {
+    for (Wall w : house.framed().placed().walls()) {
+      Matcher m = Pattern.compile(Pattern.quote(w.id()) + "/channel-(\\d)/(\\d+)/.*").matcher(id);
+      if (m.matches()) {
+        long along = Long.parseLong(m.group(2)) * 1_000_000;
+        return w.findFace(Integer.parseInt(m.group(1)), along).map(f -> room(f.room()));
+      }
+    }
+    return Optional.empty();
   }
 
   boolean isAccess(String id) {

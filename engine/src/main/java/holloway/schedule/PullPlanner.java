@@ -1,7 +1,9 @@
 package holloway.schedule;
 
 import holloway.catalog.Cable;
+import holloway.house.Conduit;
 import holloway.limits.PullForce;
+import holloway.plan.FishPull;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,12 +28,14 @@ final class PullPlanner {
 
   private final Map<String, String> boxes;
   private final TightHoles tight;
+  private final List<Conduit> tubes;
 
   /**
    * @param boxes name of the box of each run; a run without one is drawn from the first of its kind
    */
-  PullPlanner(Plan plan, Map<String, String> boxes) {
+  PullPlanner(Plan plan, Map<String, String> boxes, List<Conduit> tubes) {
     this.boxes = boxes;
+    this.tubes = tubes;
     tight = new TightHoles(plan);
   }
 
@@ -74,7 +78,7 @@ final class PullPlanner {
         strands.stream()
             .max(Comparator.comparingDouble(x -> x.newtons() / x.mostNewtons()))
             .orElseThrow();
-    double turns = PullForce.along(s.run().cable(), s.path()).turns();
+    double turns = FishPull.of(s.legs(), s.run().cable(), tubes).turns();
     return new Pull(
         "pull/"
             + s.legs().get(0).id()
@@ -103,7 +107,7 @@ final class PullPlanner {
 
   private Pull.Strand strand(Stretch s) {
     Cable cable = Cable.get(s.run().cable());
-    double newtons = s.blind() ? PullForce.along(cable.kind(), s.path()).newtons() : 0;
+    double newtons = s.blind() ? FishPull.of(s.legs(), cable.kind(), tubes).newtons() : 0;
     return new Pull.Strand(
         s.run().id(),
         s.number(),

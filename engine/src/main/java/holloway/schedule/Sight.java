@@ -70,7 +70,7 @@ final class Sight {
     List<Dimension> found =
         switch (hollow.get().kind()) {
           case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
-          case JOIST_BAY -> betweenJoists(end, room);
+          case JOIST_BAY, BATTEN_VOID -> betweenJoists(end, room);
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           default -> inTheOpen(end);
         };

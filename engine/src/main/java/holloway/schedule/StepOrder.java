@@ -27,10 +27,22 @@ final class StepOrder {
     }
     this.zones = List.copyOf(found);
     steps.sort(
-        Comparator.comparing(Step::kind)
+        Comparator.comparingInt((Step s) -> turn(s.kind()))
             .thenComparing(s -> s.kind() == Step.Kind.PULL ? "" : s.at().id())
+            .thenComparing(Step::kind)
             .thenComparing(s -> s.kind() == Step.Kind.PULL ? "" : s.id()));
     tasks();
+  }
+
+  /**
+   * Kinds of one turn are done at one place after another: nobody comes back to bore what is open.
+   */
+  private static int turn(Step.Kind kind) {
+    return switch (kind) {
+      case OPEN, CUT, PILOT, DRILL -> Step.Kind.DRILL.ordinal();
+      case TERMINATE, LABEL -> Step.Kind.LABEL.ordinal();
+      default -> kind.ordinal();
+    };
   }
 
   private static List<WorkPlace> places(Step s) {
@@ -87,7 +99,7 @@ final class StepOrder {
             .filter(s -> s.kind() == Step.Kind.PULL)
             .map(s -> byId.get(s.subject()))
             .toList();
-    return new WorkSchedule(out, inOrder, replay.visits(), best.bound(), crew, tests);
+    return new WorkSchedule(out, inOrder, replay.visits(), best.bound(), crew, tests, List.of());
   }
 
   /** Does at each place of the crew what can be done there, and writes down who does it. */

@@ -32,13 +32,16 @@ public final class WorkPlanner {
             stretches);
     HoleSteps holes = new HoleSteps(plan, house, places, openings);
     List<Plan.PlannedRun> runs = stretches.stream().map(s -> s.get(0).run()).toList();
-    List<Pull> pulls = new PullPlanner(plan, boxes).of(stretches);
+    List<Pull> pulls =
+        new PullPlanner(plan, boxes, house.framed().placed().house().conduits()).of(stretches);
     List<Step> steps = new ArrayList<>(holes.list());
     steps.addAll(new PullSteps(plan, places, openings).list(pulls));
     steps.addAll(ends.list(runs));
     List<Step> made = List.copyOf(steps);
     openings.list().stream().filter(openings::closes).forEach(w -> steps.add(holes.close(w, made)));
     List<RunProof> tests = runs.stream().map(ends::whatToTest).toList();
-    return new StepOrder(steps, request.wishes().crew()).schedule(pulls, tests);
+    return new StepOrder(steps, request.wishes().crew())
+        .schedule(pulls, tests)
+        .with(openings.places());
   }
 }

@@ -15,6 +15,7 @@ import java.util.List;
  * @param visitsBound no order of these steps with this crew needs fewer visits
  * @param crew 1 or 2
  * @param tests one a run, in the order of the plan
+ * @param openings where patches, lifted boards and the like are that the steps open
  */
 public record WorkSchedule(
     List<Step> steps,
@@ -22,12 +23,19 @@ public record WorkSchedule(
     List<Visit> visits,
     int visitsBound,
     int crew,
-    List<RunProof> tests) {
+    List<RunProof> tests,
+    List<OpenPlace> openings) {
   public WorkSchedule {
     steps = List.copyOf(steps);
     pulls = List.copyOf(pulls);
     visits = List.copyOf(visits);
     tests = List.copyOf(tests);
+    openings = List.copyOf(openings);
+  }
+
+  /** The same work with where its openings are. */
+  WorkSchedule with(List<OpenPlace> where) {
+    return new WorkSchedule(steps, pulls, visits, visitsBound, crew, tests, where);
   }
 
   /** True when the visits are proven to be as few as can be. */

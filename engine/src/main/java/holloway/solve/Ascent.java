@@ -31,7 +31,16 @@ final class Ascent {
   private static final double LITTLE = 1 / 40.0;
 
   private static final int PATIENCE = 3;
+
+  /**
+   * Where the known paths still promise more the part waits longer: a look may find what is new.
+   */
+  private static final int LONGEST_WAIT = 15;
+
   private static final int CANDIDATES = 4;
+
+  /** By so many temperatures a group the model may lie below what its known paths prove. */
+  private static final double SOFT = 8;
 
   private final List<Groups.Group> groups;
   private final GroupPaths paths;
@@ -44,6 +53,10 @@ final class Ascent {
   private final long typical;
   private final long[] each;
   private double mix = 1;
+
+  /** What the model thought its shares would prove. */
+  private double promised;
+
   private int slow;
 
   /**
@@ -88,7 +101,8 @@ final class Ascent {
       boolean little =
           before != Long.MIN_VALUE && part.value - before < LITTLE * (target - part.value);
       slow = little ? slow + 1 : 0;
-      part.stalled = slow >= PATIENCE;
+      boolean promising = promised - part.value > LITTLE * (target - part.value);
+      part.stalled = slow >= (promising ? LONGEST_WAIT : PATIENCE);
     }
   }
 
@@ -109,13 +123,28 @@ final class Ascent {
       return;
     }
     double open = target - part.value;
-    ShareModel model = new ShareModel(inner, pools);
     double temperature = Math.max(1, open / groups.size() / COOL / part.cool);
+    ShareModel model = model(temperature);
     model.raise(INNER, temperature, STRIDE, this::timeUp);
+    promised = model.value();
     model.writeTo(inner);
     part.often = model.often(part.works());
     part.candidates = candidates();
     between();
+  }
+
+  /**
+   * The model goes on from its own last shares, unless the new paths tell that they are worse than
+   * the best proven.
+   */
+  private ShareModel model(double temperature) {
+    ShareModel own = new ShareModel(inner, pools);
+    double soft = groups.size() * temperature * SOFT;
+    if (own.valueAt(temperature) >= part.value - soft) {
+      return own;
+    }
+    inner.copyFrom(part.best);
+    return new ShareModel(inner, pools);
   }
 
   /** Nobody asks the clock where there is none to look at. */
@@ -158,13 +187,15 @@ final class Ascent {
         shares.units[g][p] = from[p] + (long) Math.floor(mix * (inner.units[g][p] - from[p]));
       }
     }
+    for (int l = 0; l < shares.lift.length; l++) {
+      long from = part.best.lift[l];
+      shares.lift[l] = from + (long) Math.floor(mix * (inner.lift[l] - from));
+    }
     for (int h = 0; h < shares.rent.length; h++) {
       long from = part.best.rent[h];
       shares.rent[h] = from + (long) Math.floor(mix * (inner.rent[h] - from));
     }
-    for (int r = 0; r < shares.rows(); r++) {
-      shares.project(r);
-    }
+    shares.projectAll();
     for (int g = 0; g < shares.units.length; g++) {
       for (int p = 0; p < old.units[g].length; p++) {
         if (shares.units[g][p] != old.units[g][p]) {

@@ -83,12 +83,15 @@ final class Bound {
       free[z] = true;
     }
     Groups groups = new Groups(task, runs);
-    LeastExtra least = new LeastExtra(net, cables(runs));
+    int[] size = groups.list.stream().mapToInt(g -> g.runs().length).toArray();
+    List<Cable> kinds = task.capacity.kindList();
+    Roominess room =
+        new Roominess(net, groups.list.stream().map(g -> kinds.get(g.kind())).toList(), size);
     boolean directed =
         net.alike()
             && groups.list.stream().allMatch(Groups.Group::rooted)
-            && Places.mayDirect(net, groups.list.size(), least, runs.length);
-    Places places = new Places(net, free, directed, least);
+            && Places.mayDirect(net, groups.list.size(), room.ofAll(), runs.length);
+    Places places = new Places(net, free, directed, room);
     return new Ground(runs, paid, zones, always, groups, places, fits(directed));
   }
 
@@ -104,11 +107,6 @@ final class Bound {
   /** After {@link #prove}: opening prices that lead a search to what the proof uses, or null. */
   long[] guide() {
     return guide;
-  }
-
-  private List<Cable> cables(int[] runs) {
-    List<Cable> kinds = task.capacity.kindList();
-    return Arrays.stream(runs).mapToObj(r -> kinds.get(task.demands[r].kind())).toList();
   }
 
   private List<BoundPart> zoneParts(long always, Shares start) {
@@ -197,9 +195,16 @@ final class Bound {
       throw new IllegalStateException("shares exceed the price of a work");
     }
     List<Certificate.Share> out = new ArrayList<>();
-    for (int h = 0; h < shares.rent.length; h++) {
-      if (shares.rent[h] > 0) {
-        out.add(Certificate.Share.rent(h, shares.rent[h]));
+    for (int l = 0; l < shares.lift.length; l++) {
+      if (shares.lift[l] > 0) {
+        Lifts.Lift lift = places.lifts().list.get(l);
+        out.add(Certificate.Share.lift(lift.work(), lift.teller(), shares.lift[l]));
+      }
+    }
+    int holes = places.holePlaces.length;
+    for (int r = 0; r < shares.rent.length; r++) {
+      if (shares.rent[r] > 0) {
+        out.add(Certificate.Share.rent(r % holes, r / holes, shares.rent[r]));
       }
     }
     for (int p = 0; p < places.places.size(); p++) {
@@ -208,8 +213,8 @@ final class Bound {
           Places.Place at = places.places.get(p);
           long units = shares.units[g][p];
           out.add(
-              at.work() == Places.ROOM
-                  ? Certificate.Share.room(at.at(), g, units)
+              at.isRoom()
+                  ? Certificate.Share.room(at.at(), at.work(), g, units)
                   : new Certificate.Share(at.work(), at.kind(), at.at(), g, units));
         }
       }

@@ -93,9 +93,7 @@ final class BoundPart {
   void begin(BoundPart other) {
     Shares taken = best.copy();
     taken.copyFrom(other.best);
-    for (int r = 0; r < taken.rows(); r++) {
-      taken.project(r);
-    }
+    taken.projectAll();
     best = taken;
     known = other.known;
   }

@@ -70,7 +70,7 @@ final class BoundTree {
   private void rounds(Budget budget, Progress progress, long price) {
     int rounds = Math.max(1, budget.boundSteps() / BATCH);
     long once = 2L * task.net.edges * groups.size();
-    long most = Math.min(budget.looks(), Math.max(budget.looks() / 10, 50 * once));
+    long most = Math.min(budget.looks(), Math.max(budget.looks() / 4, 50 * once));
     int begun = ofZones() ? climb(rounds / 2, most / 2, progress, rounds) : 0;
     for (int i = begun; i < rounds && looks < most; i++) {
       BoundPart least = least();

@@ -2,7 +2,9 @@ package holloway.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
 
@@ -19,6 +21,12 @@ final class CarriedParts {
   private final Bound.Ground before;
   private final Carry carry;
   private final boolean grown;
+
+  /** Classes of cables, and with them their room and its rent, mean the same now. */
+  private final boolean sameClasses;
+
+  /** By lending and lifted work, as they are numbered now: the old number of the lift. */
+  private final Map<List<Integer>, Integer> oldLift = new HashMap<>();
 
   /** Old number to new; −1 where it is gone. */
   private final int[] placeOf;
@@ -42,10 +50,17 @@ final class CarriedParts {
             && sameScale
             && before.places().directed == on.places().directed
             && task.order.bans().containsAll(old.order.bans());
+    sameClasses = on.places().sameClasses(before.places());
+    List<Lifts.Lift> lifts = before.places().lifts().list;
+    for (int l = 0; l < lifts.size(); l++) {
+      oldLift.put(List.of(carry.works[lifts.get(l).work()], carry.works[lifts.get(l).teller()]), l);
+    }
     List<Places.Place> places = before.places().places;
     placeOf = new int[places.size()];
     for (int p = 0; p < placeOf.length; p++) {
-      Places.Place now = carry.place(places.get(p));
+      Places.Place was = places.get(p);
+      boolean other = was.isRoom() && !sameClasses && was.work() > 0;
+      Places.Place now = other ? null : carry.place(was);
       placeOf[p] = now == null ? -1 : on.places().indexOf(now);
     }
     List<Groups.Group> groups = on.groups().list;
@@ -162,6 +177,14 @@ final class CarriedParts {
     return out;
   }
 
+  private void carryLifts(Shares old, Shares out) {
+    List<Lifts.Lift> now = on.places().lifts().list;
+    for (int l = 0; l < now.size(); l++) {
+      Integer was = oldLift.get(List.of(now.get(l).work(), now.get(l).teller()));
+      out.lift[l] = was == null ? 0 : old.lift[was];
+    }
+  }
+
   /**
    * The old shares where there still is a place for them.
    *
@@ -183,14 +206,15 @@ final class CarriedParts {
         }
       }
     }
-    for (int h = 0; h < p.best.rent.length; h++) {
-      if (carry.holes[h] >= 0) {
-        out.rent[carry.holes[h]] = p.best.rent[h];
+    carryLifts(p.best, out);
+    int holes = carry.holes.length;
+    for (int r = 0; r < (sameClasses ? p.best.rent.length : holes); r++) {
+      int hole = carry.holes[r % holes];
+      if (hole >= 0) {
+        out.rent[r / holes * on.places().holePlaces.length + hole] = p.best.rent[r];
       }
     }
-    for (int r = 0; r < out.rows(); r++) {
-      out.project(r);
-    }
+    out.projectAll();
     for (int g = 0; g < groupOf.length; g++) {
       for (int at = 0; at < placeOf.length && groupOf[g] >= 0; at++) {
         if (placeOf[at] >= 0 && out.units[groupOf[g]][placeOf[at]] < p.best.units[g][at]) {

@@ -113,8 +113,7 @@ final class Carry {
           case "hole", Certificate.Share.ROOM -> holes[p.at()];
           default -> arc(p.at());
         };
-    boolean room = p.work() == Places.ROOM;
-    int work = room ? Places.ROOM : works[p.work()];
-    return at < 0 || !room && work < 0 ? null : new Places.Place(work, p.kind(), at);
+    int work = p.isRoom() ? p.work() : works[p.work()];
+    return at < 0 || work < 0 ? null : new Places.Place(work, p.kind(), at);
   }
 }

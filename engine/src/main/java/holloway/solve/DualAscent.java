@@ -59,9 +59,7 @@ final class DualAscent {
         }
       }
     }
-    for (int r = 0; r < shares.rows(); r++) {
-      shares.project(r);
-    }
+    shares.projectAll();
     return shares;
   }
 

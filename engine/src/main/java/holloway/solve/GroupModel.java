@@ -91,8 +91,12 @@ final class GroupModel {
     return l;
   }
 
-  /** Adds to the slope how much of the group uses each of its places at shares x. */
-  void addSlope(double[] x, double temperature, double[] slope) {
+  /**
+   * Adds to the slope how much of the group uses each of its places at shares x.
+   *
+   * @return the soft minimum there
+   */
+  double addSlope(double[] x, double temperature, double[] slope) {
     for (int m = 0; m < menus.length; m++) {
       menuLength[m] = softest(menus[m], x, temperature);
     }
@@ -110,6 +114,7 @@ final class GroupModel {
       all += length[i];
     }
     spread(x, temperature, slope, all);
+    return least - temperature * StrictMath.log(all);
   }
 
   private void spread(double[] x, double temperature, double[] slope, double all) {

@@ -234,7 +234,7 @@ final class GroupPaths {
     desk.stamp++;
     for (int i = 0; i < stale[group].size(); i++) {
       Places.Place p = places.places.get(stale[group].get(i));
-      if (p.kind().equals("hole") || p.work() == Places.ROOM) {
+      if (p.kind().equals("hole") || p.isRoom()) {
         priceHole(group, p.at(), units);
       }
     }

@@ -44,6 +44,11 @@ final class LeastExtra {
             .toList();
   }
 
+  /** The slimmest jacket there is. */
+  Length slimmest() {
+    return slimmest.get(0).outside();
+  }
+
   /** How many there are in the order. */
   int cables() {
     return most;

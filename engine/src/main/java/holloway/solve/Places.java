@@ -13,11 +13,17 @@ import java.util.Map;
  * directed, one direction of an edge or one arc into a node.
  */
 final class Places {
-  /** A place as the certificate names it. */
-  record Place(int work, String kind, int at) {}
-
-  /** In the place of a work: nothing is bought, what is shared is the hole's room. */
-  static final int ROOM = -1;
+  /**
+   * A place as the certificate names it.
+   *
+   * @param work the work; of the room of a hole, where nothing is bought, the class of cables that
+   *     share it
+   */
+  record Place(int work, String kind, int at) {
+    boolean isRoom() {
+      return kind.equals(ROOM_KIND);
+    }
+  }
 
   private static final String ROOM_KIND = Certificate.Share.ROOM;
 
@@ -48,19 +54,22 @@ final class Places {
   private final boolean[] free;
   private final Map<Place, Integer> index = new HashMap<>();
   private final Map<List<Object>, Integer> rows = new HashMap<>();
+  private final Roominess room;
   private final LeastExtra least;
   private final int[] holeOf;
   private int[][] rowMembers;
+  private Lifts lifts;
   private long[][] limits;
 
   /**
    * @param free works that cost nothing in the bound: paid by all, or told apart as zones
-   * @param least what holes cost for several cables
+   * @param room what holes cost for several cables, and how many of each class fit
    */
-  Places(Network net, boolean[] free, boolean directed, LeastExtra least) {
+  Places(Network net, boolean[] free, boolean directed, Roominess room) {
     this.net = net;
     this.free = free;
-    this.least = least;
+    this.room = room;
+    least = room.ofAll();
     holeOf = OwnWorks.holeOf(net);
     this.directed = directed;
     holePlaces = new int[net.methods.length][][];
@@ -127,8 +136,31 @@ final class Places {
     }
   }
 
-  /** A hole with no teller, such as one that is there already, has its room as a row of its own. */
+  /**
+   * A hole with no teller, such as one that is there already, has its room as a row of its own; any
+   * hole has one for each class of cables of which fewer fit.
+   */
   private int[][] withRoom(int hole, int[][] methods) {
+    if (directed || net.holeEdges[hole].length == 0) {
+      return methods;
+    }
+    IntList rooms = new IntList();
+    if (untold(hole)) {
+      rooms.add(place(new Place(0, ROOM_KIND, hole)));
+    }
+    for (int without = 1; without < room.classes(); without++) {
+      if (room.narrower(without, hole) >= 0) {
+        rooms.add(place(new Place(without, ROOM_KIND, hole)));
+      }
+    }
+    int[] also = rooms.toArray();
+    return methods.length == 0 && also.length > 0
+        ? new int[][] {also}
+        : Arrays.stream(methods).map(m -> concat(m, also)).toArray(int[][]::new);
+  }
+
+  /** What more cables cost, or that not all fit, is told by no work of the hole. */
+  private boolean untold(int hole) {
     long[] extra = least.of(hole);
     boolean tight =
         extra.length < least.cables() || extra.length > 0 && extra[extra.length - 1] > 0;
@@ -136,13 +168,7 @@ final class Places {
         Arrays.stream(net.methods[hole])
             .flatMapToInt(Arrays::stream)
             .anyMatch(w -> holeOf[w] == hole);
-    if (directed || told || !tight || net.holeEdges[hole].length == 0) {
-      return methods;
-    }
-    int[] room = {place(new Place(ROOM, ROOM_KIND, hole))};
-    return methods.length == 0
-        ? new int[][] {room}
-        : Arrays.stream(methods).map(m -> concat(m, room)).toArray(int[][]::new);
+    return tight && !told;
   }
 
   private int[][] methods(int hole, String kind, int at, int[] without, boolean alone) {
@@ -168,13 +194,14 @@ final class Places {
     if (known != null) {
       return known;
     }
-    boolean room = p.work() == ROOM;
-    boolean apart = room || single[p.work()];
-    List<Object> row = apart ? List.of(p.work(), p.at()) : List.of(p.work());
+    List<Object> row =
+        p.isRoom()
+            ? List.of(ROOM_KIND, p.work(), p.at())
+            : single[p.work()] ? List.of(p.work(), p.at()) : List.of(p.work());
     Integer r = rows.putIfAbsent(row, rowPrice.size());
     if (r == null) {
       r = rowPrice.size();
-      rowPrice.add(room ? 0 : net.workPrice[p.work()]);
+      rowPrice.add(p.isRoom() ? 0 : net.workPrice[p.work()]);
     }
     index.put(p, places.size());
     places.add(p);
@@ -224,7 +251,7 @@ final class Places {
 
   /**
    * For the own work of a hole its price with 1, 2, … cables, for the room of a hole what it costs
-   * with so many; null for a row that all share in full.
+   * with so many, which only the room of all tells; null for a row that all share in full.
    */
   long[] limit(int row) {
     if (limits == null) {
@@ -237,30 +264,60 @@ final class Places {
   }
 
   private long[] limitOf(Place p) {
+    if (p.isRoom() && p.work() > 0) {
+      return new long[room.narrower(p.work(), p.at())];
+    }
     int hole = holeToldBy(p);
     if (directed || hole < 0) {
       return null;
     }
     long[] out = least.of(hole).clone();
     for (int n = 0; n < out.length; n++) {
-      out[n] = Math.addExact(out[n], p.work() == ROOM ? 0 : net.workPrice[p.work()]);
+      out[n] = Math.addExact(out[n], p.isRoom() ? 0 : net.workPrice[p.work()]);
     }
     return out;
   }
 
   private int holeToldBy(Place p) {
-    return p.work() == ROOM ? p.at() : holeOf[p.work()];
+    return p.isRoom() ? p.at() : holeOf[p.work()];
+  }
+
+  /** How many rents there may be: for each hole one for each class of cables. */
+  int rents() {
+    return holePlaces.length * room.classes();
   }
 
   /**
-   * The hole whose price with many cables the row tells and which does not take all cables of the
-   * order; −1 for any other row.
+   * The rent that lifts the limit of a row: by class, then by hole, where the row tells of a hole
+   * that does not take all cables of the class; −1 for any other row. The rows of all methods of a
+   * hole have one, for it is made one way.
    */
-  int narrowHole(int row, int cables) {
+  int rentOf(int row) {
     long[] limit = limit(row);
-    return limit == null || limit.length >= cables
-        ? -1
-        : holeToldBy(places.get(rowMembers()[row][0]));
+    if (limit == null || limit.length >= least.cables()) {
+      return -1;
+    }
+    Place p = places.get(rowMembers()[row][0]);
+    return holeToldBy(p) + (p.isRoom() ? p.work() * holePlaces.length : 0);
+  }
+
+  /** Works that may lift what a hole's own work tells of it. */
+  Lifts lifts() {
+    if (lifts == null) {
+      lifts = new Lifts(this, net, holeOf);
+    }
+    return lifts;
+  }
+
+  /** Whether a group pays at the places of the row. */
+  boolean pays(int row, int group) {
+    Place p = places.get(rowMembers()[row][0]);
+    return !p.isRoom() || room.counts(p.work(), group);
+  }
+
+  /** Classes of cables mean the same in both. */
+  boolean sameClasses(Places other) {
+    return room.sameClasses(other.room);
   }
 
   static boolean has(int[] values, int value) {

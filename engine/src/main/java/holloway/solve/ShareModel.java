@@ -16,27 +16,54 @@ final class ShareModel {
   /** Steps between two looks at all paths; in between the far ones are left out. */
   private static final int LOOK_AGAIN = 25;
 
+  /** Lower than the best by so many temperatures a group is more than the swing of the method. */
+  private static final double FALLEN = 8;
+
+  /** A gain below this part of that swing is none; three looks with none in a row end it. */
+  private static final double IDLE = 1 / 80.0;
+
   /** So few groups are not worth a second thread. */
   private static final int FEW = 3;
 
   private static final int[] NONE = {};
 
   private final Shares shares;
+  private final RowLimits limits;
   private final GroupModel[] groups;
+
+  /** In the place of a group: a lift that a common row lends. */
+  private static final int LIFT = -1;
+
   private final int[] rows;
   private final int[][] rowPairs;
   private final int[] groupOf;
   private final int[] placeOf;
   private final double[] x;
   private final double[] slope;
+
+  /** By group: its soft minimum where the slope was last looked at. */
+  private final double[] soft;
+
   private final int longest;
 
-  /** Holes that may be wanted by more than fit, and by row which of them it tells of, or −1. */
+  /**
+   * Rents of holes that may be wanted by more than fit, and by row which of them lifts it, or −1.
+   */
   private final int[] holes;
 
   private final int[] rentAt;
+  private int[][] liftPairs;
   private final double[] rent;
   private final double[] rentSlope;
+
+  private record Point(double value, double[] x, double[] rent) {}
+
+  private final double[] ahead;
+  private final double[] rentAhead;
+  private final double[] next;
+  private final double[] rentNext;
+  private double momentum;
+  private Point best;
 
   /** By hole here: how many fit. */
   private final int[] room;
@@ -46,6 +73,7 @@ final class ShareModel {
    */
   ShareModel(Shares shares, PathPool[] pools) {
     this.shares = shares;
+    limits = shares.rowLimits();
     int places = shares.places.places.size();
     int[][] pairOf = new int[pools.length][places];
     boolean[] active = new boolean[shares.rows()];
@@ -76,13 +104,23 @@ final class ShareModel {
           }
         }
       }
+      for (int l : shares.places.lifts().lentBy(rows[i])) {
+        if (active[shares.places.lifts().list.get(l).tellerRow()]) {
+          own.add(group.size());
+          group.add(LIFT);
+          place.add(l);
+        }
+      }
       rowPairs[i] = own.toArray();
     }
     groupOf = group.toArray();
     placeOf = place.toArray();
     x = new double[groupOf.length];
-    Arrays.setAll(x, k -> shares.units[groupOf[k]][placeOf[k]]);
+    Arrays.setAll(
+        x,
+        k -> groupOf[k] == LIFT ? shares.lift[placeOf[k]] : shares.units[groupOf[k]][placeOf[k]]);
     slope = new double[x.length];
+    soft = new double[pools.length];
     groups = new GroupModel[pools.length];
     int most = 1;
     for (int g = 0; g < groups.length; g++) {
@@ -97,18 +135,42 @@ final class ShareModel {
     IntList fits = new IntList();
     Map<Integer, Integer> known = new HashMap<>();
     for (int i = 0; i < rows.length; i++) {
-      int hole = shares.narrowHole(rows[i]);
-      if (hole >= 0 && known.putIfAbsent(hole, narrow.size()) == null) {
-        narrow.add(hole);
+      int at = shares.places.rentOf(rows[i]);
+      if (at >= 0 && known.putIfAbsent(at, narrow.size()) == null) {
+        narrow.add(at);
         fits.add(shares.places.limit(rows[i]).length);
       }
-      rentAt[i] = hole < 0 ? -1 : known.get(hole);
+      rentAt[i] = at < 0 ? -1 : known.get(at);
     }
     holes = narrow.toArray();
     room = fits.toArray();
     rent = new double[holes.length];
     Arrays.setAll(rent, h -> shares.rent[holes[h]]);
     rentSlope = new double[holes.length];
+    liftPairs = liftPairs(active);
+    ahead = new double[x.length];
+    rentAhead = new double[rent.length];
+    next = new double[x.length];
+    rentNext = new double[rent.length];
+  }
+
+  /** By row here the lifts that are lent to it, as numbers of shares. */
+  private int[][] liftPairs(boolean[] active) {
+    int[] pairOfLift = new int[shares.lift.length];
+    Arrays.fill(pairOfLift, -1);
+    for (int k = 0; k < x.length; k++) {
+      if (groupOf[k] == LIFT) {
+        pairOfLift[placeOf[k]] = k;
+      }
+    }
+    return Arrays.stream(rows)
+        .mapToObj(
+            r ->
+                Arrays.stream(shares.places.lifts().lentTo(r))
+                    .map(l -> pairOfLift[l])
+                    .filter(k -> k >= 0)
+                    .toArray())
+        .toArray(int[][]::new);
   }
 
   private void meet(int[] at, int[] pairOf, boolean[] active) {
@@ -121,16 +183,27 @@ final class ShareModel {
   /** The slope at a point; each group has entries of its own, so threads do not meet. */
   private void look(double[] at, double temperature) {
     Arrays.fill(slope, 0);
-    everyGroup(g -> groups[g].addSlope(at, temperature, slope));
+    everyGroup(g -> soft[g] = groups[g].addSlope(at, temperature, slope));
     // A rent is worth as much as more would pass than fit.
     Arrays.fill(rentSlope, 0);
     for (int r = 0; r < rows.length; r++) {
       for (int k : rentAt[r] < 0 ? NONE : rowPairs[r]) {
-        rentSlope[rentAt[r]] += shares.size(groupOf[k]) * slope[k];
+        boolean pays = shares.places.pays(rows[r], groupOf[k]);
+        rentSlope[rentAt[r]] += pays ? shares.size(groupOf[k]) * slope[k] : 0;
       }
     }
     for (int h = 0; h < holes.length; h++) {
       rentSlope[h] -= room[h];
+    }
+    // What is lent is worth as much as the hole would have to be made often.
+    for (int r = 0; r < rows.length; r++) {
+      for (int lift : liftPairs[r]) {
+        double wanted = 0;
+        for (int k : rowPairs[r]) {
+          wanted += shares.size(groupOf[k]) * slope[k];
+        }
+        slope[lift] = wanted / Math.max(1, room[rentAt[r]]);
+      }
     }
   }
 
@@ -148,72 +221,137 @@ final class ShareModel {
   }
 
   /**
-   * The same, with fewer steps once it is over; the shares are within their limits all the time.
+   * The same, with fewer steps once it is over; the shares are within their limits all the time,
+   * and never worse than where they started. Where they have become much worse than the best so far
+   * (a far path came near before it was looked at again), it starts anew from those with smaller
+   * steps.
    */
   void raise(int steps, double temperature, double stride, BooleanSupplier over) {
-    double[] ahead = x.clone();
-    double[] next = new double[x.length];
-    double[] rentAhead = rent.clone();
-    double[] rentNext = new double[rent.length];
+    double swing = groups.length * temperature * FALLEN;
     double step = stride * temperature / longest;
-    double momentum = 1;
+    best = null;
+    int idle = 0;
+    restart();
     for (int i = 0; i < steps && (i == 0 || i % LOOK_AGAIN > 0 || !over.getAsBoolean()); i++) {
       if (i % LOOK_AGAIN == 0) {
+        double value = valueAt(temperature);
+        idle = best != null && value - best.value < swing * IDLE ? idle + 1 : 0;
+        if (idle >= 3) {
+          break;
+        }
+        if (best == null || value >= best.value) {
+          best = new Point(value, x.clone(), rent.clone());
+        } else if (value < best.value - swing) {
+          back();
+          step /= 2;
+        }
         everyGroup(g -> groups[g].refresh(ahead, temperature));
       }
       look(ahead, temperature);
-      for (int k = 0; k < x.length; k++) {
-        next[k] = ahead[k] + step * slope[k];
-      }
-      for (int h = 0; h < rent.length; h++) {
-        rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
-      }
-      for (int r = 0; r < rows.length; r++) {
-        double lifted = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
-        shares.project(rows[r], next, rowPairs[r], groupOf, lifted);
-      }
-      double along = 0;
-      for (int k = 0; k < x.length; k++) {
-        along += slope[k] * (next[k] - x[k]);
-      }
-      for (int h = 0; h < rent.length; h++) {
-        along += rentSlope[h] / room[h] * (rentNext[h] - rent[h]);
-      }
-      double later = along < 0 ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
-      double carry = along < 0 ? 0 : (momentum - 1) / later;
-      for (int k = 0; k < x.length; k++) {
-        ahead[k] = next[k] + carry * (next[k] - x[k]);
-        x[k] = next[k];
-      }
-      for (int h = 0; h < rent.length; h++) {
-        rentAhead[h] = rentNext[h] + carry * (rentNext[h] - rent[h]);
-        rent[h] = rentNext[h];
-      }
-      momentum = later;
+      step(step);
     }
+    double value = valueAt(temperature);
+    if (value < best.value) {
+      back();
+      valueAt(temperature);
+    }
+  }
+
+  private void restart() {
+    System.arraycopy(x, 0, ahead, 0, x.length);
+    System.arraycopy(rent, 0, rentAhead, 0, rent.length);
+    momentum = 1;
+  }
+
+  private void back() {
+    System.arraycopy(best.x, 0, x, 0, x.length);
+    System.arraycopy(best.rent, 0, rent, 0, rent.length);
+    restart();
+  }
+
+  private void step(double step) {
+    for (int k = 0; k < x.length; k++) {
+      next[k] = ahead[k] + step * slope[k];
+    }
+    for (int h = 0; h < rent.length; h++) {
+      rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
+    }
+    projectRows(false);
+    projectRows(true);
+    double along = 0;
+    for (int k = 0; k < x.length; k++) {
+      along += slope[k] * (next[k] - x[k]);
+    }
+    for (int h = 0; h < rent.length; h++) {
+      along += rentSlope[h] / room[h] * (rentNext[h] - rent[h]);
+    }
+    double later = along < 0 ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
+    double carry = along < 0 ? 0 : (momentum - 1) / later;
+    carryOn(x, next, ahead, carry);
+    carryOn(rent, rentNext, rentAhead, carry);
+    momentum = later;
+  }
+
+  /** Rows have no share in common, so threads do not meet here either; those that lend go first. */
+  private void projectRows(boolean lifted) {
+    IntStream all =
+        IntStream.range(0, rows.length).filter(r -> (liftPairs[r].length > 0) == lifted);
+    (groups.length > FEW ? all.parallel() : all)
+        .forEach(
+            r -> {
+              double higher = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+              for (int k : liftPairs[r]) {
+                higher += next[k];
+              }
+              limits.project(rows[r], next, rowPairs[r], groupOf, higher);
+            });
+  }
+
+  /** The next point to look at lies a way beyond the new one, as seen from the old. */
+  private static void carryOn(double[] old, double[] next, double[] ahead, double carry) {
+    for (int k = 0; k < old.length; k++) {
+      ahead[k] = next[k] + carry * (next[k] - old[k]);
+      old[k] = next[k];
+    }
+  }
+
+  /** Looks at all known paths, near or far: what the shares here would prove if these were all. */
+  double valueAt(double temperature) {
+    everyGroup(g -> groups[g].refresh(x, temperature));
     look(x, temperature);
+    return value();
+  }
+
+  /** What the shares found would prove if there were no other paths than the known ones. */
+  double value() {
+    return Arrays.stream(soft).sum() - Arrays.stream(rent).sum();
   }
 
   /** Puts the shares found into others of the same rows, in whole units. */
   void writeTo(Shares out) {
     for (int k = 0; k < x.length; k++) {
-      out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+      if (groupOf[k] == LIFT) {
+        out.lift[placeOf[k]] = (long) Math.floor(x[k]);
+      } else {
+        out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
+      }
     }
     for (int h = 0; h < holes.length; h++) {
       out.rent[holes[h]] = (long) Math.floor(rent[h]);
     }
-    for (int r : rows) {
-      out.project(r);
-    }
+    out.projectAll();
   }
 
   /** By work: the largest part of a group that uses it at one place. */
   double[] often(int works) {
     double[] out = new double[works];
     for (int k = 0; k < x.length; k++) {
-      int w = shares.places.places.get(placeOf[k]).work();
-      if (w != Places.ROOM) {
-        out[w] = Math.max(out[w], slope[k]);
+      if (groupOf[k] == LIFT) {
+        continue;
+      }
+      Places.Place p = shares.places.places.get(placeOf[k]);
+      if (!p.isRoom()) {
+        out[p.work()] = Math.max(out[p.work()], slope[k]);
       }
     }
     return out;

@@ -15,15 +15,17 @@ final class Shares {
   /** Units by group and place. */
   final long[][] units;
 
-  /** Units by hole. */
+  /** Units by class of cables and hole, see {@link Places#rentOf}. */
   final long[] rent;
+
+  /** Units by number of a lift, see {@link Lifts}. */
+  final long[] lift;
 
   private final long[] rowPrice;
   private final int[] rowOf;
   private final int[] size;
   private final boolean[] prepaid;
-  private long[] common;
-  private HoleLimit[] holeLimits;
+  private RowLimits rowLimits;
 
   /**
    * @param size number of runs in each group
@@ -36,7 +38,8 @@ final class Shares {
         size,
         new boolean[places.rowPrice.size()],
         new long[size.length][places.places.size()],
-        new long[places.holePlaces.length]);
+        new long[places.rents()],
+        new long[places.lifts().list.size()]);
   }
 
   private Shares(
@@ -46,8 +49,10 @@ final class Shares {
       int[] size,
       boolean[] prepaid,
       long[][] units,
-      long[] rent) {
+      long[] rent,
+      long[] lift) {
     this.rent = rent;
+    this.lift = lift;
     this.places = places;
     this.units = units;
     this.rowPrice = rowPrice;
@@ -69,15 +74,17 @@ final class Shares {
   Shares prepaid(int work) {
     Shares out = copy();
     for (int r = 0; r < rowPrice.length; r++) {
-      if (places.places.get(places.rowMembers()[r][0]).work() == work) {
+      Places.Place p = places.places.get(places.rowMembers()[r][0]);
+      if (!p.isRoom() && p.work() == work) {
         out.prepaid[r] = true;
-        out.project(r);
       }
     }
+    out.projectAll();
     return out;
   }
 
-  private long[] limit(int row) {
+  /** What the n largest shares of a hole's row may be; null for a common row. */
+  long[] limit(int row) {
     long[] limit = places.limit(row);
     if (limit != null && prepaid[row]) {
       limit = limit.clone();
@@ -88,14 +95,28 @@ final class Shares {
     return limit;
   }
 
-  /** The hole whose rent lifts the limit of a row, −1 for none. */
-  int narrowHole(int row) {
-    return places.narrowHole(row, Arrays.stream(size).sum());
+  /** By how much the limit of a hole's row is higher: its rent, and what is lent to it. */
+  private long higher(int row) {
+    int at = places.rentOf(row);
+    long sum = at < 0 ? 0 : rent[at];
+    for (int l : places.lifts().lentTo(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
+    return sum;
   }
 
-  private long rentOf(int row) {
-    int hole = narrowHole(row);
-    return hole < 0 ? 0 : rent[hole];
+  /** Brings all rows within their limits: first those that lend, then those that are lifted. */
+  void projectAll() {
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) == null) {
+        project(r);
+      }
+    }
+    for (int r = 0; r < rows(); r++) {
+      if (places.limit(r) != null) {
+        project(r);
+      }
+    }
   }
 
   /** What the bound pays back. */
@@ -112,6 +133,11 @@ final class Shares {
     return size[group];
   }
 
+  /** Number of runs by group. */
+  int[] sizes() {
+    return size;
+  }
+
   int rows() {
     return rowPrice.length;
   }
@@ -121,6 +147,7 @@ final class Shares {
       System.arraycopy(other.units[g], 0, units[g], 0, units[g].length);
     }
     System.arraycopy(other.rent, 0, rent, 0, rent.length);
+    System.arraycopy(other.lift, 0, lift, 0, lift.length);
   }
 
   Shares copy() {
@@ -128,7 +155,8 @@ final class Shares {
     for (int g = 0; g < units.length; g++) {
       same[g] = Arrays.copyOf(units[g], units[g].length);
     }
-    return new Shares(places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone());
+    return new Shares(
+        places, rowPrice, rowOf, size, prepaid.clone(), same, rent.clone(), lift.clone());
   }
 
   /** The same rows with nothing shared out. */
@@ -138,6 +166,7 @@ final class Shares {
       Arrays.fill(u, 0);
     }
     Arrays.fill(out.rent, 0);
+    Arrays.fill(out.lift, 0);
     return out;
   }
 
@@ -145,98 +174,27 @@ final class Shares {
   void project(int row) {
     int[] members = places.rowMembers()[row];
     for (int p : members) {
-      for (long[] u : units) {
-        u[p] = Math.max(0, u[p]);
+      for (int g = 0; g < units.length; g++) {
+        units[g][p] = places.pays(row, g) ? Math.max(0, units[g][p]) : 0;
       }
     }
     long[] limit = limit(row);
     if (limit == null) {
-      long excess = total(members) - price(row);
+      long excess = total(row, members) - price(row);
       while (excess > 0) {
-        excess = take(members, excess);
+        excess = take(row, members, excess);
       }
     } else {
-      projectHole(members[0], limit, rentOf(row));
+      projectHole(members[0], limit, higher(row));
     }
   }
 
-  /**
-   * The same for shares that are not whole, kept elsewhere: the nearest point for a common row.
-   *
-   * @param at numbers of all shares of the row that may be more than nothing
-   * @param group by number of a share
-   * @param rent of the row's hole, 0 for a common row
-   */
-  void project(int row, double[] x, int[] at, int[] group, double rent) {
-    double sum = 0;
-    for (int k : at) {
-      x[k] = Math.max(0, x[k]);
-      sum += x[k];
+  /** The same limits for shares that are not whole, worked out once. */
+  RowLimits rowLimits() {
+    if (rowLimits == null) {
+      rowLimits = new RowLimits(this);
     }
-    long common = common(row);
-    if (common >= 0) {
-      lower(x, at, sum, common);
-    } else if (sum > 0) {
-      long[] value = new long[size.length];
-      for (int k : at) {
-        value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
-      }
-      HoleLimit hole = holeLimit(row);
-      hole.rent((long) Math.floor(rent));
-      hole.project(value);
-      for (int k : at) {
-        x[k] = Math.min(x[k], value[group[k]] * size[group[k]]);
-      }
-    }
-  }
-
-  /** Asked for thousands of times a row, and the same each time. */
-  private HoleLimit holeLimit(int row) {
-    if (holeLimits == null) {
-      holeLimits = new HoleLimit[rowPrice.length];
-    }
-    if (holeLimits[row] == null) {
-      holeLimits[row] = new HoleLimit(limit(row), size);
-    }
-    return holeLimits[row];
-  }
-
-  /** What all shares of a row together may be, −1 where that is not the whole of its limit. */
-  private long common(int row) {
-    if (common == null) {
-      common = new long[rowPrice.length];
-      for (int r = 0; r < common.length; r++) {
-        long[] limit = limit(r);
-        boolean flat = limit == null || new HoleLimit(limit, size).isFlat();
-        common[r] = !flat ? -1 : limit == null ? price(r) : limit[0];
-      }
-    }
-    return common[row];
-  }
-
-  /** Takes the same from all that are above nothing until the sum is at most the price. */
-  private static void lower(double[] x, int[] at, double total, double price) {
-    double sum = total;
-    while (sum > price) {
-      int positive = 0;
-      for (int k : at) {
-        positive += x[k] > 0 ? 1 : 0;
-      }
-      double each = (sum - price) / positive;
-      boolean whole = true;
-      sum = 0;
-      for (int k : at) {
-        if (x[k] > 0) {
-          x[k] -= each;
-          whole &= x[k] >= 0;
-          x[k] = Math.max(0, x[k]);
-          sum += x[k];
-        }
-      }
-      if (whole) {
-        return;
-      }
-    }
+    return rowLimits;
   }
 
   private void projectHole(int place, long[] limit, long rent) {
@@ -253,8 +211,11 @@ final class Shares {
     }
   }
 
-  private long total(int[] members) {
+  private long total(int row, int[] members) {
     long sum = 0;
+    for (int l : places.lifts().lentBy(row)) {
+      sum = Math.addExact(sum, lift[l]);
+    }
     for (int p : members) {
       for (long[] u : units) {
         sum = Math.addExact(sum, u[p]);
@@ -263,8 +224,12 @@ final class Shares {
     return sum;
   }
 
-  private long take(int[] members, long excess) {
+  private long take(int row, int[] members, long excess) {
+    int[] lent = places.lifts().lentBy(row);
     int positive = 0;
+    for (int l : lent) {
+      positive += lift[l] > 0 ? 1 : 0;
+    }
     for (int p : members) {
       for (long[] u : units) {
         positive += u[p] > 0 ? 1 : 0;
@@ -272,6 +237,11 @@ final class Shares {
     }
     long each = (excess + positive - 1) / positive;
     long left = excess;
+    for (int l : lent) {
+      long part = Math.min(left, Math.min(each, lift[l]));
+      lift[l] -= part;
+      left -= part;
+    }
     for (int p : members) {
       for (long[] u : units) {
         long part = Math.min(left, Math.min(each, u[p]));
@@ -287,18 +257,18 @@ final class Shares {
     for (int r = 0; r < rows(); r++) {
       int[] members = places.rowMembers()[r];
       for (int p : members) {
-        for (long[] u : units) {
-          if (u[p] < 0) {
+        for (int g = 0; g < units.length; g++) {
+          if (units[g][p] < 0 || units[g][p] > 0 && !places.pays(r, g)) {
             return false;
           }
         }
       }
       long[] limit = limit(r);
-      if (limit == null ? total(members) > price(r) : !holeValid(members[0], limit, rentOf(r))) {
+      if (limit == null ? total(r, members) > price(r) : !holeValid(members[0], limit, higher(r))) {
         return false;
       }
     }
-    return Arrays.stream(rent).noneMatch(r -> r < 0);
+    return Arrays.stream(rent).noneMatch(r -> r < 0) && Arrays.stream(lift).noneMatch(l -> l < 0);
   }
 
   private boolean holeValid(int place, long[] limit, long rent) {

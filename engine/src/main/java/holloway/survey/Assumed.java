@@ -2,7 +2,6 @@ package holloway.survey;
 
 import holloway.house.LayoutCorner;
 import holloway.units.Length;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /** What of a wall is taken for granted, in words. */
@@ -10,8 +9,8 @@ final class Assumed {
   private Assumed() {}
 
   static void of(Wall w, LayoutCorner layout, Texts texts, TreeSet<String> out) {
-    if (!w.isFramed()) {
-      return;
+    if (!w.isFramed() || w.traits().isSplit()) {
+      return; // what is in one between split levels is not taken for anything: it is shut
     }
     if (w.studs().isAssumed()) {
       out.add("%s: studs taken for %s".formatted(w.id(), w.studs().value().name()));
@@ -27,7 +26,7 @@ final class Assumed {
               .formatted(w.id(), end(w, layout), texts.units().format(first(w, layout))));
     }
     if (w.fill().isAssumed()) {
-      String fill = w.fill().value().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String fill = w.fill().value().word();
       out.add("%s: fill taken as %s by the year it was built".formatted(w.id(), fill));
     }
     if (w.bearing().isAssumed() && !w.isOuter()) {

@@ -133,13 +133,13 @@ public final class Makeup {
   }
 
   /**
-   * From what is seen up to the joists: stated layers, else the lining; a boarded garage ceiling
-   * with rooms above has the thicker board.
+   * From what is seen up to the joists: stated layers, else the lining, and the straps it hangs on;
+   * a boarded garage ceiling with rooms above has the thicker board.
    */
   public static long ceilingLining(Room room, boolean garageUnderRooms) {
     boolean thicker = garageUnderRooms && room.ceiling() == Lining.BOARD;
     long usual = thicker ? GARAGE_CEILING_BOARD : lining(room.ceiling());
-    return room.overhead().layersNm(usual);
+    return room.overhead().layersNm(usual) + room.overhead().strapsNm();
   }
 
   public static long subfloor(FloorSpec floor) {

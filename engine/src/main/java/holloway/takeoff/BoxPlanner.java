@@ -2,6 +2,7 @@ package holloway.takeoff;
 
 import holloway.catalog.Cable;
 import holloway.catalog.PriceList;
+import holloway.limits.LocalRules;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,15 +18,18 @@ public final class BoxPlanner {
   private final Pulls pulls;
   private final Jackets jackets;
 
-  private BoxPlanner(Plan plan, PriceList prices) {
+  private BoxPlanner(Plan plan, PriceList prices, LocalRules own) {
     this.plan = plan;
     this.prices = prices;
-    this.jackets = Jackets.of(plan);
+    this.jackets = Jackets.of(plan, own);
     this.pulls = new Pulls(plan, jackets);
   }
 
-  public static BoxPlan of(Plan plan, PriceList prices) {
-    return new BoxPlanner(plan, prices).solve();
+  /**
+   * @param own rules of one's own: they decide in which jacket a cable is bought
+   */
+  public static BoxPlan of(Plan plan, PriceList prices, LocalRules own) {
+    return new BoxPlanner(plan, prices, own).solve();
   }
 
   private BoxPlan solve() {

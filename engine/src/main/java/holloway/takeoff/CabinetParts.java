@@ -54,6 +54,9 @@ final class CabinetParts {
         request.runs().stream().filter(Run::spare).map(Run::id).collect(Collectors.toSet());
     List<Plan.PlannedRun> ports =
         OutletParts.ending(plan, "cabinet").stream().filter(r -> copper(r.cable())).toList();
+    // Both ends of a coaxial cable are cut from the drum.
+    long coax = plan.runs().stream().filter(r -> r.cable().equals("rg6")).count();
+    list.add(ShopItem.PLUG_COAX, 2 * coax);
     List<Integer> panels = panels(ports.size());
     panels.forEach(p -> list.add(PANELS.get(p), 1));
     int first = 0;

@@ -21,6 +21,7 @@ final class Gear {
       list.add(ShopItem.GLASSES, crew);
       list.add(ShopItem.GLOVES, crew);
     }
+    tools(plan, list);
     if (attic || under) {
       list.add(ShopItem.RESPIRATOR, crew);
       list.add(ShopItem.COVERALL, crew);
@@ -35,6 +36,22 @@ final class Gear {
     if (attic || overhead(plan, request)) {
       list.add(ShopItem.STEP_LADDER, 1);
     }
+  }
+
+  /** Bits apart, what the order of work has people bring up. */
+  private static void tools(Plan plan, Shopping list) {
+    boolean bored = plan.holes().stream().anyMatch(h -> !h.kind().contains("patch"));
+    boolean cut =
+        plan.totals().patches() > 0
+            || plan.works().stream().anyMatch(w -> w.kind().equals("cut-out"));
+    boolean fished =
+        plan.runs().stream().flatMap(r -> r.steps().stream()).anyMatch(s -> s.fish().isPresent());
+    boolean copper = plan.runs().stream().anyMatch(r -> CabinetParts.copper(r.cable()));
+    list.add(ShopItem.BIT_PILOT, bored ? 1 : 0);
+    list.add(ShopItem.SAW, cut ? 1 : 0);
+    list.add(ShopItem.FISH_RODS, fished ? 1 : 0);
+    list.add(ShopItem.PUNCH_DOWN, copper ? 1 : 0);
+    list.add(ShopItem.TESTER, copper ? 1 : 0);
   }
 
   private static boolean inZone(Plan plan, String word) {

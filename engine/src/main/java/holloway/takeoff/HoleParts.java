@@ -46,6 +46,7 @@ public final class HoleParts {
         list.add(ShopItem.NAIL_PLATE, 2.0 * h.bores());
       }
     }
+    list.add(ShopItem.PATCH_KIT, plan.totals().patches());
     list.add(ShopItem.SEALANT, cartridges(fire));
     list.add(ShopItem.SEALANT_OUTDOOR, cartridges(outdoor));
     bits(list);

@@ -3,8 +3,11 @@ package holloway.takeoff;
 import holloway.catalog.Cable;
 import holloway.catalog.Fit;
 import holloway.hollow.HollowKind;
+import holloway.limits.LocalRules;
+import holloway.limits.RuleKey;
 import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,10 +35,19 @@ public final class Jackets {
 
   private final Map<String, Jacket> byRun = new TreeMap<>();
 
-  private Jackets() {}
+  /** How far what is listed for outdoors alone may go indoors. */
+  private final Length indoors;
 
-  static Jackets of(Plan plan) {
-    Jackets out = new Jackets();
+  private Jackets(LocalRules own) {
+    this.indoors =
+        own.of(RuleKey.OUTDOOR_CABLE_INDOORS, WiringFigures.OUTSIDE_CABLE_INDOORS).length();
+  }
+
+  /**
+   * @param own rules of one's own, which may let it go on indoors further or less far
+   */
+  static Jackets of(Plan plan, LocalRules own) {
+    Jackets out = new Jackets(own);
     Set<String> outside = new TreeSet<>();
     plan.runs().stream().filter(Jackets::needsOther).forEach(r -> outside.add(r.id()));
     Set<String> tight = tight(plan, outside);
@@ -43,16 +55,17 @@ public final class Jackets {
       out.byRun.put(
           r.id(),
           outside.contains(r.id())
-              ? outdoor(r, tight.contains(r.id()))
-              : new Jacket(r.cable() + (Cable.get(r.cable()).outdoor() ? both(r) : ""), r.cable()));
+              ? out.outdoor(r, tight.contains(r.id()))
+              : new Jacket(
+                  r.cable() + (Cable.get(r.cable()).outdoor() ? out.both(r) : ""), r.cable()));
     }
     return out;
   }
 
   /** Runs bought in another jacket than asked for, with its words, by run. */
-  public static Map<String, String> changed(Plan plan) {
+  public static Map<String, String> changed(Plan plan, LocalRules own) {
     Map<String, String> out = new TreeMap<>();
-    Jackets all = of(plan);
+    Jackets all = of(plan, own);
     plan.runs().stream()
         .filter(r -> !all.of(r.id()).words().equals(r.cable()))
         .forEach(r -> out.put(r.id(), all.of(r.id()).words()));
@@ -75,7 +88,7 @@ public final class Jackets {
     return !Cable.get(r.cable()).outdoor() && outsideM(r) > OUTSIDE_M;
   }
 
-  private static Jacket outdoor(Plan.PlannedRun r, boolean tight) {
+  private Jacket outdoor(Plan.PlannedRun r, boolean tight) {
     String listed = both(r);
     String kind = OUTDOOR.get(r.cable());
     if (kind != null && !tight) {
@@ -89,9 +102,9 @@ public final class Jackets {
   }
 
   /** What is listed for outdoors alone may not go so far indoors. */
-  private static String both(Plan.PlannedRun r) {
+  private String both(Plan.PlannedRun r) {
     long indoorsMm = Math.round((r.routeM() - outsideM(r)) * 1000);
-    boolean far = indoorsMm > WiringFigures.OUTSIDE_CABLE_INDOORS.length().toMm();
+    boolean far = indoorsMm > indoors.toMm();
     return far ? " listed for indoors too" : "";
   }
 

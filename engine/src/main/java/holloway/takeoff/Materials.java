@@ -42,7 +42,8 @@ final class Materials {
   }
 
   private void boxes(Plan plan) {
-    for (BoxPlan.Order order : BoxPlanner.of(plan, request.prices()).orders()) {
+    for (BoxPlan.Order order :
+        BoxPlanner.of(plan, request.prices(), placed.house().ownRules()).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
         list.addCable(
             "%s, box or reel of %s"
@@ -65,7 +66,7 @@ final class Materials {
   private void leads(Plan plan) {
     Map<Jackets.Jacket, Map<Integer, Integer>> count =
         new TreeMap<>(Comparator.comparing(Jackets.Jacket::words));
-    Jackets jackets = Jackets.of(plan);
+    Jackets jackets = Jackets.of(plan, placed.house().ownRules());
     for (Plan.PlannedRun r : plan.runs()) {
       if (!Cable.get(r.cable()).factoryEnds()) {
         continue;

@@ -57,16 +57,42 @@ final class OutletParts {
     BoxSorts boxes = new BoxSorts(plan, placed);
     for (Outlet o : request.outlets()) {
       List<Plan.PlannedRun> here = ending(plan, o.name());
-      if (here.isEmpty() || o.spots().get(0) instanceof Spot.Outside) {
+      if (here.isEmpty()) {
+        continue;
+      }
+      if (o.spots().get(0) instanceof Spot.Outside) {
+        outside(o, here);
         continue;
       }
       List<Plan.PlannedRun> live = here.stream().filter(r -> !spares.contains(r.id())).toList();
       plates(o, boxes, here.size(), live.size());
       live.forEach(r -> list.add(jack(r.cable()), 1));
+      live.forEach(r -> ownCord(r.cable()));
       boolean ceiling = o.spots().get(0) instanceof Spot.OnCeiling;
       live.stream()
           .filter(r -> !Cable.get(r.cable()).fibre() && !r.cable().equals("rg6"))
           .forEach(r -> list.add(ceiling ? ShopItem.CORD_3FT : ShopItem.CORD_10FT, 1));
+    }
+  }
+
+  /** What hangs outside is plugged in there; the provider's box is the provider's. */
+  private void outside(Outlet o, List<Plan.PlannedRun> here) {
+    if (!o.feed()) {
+      list.add(ShopItem.BOX_OUTSIDE, 1);
+      list.add(
+          ShopItem.PLUG_FIELD,
+          here.stream()
+              .filter(r -> !spares.contains(r.id()) && CabinetParts.copper(r.cable()))
+              .count());
+    }
+  }
+
+  /** From a coupler at the outlet to the gear; four-pair cords are counted by where it stands. */
+  private void ownCord(String kind) {
+    if (kind.equals("rg6")) {
+      list.add(ShopItem.CORD_COAX, 1);
+    } else if (Cable.get(kind).fibre()) {
+      list.add(kind.equals("om4") ? ShopItem.CORD_FIBRE : ShopItem.CORD_FIBRE_SINGLE, 1);
     }
   }
 

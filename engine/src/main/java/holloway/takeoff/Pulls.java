@@ -26,10 +26,6 @@ final class Pulls {
 
   private final boolean[] ready;
 
-  Pulls(Plan plan) {
-    this(plan, Jackets.of(plan));
-  }
-
   Pulls(Plan plan, Jackets jackets) {
     this.runs = plan.runs().stream().map(Plan.PlannedRun::id).toList();
     this.kinds = plan.runs().stream().map(r -> jackets.of(r.id()).words()).toList();

@@ -180,6 +180,24 @@ class SplitLevelTest {
     assertTrue(none.toString().contains("floors at different heights"), none::toString);
   }
 
+  /** Nobody else owns it, and what stands in it is not what plain walls are taken to be made of. */
+  @Test
+  void whatIsSaidOfItIsNotWhatIsSaidOfAPartyWall() {
+    WrittenHouse house = WrittenHouse.of(SPLIT);
+    List<String> whys = house.hollows().refused().stream().map(r -> r.why()).toList();
+    assertTrue(
+        whys.stream().noneMatch(w -> w.contains("party wall") || w.contains("somebody else")),
+        whys::toString);
+    assertTrue(whys.stream().anyMatch(w -> w.contains("different heights")), whys::toString);
+    String shut = house.plan("outside").unrouted().toString();
+    assertFalse(shut.contains("party wall") || shut.contains("somebody else"), shut);
+    for (Wall w : house.placed().walls()) {
+      long taken =
+          house.placed().assumed().stream().filter(a -> a.startsWith(w.id() + ":")).count();
+      assertEquals(w.traits().isSplit(), taken == 0, w.id());
+    }
+  }
+
   @Test
   void theRefereeLetsNothingBetweenThem() {
     // Of the same rooms on one level, where the wall may be bored.

@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.check.Referee;
+import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Box;
 import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
+import holloway.hollow.Site;
+import holloway.hollow.Solids;
 import holloway.pipeline.WrittenHouse;
 import holloway.plan.Plan;
 import holloway.request.Profile;
@@ -80,6 +84,53 @@ class StairsTest {
     // 0.9 m laid by hand at 2 a metre.
     assertEquals(36.3476, p.totals().minutes(), 1e-3);
     assertTrue(p.holes().get(0).method().contains("cupboard under the main stair"));
+  }
+
+  private static List<Member> stringers(WrittenHouse house) {
+    List<Member> out =
+        house.framed().members().stream()
+            .filter(m -> m.kind() == MemberKind.STAIR && m.id().contains("stringer"))
+            .toList();
+    assertEquals(2, out.size());
+    return out;
+  }
+
+  /** Whatever is under them and whichever way they climb, and with the bit's own radius. */
+  @Test
+  @Feature("stringers of stairs")
+  void noBoreIsOfferedThroughAStringer() {
+    for (String under : List.of("closed", "cupboard", "open")) {
+      for (String climbs : List.of("north", "south")) {
+        WrittenHouse house =
+            WrittenHouse.of(
+                BETWEEN
+                    .replace("under: closed", "under: " + under)
+                    .replace("climbs: north", "climbs: " + climbs));
+        Solids solids = new Solids(stringers(house));
+        for (Site s : house.hollows().sites()) {
+          long radius = s.made() ? 6_000_000 : s.platedBit() * 500_000L;
+          assertTrue(solids.free(s.a(), s.b(), radius), under + " " + climbs + " " + s.id());
+        }
+      }
+    }
+  }
+
+  /** At the foot of the flight the stringers stand in the way of what passes under higher steps. */
+  @Test
+  @Feature("stringers of stairs")
+  void theRefereeSeesTheCableGoThroughAStringer() {
+    WrittenHouse north = WrittenHouse.of(BETWEEN);
+    WrittenHouse south = WrittenHouse.of(BETWEEN.replace("climbs: north", "climbs: south"));
+    // The same hollows and holes, round which the stairs are built the other way.
+    HollowHouse h = north.hollows();
+    HollowHouse turned =
+        new HollowHouse(
+            south.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
+    String says =
+        Referee.check(north.plan("surface", "outside"), turned, north.request())
+            .refusals()
+            .toString();
+    assertTrue(says.contains("runs into stair stairs/main stair/st"), says);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package holloway.fuzz;
 
+import holloway.support.AwkwardHouseText;
 import holloway.support.RandomHouseText;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,10 +20,10 @@ public final class Mutants {
 
   private final long seed;
   private final List<Source> sources = new ArrayList<>();
-  private final String found;
 
-  /** A sound house file as text and as tree. */
-  private record Source(String name, String text, Map<String, Object> tree) {}
+  /** A sound house file as text and as tree, and what was found in that house. */
+  private record Source(
+      String name, String text, Map<String, Object> tree, Optional<String> found) {}
 
   /**
    * One changed house file.
@@ -34,21 +35,27 @@ public final class Mutants {
   public Mutants(long seed) throws IOException {
     this.seed = seed;
     String everything = resource("/holloway/everything.yaml");
-    found = resource("/holloway/everything.found.yaml");
+    Optional<String> found = Optional.of(resource("/holloway/everything.found.yaml"));
+    String split = resource("/holloway/split-level.yaml");
     for (Path sample : samples()) {
-      add(sample.getFileName().toString(), Files.readString(sample));
+      add(sample.getFileName().toString(), Files.readString(sample), Optional.empty());
     }
     // Small houses are most of the sources: they are quick, so that many can be looked at.
     for (int i = 0; i < RANDOM_HOUSES; i++) {
-      add("everything.yaml", everything);
+      add("everything.yaml", everything, found);
       RandomHouseText.Shape shape =
           new RandomHouseText.Shape(1 + i % 3, 3 + i % 4, 1 + i % 3, i % 5 == 1, 700 + i);
-      add("random house " + shape.seed(), RandomHouseText.of(shape));
+      add("random house " + shape.seed(), RandomHouseText.of(shape), Optional.empty());
+      AwkwardHouseText.Drawn drawn = AwkwardHouseText.of(1 + i);
+      add("awkward house " + (1 + i), drawn.house(), drawn.found());
+      if (i % 3 == 0) {
+        add("split-level.yaml", split, Optional.empty());
+      }
     }
   }
 
-  private void add(String name, String text) {
-    sources.add(new Source(name, text, TreeText.read(text)));
+  private void add(String name, String text, Optional<String> found) {
+    sources.add(new Source(name, text, TreeText.read(text), found));
   }
 
   private static String resource(String name) throws IOException {
@@ -74,13 +81,14 @@ public final class Mutants {
     Source s = sources.get(r.nextInt(sources.size()));
     int kind = r.nextInt(10);
     String how = kind < 2 ? "byte" : kind < 5 ? "token" : "structure";
-    byte[] house = changed(s, how, r);
-    boolean beside = s.name.equals("everything.yaml") && r.nextInt(4) == 0;
-    Optional<byte[]> other =
-        beside
-            ? Optional.of(changed(new Source("found", found, TreeText.read(found)), how, r))
-            : Optional.empty();
-    return new Mutant(s.name, how, beside ? bytes(s.text) : house, other);
+    if (s.found.isPresent() && r.nextInt(4) == 0) {
+      return new Mutant(s.name, how, bytes(s.text), Optional.of(changed(s.found.get(), how, r)));
+    }
+    return new Mutant(s.name, how, changed(s, how, r), Optional.empty());
+  }
+
+  private static byte[] changed(String text, String how, Random r) {
+    return changed(new Source("found", text, TreeText.read(text), Optional.empty()), how, r);
   }
 
   private static byte[] changed(Source s, String how, Random r) {

@@ -42,6 +42,21 @@ class LiningFaultsTest {
   }
 
   @Test
+  void strapsHaveADepthAndCarryALining() throws IOException {
+    ceiling("board, straps: { depth: 3/4 in }").sound();
+    ceiling("board, straps: 3/4 in").assertProblemAt("3/4 in,", "a map");
+    ceiling("board, straps: { every: 16 in }").assertProblemAt("{ every", "depth");
+    ceiling("board, straps: { depth: 3 in }").assertProblemAt("3 in }", "too long");
+    ceiling("open, straps: { depth: 3/4 in }").assertProblemAt("{ depth", "no lining");
+    new Written(dir)
+        .with(
+            "level: upper, size:",
+            "level: upper, ceiling: vaulted, straps: { depth: 3/4 in }, size:")
+        .with("frame: trusses", "frame: rafters")
+        .assertProblemAt("{ depth", "rafters");
+  }
+
+  @Test
   void onlyFramedWallsHaveRows() throws IOException {
     lined("rows: 2, thickness: 12 in").sound();
     lined("rows: 3").assertProblemAt("3 }", "1 to 2");

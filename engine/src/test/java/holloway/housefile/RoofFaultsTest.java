@@ -76,6 +76,22 @@ class RoofFaultsTest {
   }
 
   @Test
+  void valleys() throws IOException {
+    new Written(dir)
+        .with("frame: trusses", "frame: trusses, joins: [{ to: wing, valley: open }]")
+        .assertProblemAt("open }", "cut-through, laid-over");
+    valley("valley: cut-through, size: 2 ft x 3 ft", "a valley that was cut through has no size");
+    valley("valley: laid-over, shut: yes", "laid-over is shut");
+    valley("valley: laid-over, from: south 2 ft", "not how large the hole is");
+  }
+
+  private void valley(String words, String says) throws IOException {
+    String join = "frame: trusses, joins: [{ to: wing, " + words + " }]";
+    String said = new Written(dir).with("frame: trusses", join).problems().toString();
+    assertTrue(said.contains(says), said);
+  }
+
+  @Test
   void hatches() throws IOException {
     new Written(dir)
         .with("frame: trusses", "frame: trusses, hatch: { in: office, at: [west 4 ft, south 9 m] }")

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.finding.Source;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,9 +29,25 @@ class FiguresTest {
       assertTrue(f.value() > 0, f.id());
       assertTrue(f.id().matches("([A-E]|UK|M)\\d?-?\\d+"), f.id());
       if (f.grade() == Figure.Grade.M) {
-        assertTrue(f.cited().endsWith("(from memory)"), f.id());
+        assertTrue(f.cited().words().endsWith("(from memory)"), f.id());
       }
     }
+  }
+
+  /** A figure that names a country's code is that country's, and no other one is. */
+  @Test
+  void everyFigureOfACodeCarriesItsPlace() {
+    int us = 0;
+    int uk = 0;
+    for (Figure f : all()) {
+      boolean american = f.source().matches(".*\\b(NEC|IRC|OSHA|CFR)\\b.*");
+      boolean british = f.source().matches(".*\\b(BS \\d|NHBC|Approved Document|LABC).*");
+      us += american ? 1 : 0;
+      uk += british ? 1 : 0;
+      assertEquals(american, f.from().parts().get(0).of() == Source.Of.US, f.toString());
+      assertEquals(british, f.from().parts().get(0).of() == Source.Of.UK, f.toString());
+    }
+    assertTrue(us > 25 && uk > 8, us + ", " + uk);
   }
 
   @Test

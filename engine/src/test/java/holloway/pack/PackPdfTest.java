@@ -10,27 +10,47 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Node;
 
-/** The PDF of the pack, read back. */
+/** The PDF of the pack, read back; {@code -Dholloway.samples=all}: of every sample. */
 class PackPdfTest {
-  private static byte[] pdf(Language language, PaperSize paper) {
-    return PackedHouse.files(language, paper).get("pack.pdf");
+  private static final Map<String, byte[]> MADE = new TreeMap<>();
+
+  /** Each once for all tests. */
+  private static byte[] pdf(String house, Language language, PaperSize paper) {
+    return MADE.computeIfAbsent(
+        house + language + paper,
+        k ->
+            PackedHouse.files(PackedHouse.of(house), language, paper, Pictures.none("not asked"))
+                .get("pack.pdf"));
+  }
+
+  /** Houses with the languages they are read in; of the one sample of every run English. */
+  static Stream<Arguments> houses() {
+    boolean all = "all".equals(System.getProperty("holloway.samples"));
+    return PackedHouse.samples().stream()
+        .flatMap(
+            h ->
+                Stream.of(Language.values())
+                    .filter(l -> all || h.equals(PackedHouse.FIRST) || l == Language.ENGLISH)
+                    .map(l -> Arguments.of(h, l)));
   }
 
   @ParameterizedTest
-  @EnumSource
-  void nothingIsCutOff(PaperSize paper) throws IOException {
-    for (Language language : Language.values()) {
-      PrintedPages.within(pdf(language, paper), paper);
+  @MethodSource("houses")
+  void nothingIsCutOff(String house, Language language) throws IOException {
+    for (PaperSize paper : PaperSize.values()) {
+      PrintedPages.within(pdf(house, language, paper), paper);
     }
   }
 
@@ -38,12 +58,12 @@ class PackPdfTest {
    * A letter that the type lacks would be another one in the PDF, so its text would not be there.
    */
   @ParameterizedTest
-  @EnumSource
-  void allTextCanBeSelected(Language language) throws Exception {
-    String there = new PdfText(pdf(language, PaperSize.A4)).all();
+  @MethodSource("houses")
+  void allTextCanBeSelected(String house, Language language) throws Exception {
+    String there = new PdfText(pdf(house, language, PaperSize.A4)).all();
     List<String> texts = new ArrayList<>();
     var read = DocumentBuilderFactory.newInstance().newDocumentBuilder();
-    String page = PackedHouse.paper(language, PaperSize.A4);
+    String page = PackedHouse.paper(PackedHouse.of(house), language, PaperSize.A4);
     byte[] bytes = page.getBytes(StandardCharsets.UTF_8);
     collect(
         read.parse(new ByteArrayInputStream(bytes)).getElementsByTagName("body").item(0), texts);
@@ -64,9 +84,10 @@ class PackPdfTest {
     }
   }
 
-  @Test
-  void bookmarksLeadToWhatTheySay() throws IOException {
-    byte[] file = pdf(Language.ENGLISH, PaperSize.LETTER);
+  @ParameterizedTest
+  @MethodSource("holloway.pack.PackedHouse#samples")
+  void bookmarksLeadToWhatTheySay(String house) throws IOException {
+    byte[] file = pdf(house, Language.ENGLISH, PaperSize.LETTER);
     List<String> pages = new PdfText(file).pages();
     Map<String, Integer> marks = new LinkedHashMap<>();
     try (PDDocument pdf = Loader.loadPDF(file)) {
@@ -76,7 +97,7 @@ class PackPdfTest {
     for (String key : List.of("do", "check", "buy", "holes", "order", "runs", "test", "plans")) {
       assertTrue(marks.containsKey(texts.get(key)), texts.get(key));
     }
-    PackedHouse.get()
+    PackedHouse.of(house)
         .planned()
         .plan()
         .holes()
@@ -93,9 +114,10 @@ class PackPdfTest {
     }
   }
 
-  @Test
-  void numbersAreThePlans() throws IOException {
-    new PrintedNumbers(new PdfText(pdf(Language.ENGLISH, PaperSize.A4)).all(), PackedHouse.json())
-        .check();
+  @ParameterizedTest
+  @MethodSource("holloway.pack.PackedHouse#samples")
+  void numbersAreThePlans(String house) throws IOException {
+    String text = new PdfText(pdf(house, Language.ENGLISH, PaperSize.A4)).all();
+    new PrintedNumbers(text, PackedHouse.json(PackedHouse.of(house))).check();
   }
 }

@@ -9,10 +9,12 @@ import holloway.pipeline.Thoroughness;
 import holloway.report.Documents;
 import holloway.report.Ink;
 import holloway.report.Sheet;
+import holloway.support.PackedSample;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 
@@ -21,6 +23,12 @@ import java.util.SortedMap;
  * {@code -Dholloway.pack.house}.
  */
 final class PackedHouse {
+  /** The house that {@code start} writes. */
+  static final String FIRST = "first house";
+
+  /** The sample that every run of the tests looks at: it is planned for other tests too. */
+  static final String SMALL = "plumb-corner";
+
   private static Answers.Packed packed;
 
   private PackedHouse() {}
@@ -64,13 +72,33 @@ final class PackedHouse {
             : Files.readString(Path.of(given)));
   }
 
-  static String json() {
-    Answers.Planned a = get().planned();
-    return Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
+  /** By the name of a sample, or {@link #FIRST}. */
+  static Answers.Packed of(String sample) {
+    return sample.equals(FIRST) ? get() : PackedSample.get(sample);
   }
 
-  private static Sheet sheet() {
-    return sheet(get());
+  /** What tests look at beside the first house: a sample always, with the property every sample. */
+  static List<String> samples() {
+    return "all".equals(System.getProperty("holloway.samples"))
+        ? List.of(FIRST, "plumb-corner", "alder-lane", "tin-street", "quince-ranch", "wren-hollow")
+        : List.of(FIRST, SMALL);
+  }
+
+  /** Writes the house file of one of them. */
+  static Path file(String sample, Path to) throws IOException {
+    return sample.equals(FIRST)
+        ? file(to)
+        : Files.writeString(
+            to, Files.readString(Path.of("..", "samples").resolve(sample + ".yaml")));
+  }
+
+  static String json() {
+    return json(get());
+  }
+
+  static String json(Answers.Packed p) {
+    Answers.Planned a = p.planned();
+    return Documents.plan(a.plan(), a.cards(), a.placed(), a.request(), a.certificate());
   }
 
   private static Sheet sheet(Answers.Packed p) {
@@ -84,8 +112,14 @@ final class PackedHouse {
   }
 
   static SortedMap<String, byte[]> files(Language language, PaperSize paper, Pictures pictures) {
+    return files(get(), language, paper, pictures);
+  }
+
+  /** The same of another house. */
+  static SortedMap<String, byte[]> files(
+      Answers.Packed p, Language language, PaperSize paper, Pictures pictures) {
     PackForm form = new PackForm(language, paper);
-    return Pack.files(sheet(), get().work(), get().views(), form, json(), pictures);
+    return Pack.files(sheet(p), p.work(), p.views(), form, json(p), pictures);
   }
 
   /** The well-formed page that the PDF is made of. */

@@ -80,7 +80,7 @@ final class PrintedNumbers {
     if (tape.get("tolerance-mm").asDouble() > 0) {
       near(
           tape.get("tolerance-mm").asDouble() / 1000,
-          within(card, "Maybeoffby", LENGTH),
+          within(card, "Maybeoffby", "(\\d+mm)"),
           0.001,
           0.001);
     }

@@ -1,12 +1,18 @@
 package holloway.pack;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.pipeline.Answers;
+import holloway.schedule.OpenPlace;
 import holloway.schedule.Step;
 import holloway.support.PackedSample;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** A step that is about one cable says which; a house with a ready-made lead from the provider. */
@@ -39,6 +45,38 @@ class StepNamesTest {
     String page = PackedHouse.paper(p, Language.ENGLISH, PaperSize.A4);
     assertTrue(page.contains("the channel for loudspeaker"));
     assertFalse(page.contains("existing opening"), "nothing new is an existing opening");
+  }
+
+  /**
+   * Somebody who has only the page knows which of three pairs of boards comes up now, and where.
+   */
+  @Test
+  void whatIsOpenedSaysWhere() {
+    Answers.Packed p = PackedSample.get("tin-street");
+    String page = PackedHouse.paper(p, Language.ENGLISH, PaperSize.A4);
+    Set<String> boards = new TreeSet<>();
+    Matcher m =
+        Pattern.compile("floor of the (\\w+ ?\\w*), [\\d.]+ m?m from the (west|east) wall")
+            .matcher(page);
+    while (m.find()) {
+      boards.add(m.group());
+    }
+    long opened =
+        p.work().steps().stream()
+            .filter(s -> s.kind() == Step.Kind.OPEN && s.subject().contains("/lifted-boards-"))
+            .count();
+    assertTrue(opened > 1, "boards that are lifted");
+    assertEquals(opened, p.work().openings().size() - patches(p));
+    assertTrue(boards.size() > 1, boards.toString());
+    for (Step s : p.work().steps()) {
+      if (s.kind() == Step.Kind.OPEN && s.subject().contains("/channel-")) {
+        assertTrue(s.subject().contains("/" + s.at().name() + "-outside/"), s.id() + s.at());
+      }
+    }
+  }
+
+  private static long patches(Answers.Packed p) {
+    return p.work().openings().stream().filter(o -> o.on() != OpenPlace.On.FLOOR).count();
   }
 
   private static void assertSays(Step.Kind kind, String subject) {

@@ -48,10 +48,18 @@ class WhyNotWordsTest {
             + " libgl1-mesa-dri)";
     List<String> rare =
         List.of(
-            "got as far as office desk, ground/a-b/1/bay-30, garage/surface",
+            "got as far as office desk",
+            "got as far as ground level, wall between office and hall, 1.200 m from its west end in"
+                + " the office, 300 mm above the floor of office",
+            "wall board, ground level, outer wall of office, 4 ft from its south end in the office,"
+                + " in its foot: nearer than 150 mm to a drain (house rules) (framing)",
             "every way is banned, or no hollow leads from cabinet to office desk",
             "every attic: no cat6 may lie there (house rules)",
             "conduit old tube: an end lies on no wall (house file)",
+            "conduit old tube: 12.0 m and 270 degrees of turns; if there is a pull box half-way, say"
+                + " 'parts': cable is drawn through 30 m and 180 degrees at most (TIA-569, BICSI)",
+            "conduit old tube: 31.0 m and 90 degrees of turns between two pull boxes: cable is drawn"
+                + " through 30 m and 180 degrees at most (TIA-569, BICSI)",
             "link to the shed: its ends lie 12.3 m apart, further than its 10.0 m: check 'length', or"
                 + " where the buildings stand ('at') (house file)",
             "attic main roof by the knee wall of the office: less than 406 mm of headroom behind it"
@@ -74,6 +82,8 @@ class WhyNotWordsTest {
             Language.GERMAN.texts(),
             Set.of(
                 "office",
+                "hall",
+                "ground",
                 "office desk",
                 "main roof",
                 "old tube",

@@ -1,6 +1,7 @@
 package holloway.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.plan.Plan;
@@ -95,5 +96,50 @@ class AwkwardFaultsTest {
     assertEquals(19, plan.holes().get(0).diameterMm());
     Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
     assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
+  }
+
+  /**
+   * A void that hangs is bored within an arm's reach of where it was opened, any way, and priced
+   * so: the planner measured up and down in it, the referee along one side.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"boxing", "low-ceiling"})
+  void boresIntoAVoidThatHangs(String name) throws Exception {
+    Answers.Planned planned = planned(name);
+    assertEquals(List.of(), planned.refusals());
+    assertEquals(0, planned.plan().unrouted().size());
+  }
+
+  /**
+   * The wall below a storey that juts out stands under the middle of the floor above: a cable from
+   * a hole there would lie across the room, which the planner offered and the referee refused.
+   */
+  @Test
+  void noCableAcrossTheFloorOfARoomThatJutsOut() throws Exception {
+    Answers.Planned planned = planned("jutting");
+    assertEquals(List.of(), planned.refusals());
+    assertEquals(0, planned.plan().unrouted().size());
+  }
+
+  /** Over the walls there is nothing to clip cable to, from the end of the span down. */
+  @Test
+  void anOverheadLinkThatEndsOverTheTopOfTheHouse() {
+    InputTrouble told = assertThrows(InputTrouble.class, () -> planned("link"));
+    String all = String.join("\n", told.lines());
+    assertEquals(2, told.lines().size(), all);
+    assertTrue(
+        all.contains(
+            "link.yaml:22:5: outdoor link yard: its end at 'hut north' lies 3.000 m high, 610 mm over the"
+                + " ceiling of the highest room there; cable is clipped up to 600 mm over it"),
+        all);
+  }
+
+  private Answers.Planned planned(String name) throws Exception {
+    String file = "/holloway/awkward-" + name + ".yaml";
+    try (InputStream in = AwkwardFaultsTest.class.getResourceAsStream(file)) {
+      Path house = folder.resolve(name + ".yaml");
+      Files.write(house, in.readAllBytes());
+      return new Pipeline(Progress.SILENT).plan(house, Rough.SETTINGS);
+    }
   }
 }

@@ -125,7 +125,8 @@ class ClosingTapesTest {
     double[] way = minus(at(l.to()), from);
     int steps = (int) Math.ceil(length(way) / 5);
     for (Member m : members) {
-      for (int i = 1; i < steps; i++) {
+      // The skin before a shared wall is nothing that one sees: only cable is kept off it.
+      for (int i = 1; i < steps && !m.id().contains("/shared-face-"); i++) {
         double f = (double) i / steps;
         double far = Math.min(f, 1 - f) * length(way);
         double[] p = {from[0] + f * way[0], from[1] + f * way[1], from[2] + f * way[2]};

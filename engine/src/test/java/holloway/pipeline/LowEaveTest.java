@@ -89,7 +89,8 @@ class LowEaveTest {
         p.unrouted().get(0).whyNot().stream()
             .anyMatch(
                 w ->
-                    w.startsWith("top plate over eave wall/bay-1240: only 27 mm between plate")
+                    w.startsWith("top plate, main level, ")
+                        && w.contains(": only 27 mm between plate")
                         && w.endsWith("(pitch and heel of the roof; tool room from experience)")),
         p.unrouted()::toString);
   }

@@ -1,7 +1,9 @@
 package holloway.schedule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import holloway.check.ToyHouse;
 import holloway.framing.Framing;
@@ -18,6 +20,7 @@ import holloway.support.Chain;
 import holloway.support.RandomHouseText;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
+import holloway.survey.Wall;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +71,61 @@ class SightTest {
       }
     }
     assertTrue(seen > 10, "bores between joists under these rooms: " + seen);
+  }
+
+  /** Where masonry or a plate goes on before the next room or storey, it has no edge to see. */
+  @Test
+  void anEdgeIsWhereNothingOfItsKindGoesOn() {
+    HollowHouse house = house("tin-street");
+    Sight sight = new Sight(house);
+    int edges = 0;
+    for (Site site : house.sites()) {
+      for (boolean sideA : new boolean[] {true, false}) {
+        Point3 end = sideA ? site.a() : site.b();
+        Axis in = Lines.between(end, sideA ? site.b() : site.a());
+        for (Dimension d : sight.from(site, sideA)) {
+          if (d.landmark().contains(" edge of the ")) {
+            edges++;
+            // 5 mm beyond the edge and 10 mm into what is bored: the tape lies 12 mm before it.
+            Point3 beyond = Lines.walk(d.at(), Lines.turned(d.towards()), 5_000_000);
+            Point3 p = Lines.walk(beyond, in, 22_000_000);
+            house.framed().members().stream()
+                .filter(m -> d.landmark().endsWith(" edge of the " + m.kind().word()))
+                .filter(m -> m.box().contains(m.frame().toLocal(p), 0))
+                .forEach(m -> fail(site.id() + ": " + d.landmark() + " goes on as " + m.id()));
+          }
+        }
+      }
+    }
+    assertTrue(edges > 5, edges + " edges");
+  }
+
+  /** Nobody hooks a tape to the air before a wall that is shared: the room is as wide as it is. */
+  @Test
+  void besideASharedWallTheTapeReachesTheWall() {
+    HollowHouse house = house("tin-street");
+    Sight sight = new Sight(house);
+    int seen = 0;
+    for (Site site : house.sites()) {
+      for (boolean sideA : new boolean[] {true, false}) {
+        for (Dimension d : sight.from(site, sideA, Optional.of("landing"))) {
+          assertFalse(d.landmark().contains("somebody else"), site.id() + ": " + d.landmark());
+          boolean shared =
+              house.framed().placed().walls().stream()
+                  .filter(Wall::isParty)
+                  .anyMatch(w -> Math.abs(offFace(w, d.at())) < 1);
+          seen += shared ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(seen > 5, "tapes from a shared wall: " + seen);
+  }
+
+  /** Millimetres from the nearer face of a wall, along its whole length. */
+  private static double offFace(Wall w, Point3 p) {
+    Point3 l = w.frame().toLocal(p);
+    boolean beside = l.x() >= 0 && l.x() <= w.length() && l.z() >= 0 && l.z() <= w.height();
+    return beside ? Math.min(Math.abs(l.y()), Math.abs(l.y() - w.thickness())) / MM : 1e9;
   }
 
   @ParameterizedTest

@@ -33,6 +33,7 @@ public final class WorkReferee {
   private final Set<String> tested = new HashSet<>();
   private final Set<String> marked = new HashSet<>();
   private final Map<String, Set<String>> finished = new HashMap<>();
+  private final Map<String, Set<String>> labelled = new HashMap<>();
 
   private WorkReferee(Plan plan, WorkSchedule schedule) {
     this.plan = plan;
@@ -45,6 +46,7 @@ public final class WorkReferee {
   public static List<String> faults(Plan plan, WorkSchedule schedule) {
     WorkReferee r = new WorkReferee(plan, schedule);
     r.play();
+    r.faults.addAll(BringReferee.faults(plan, schedule));
     return r.faults;
   }
 
@@ -58,13 +60,16 @@ public final class WorkReferee {
       s.other().ifPresent(o -> visit(s, o, s.otherVisit(), s.bringOther()));
       switch (s.kind()) {
         case OPEN, CUT -> open.add(s.subject());
-        case PILOT -> opened(s, holes.get(s.subject()));
+        case PILOT -> {
+          opened(s, holes.get(s.subject()));
+          ahead(s);
+        }
         case DRILL -> drill(s);
         case MARK -> marked.addAll(s.runs());
         case PULL -> pull(s);
         case SEAL -> seal(s);
         case TERMINATE -> s.runs().forEach(r -> terminate(s, r));
-        case LABEL -> s.runs().forEach(r -> atEnd(s, r));
+        case LABEL -> s.runs().forEach(r -> label(s, r));
         case TEST -> test(s);
         case CLOSE -> close(s);
         case CHECK_FIRST -> ahead(s);
@@ -231,8 +236,16 @@ public final class WorkReferee {
     finished.computeIfAbsent(run, k -> new TreeSet<>()).add(s.subject());
   }
 
+  private void label(Step s, String run) {
+    atEnd(s, run);
+    labelled.computeIfAbsent(run, k -> new TreeSet<>()).add(s.subject());
+  }
+
   private void test(Step s) {
     Plan.PlannedRun r = runs.get(s.subject());
+    if (!labelled.getOrDefault(r.id(), Set.of()).containsAll(List.of(r.from(), r.to()))) {
+      faults.add(s.id() + ": not labelled at both ends");
+    }
     if (!finished.getOrDefault(r.id(), Set.of()).containsAll(List.of(r.from(), r.to()))) {
       faults.add(s.id() + ": not terminated at both ends");
     }

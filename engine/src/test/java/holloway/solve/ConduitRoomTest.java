@@ -58,10 +58,10 @@ class ConduitRoomTest {
   @Test
   void roomGivenOutTwiceOrNowhereIsSeen() {
     assertSees("units of the room", list -> list.removeIf(s -> s.place().equals(Share.RENT)));
-    assertSees("units of the room", list -> list.add(Share.room(0, 0, 100_000_000)));
-    assertSees("no such thing", list -> list.add(Share.room(99, 0, 1)));
-    assertSees("no such thing", list -> list.add(Share.room(0, 99, 1)));
-    assertSees("no such thing", list -> list.add(Share.room(0, 0, -1)));
+    assertSees("units of the room", list -> list.add(Share.room(0, 0, 0, 100_000_000)));
+    assertSees("no such thing", list -> list.add(Share.room(99, 0, 0, 1)));
+    assertSees("no such thing", list -> list.add(Share.room(0, 0, 99, 1)));
+    assertSees("no such thing", list -> list.add(Share.room(0, 0, 0, -1)));
     assertSees("claims", list -> list.removeIf(s -> s.place().equals(Share.ROOM)));
   }
 
@@ -81,7 +81,9 @@ class ConduitRoomTest {
     Solved s = JointPlanner.solve(graph, one, Budget.QUICK, Progress.SILENT);
     List<Share> both =
         List.of(
-            new Share(bore, "hole", hole, 0, 600), Share.rent(hole, 500), Share.room(hole, 0, 500));
+            new Share(bore, "hole", hole, 0, 600),
+            Share.rent(hole, 0, 500),
+            Share.room(hole, 0, 0, 500));
     Certificate doubled = with(s.bound(), 600, both, false);
     String said = Certified.check(graph, one, s.plan(), doubled).refusal().orElse("accepted");
     assertTrue(said.contains("a work tells already"), said);

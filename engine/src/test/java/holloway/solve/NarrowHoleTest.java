@@ -56,13 +56,13 @@ class NarrowHoleTest {
     none.removeIf(s -> s.place().equals(Share.RENT));
     assertTrue(refusal(none).contains("shares out"), refusal(none));
     List<Share> more = new ArrayList<>(shares());
-    more.add(Share.rent(0, 1));
+    more.add(Share.rent(0, 0, 1));
     assertTrue(refusal(more).contains("claims"), refusal(more));
     List<Share> nowhere = new ArrayList<>(shares());
-    nowhere.add(Share.rent(1, 1));
+    nowhere.add(Share.rent(1, 0, 1));
     assertTrue(refusal(nowhere).contains("a rent"), refusal(nowhere));
     List<Share> below = new ArrayList<>(shares());
-    below.add(Share.rent(0, -1));
+    below.add(Share.rent(0, 0, -1));
     assertTrue(refusal(below).contains("a rent"), refusal(below));
   }
 

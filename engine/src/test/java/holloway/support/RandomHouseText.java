@@ -1,7 +1,6 @@
 package holloway.support;
 
 import holloway.support.RoomGrid.Cell;
-import holloway.support.RoomGrid.Neighbours;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -10,7 +9,7 @@ import java.util.Random;
  * A valid house file as text, the same for the same shape and seed: a rectangle a storey, cut into
  * rooms, framed or solid, over a slab, joists, a crawlspace or a cellar.
  */
-public final class RandomHouseText {
+public final class RandomHouseText extends RandomLines {
   /**
    * How large a house and what is wanted of it. A cellar takes the place of the lowest of two or
    * three levels.
@@ -34,12 +33,7 @@ public final class RandomHouseText {
 
   private static final String[] PLAIN = {"ground", "upper", "top"};
   private static final String[] OVER_CELLAR = {"cellar", "ground", "upper"};
-  private static final String[] FILLS = {
-    "empty", "faced-batt", "unfaced-batt", "loose", "dense-packed", "foam", "unknown"
-  };
 
-  private final Random r;
-  private final StringBuilder out = new StringBuilder();
   private final List<RoomGrid> storeys = new ArrayList<>();
   private final String place;
   private final boolean masonry;
@@ -47,7 +41,7 @@ public final class RandomHouseText {
   private final String[] names;
 
   private RandomHouseText(Shape shape) {
-    r = new Random(shape.seed * 7_919 + 13);
+    super(new Random(shape.seed * 7_919 + 13), new StringBuilder());
     place = pick("us", "us", "uk", "none");
     masonry = place.equals("uk") ? !chance(25) : chance(15);
     cellar = shape.hasCellar();
@@ -74,9 +68,10 @@ public final class RandomHouseText {
     RandomHouseText t = new RandomHouseText(shape);
     t.head(shape.seed);
     t.levels();
-    t.rooms();
-    t.walls();
-    t.openings();
+    RandomRooms rooms = new RandomRooms(t.r, t.storeys, t.out, t.names, t.cellar, t.masonry);
+    rooms.rooms();
+    rooms.walls();
+    new RandomOpenings(t.r, t.storeys, t.out).openings();
     t.roof();
     t.extras();
     RandomWants wants = new RandomWants(t.r, t.storeys, t.out);
@@ -141,122 +136,6 @@ public final class RandomHouseText {
         .formatted(c.name(), mm(c.width() / 2), mm(c.depth() / 2));
   }
 
-  private void rooms() {
-    line("rooms:");
-    for (int i = 0; i < storeys.size(); i++) {
-      List<Neighbours> all = storeys.get(i).neighbours();
-      List<Cell> said = new ArrayList<>();
-      for (Cell c : storeys.get(i).cells) {
-        String size = mm(c.width()) + " x " + mm(c.depth());
-        String at = said.isEmpty() ? first(i) : beside(c, said, all);
-        String plain = i == 0 && chance(cellar ? 70 : 20) ? ", plain: yes" : "";
-        if (i == 0 && cellar && chance(60)) {
-          plain += ", ceiling: open";
-        }
-        line("  %s: { level: %s, size: %s%s%s }", c.name(), names[i], size, at, plain);
-        said.add(c);
-      }
-    }
-  }
-
-  /** Solid walls in a framed house: round the cellar, and a few inside. */
-  private void walls() {
-    List<String> found = new ArrayList<>();
-    RoomGrid low = storeys.get(0);
-    for (Cell c : low.cells) {
-      for (String side : RandomWants.SIDES) {
-        if (cellar && !masonry && low.isOuter(c, side)) {
-          found.add("{ side: %s %s, kind: masonry, thickness: 240 mm }".formatted(c.name(), side));
-        }
-      }
-    }
-    for (RoomGrid g : storeys) {
-      for (Neighbours n : g.neighbours()) {
-        if (chance(6)) {
-          found.add(
-              "{ between: [%s, %s], kind: masonry, thickness: %s }"
-                  .formatted(n.one().name(), n.other().name(), mm(g.wall)));
-        }
-      }
-    }
-    if (!found.isEmpty()) {
-      line("walls:");
-      found.forEach(w -> line("  - %s", w));
-    }
-  }
-
-  private String first(int level) {
-    return level == 0
-        ? ""
-        : ", above: "
-            + storeys.get(level - 1).cells.get(0).name()
-            + ", align: south-west"
-            + (chance(50) ? ", tied: measured" : "");
-  }
-
-  private String beside(Cell c, List<Cell> said, List<Neighbours> all) {
-    for (Neighbours n : all) {
-      if (n.other() == c && said.contains(n.one())) {
-        boolean east = n.side().equals("east");
-        long shift = east ? c.south() - n.one().south() : c.west() - n.one().west();
-        String align = east ? "south" : "west";
-        return ", %s-of: %s, align: %s, shift: %s"
-            .formatted(n.side(), n.one().name(), align, mm(shift));
-      }
-    }
-    return ", at: [%s, %s]".formatted(mm(c.west()), mm(c.south()));
-  }
-
-  private void openings() {
-    List<String> found = new ArrayList<>();
-    for (RoomGrid g : storeys) {
-      g.neighbours().stream().filter(n -> chance(75)).forEach(n -> door(n, found));
-      for (Cell c : g.cells) {
-        for (String side : RandomWants.SIDES) {
-          if (g.isOuter(c, side) && chance(60)) {
-            window(c, side, found);
-          }
-        }
-      }
-    }
-    if (!found.isEmpty()) {
-      line("openings:");
-      found.forEach(o -> line("  - %s", o));
-    }
-  }
-
-  private void door(Neighbours n, List<String> found) {
-    long wide = 6_000 + 100 * r.nextInt(25);
-    long room = n.shared().to() - n.shared().from() - wide - 3_000;
-    if (room > 0) {
-      long at = n.shared().from() + 1_500 + r.nextInt((int) room);
-      RoomGrid.Stretch s = new RoomGrid.Stretch(at, at + wide);
-      n.one().taken().add(new RoomGrid.Taken(n.side(), s));
-      n.other().taken().add(new RoomGrid.Taken(RoomGrid.opposite(n.side()), s));
-      String kind = chance(80) ? "door" : "opening";
-      String pair = n.one().name() + ", " + n.other().name();
-      String end = RoomGrid.eastWest(n.side()) ? "west" : "south";
-      String from = mm(at - n.shared().from());
-      found.add(
-          "{ %s, between: [%s], from: %s %s, width: %s }"
-              .formatted(kind, pair, end, from, mm(wide)));
-    }
-  }
-
-  private void window(Cell c, String side, List<String> found) {
-    long wide = 5_000 + 100 * r.nextInt(140);
-    long room = c.end(side) - c.begin(side) - wide - 4_000;
-    if (room > 0) {
-      long from = 2_000 + r.nextInt((int) room);
-      long at = c.begin(side) + from;
-      c.taken().add(new RoomGrid.Taken(side, new RoomGrid.Stretch(at, at + wide)));
-      String end = RoomGrid.eastWest(side) ? "west" : "south";
-      found.add(
-          "{ window, side: %s %s, from: %s %s, width: %s, sill: %s, head: 2050 mm }"
-              .formatted(c.name(), side, end, mm(from), mm(wide), mm(6_000 + 100 * r.nextInt(60))));
-    }
-  }
-
   private void roof() {
     RoomGrid top = storeys.get(storeys.size() - 1);
     String shape = pick("gable", "hip", "shed");
@@ -307,30 +186,5 @@ public final class RandomHouseText {
           "  - { fire-block, side: %s %s, from: %s 500 mm, width: 380 mm, bottom: 1200 mm, top: 1250 mm }",
           o.name(), side, RoomGrid.eastWest(side) ? "west" : "south");
     }
-  }
-
-  private String spacing() {
-    return pick("16 in", "24 in", "400 mm", "600 mm", "16 in");
-  }
-
-  private String fill() {
-    return pick(FILLS);
-  }
-
-  private String pick(String... words) {
-    return words[r.nextInt(words.length)];
-  }
-
-  private boolean chance(int percent) {
-    return r.nextInt(100) < percent;
-  }
-
-  static String mm(long tenths) {
-    return "%s%d.%d mm"
-        .formatted(tenths < 0 ? "-" : "", Math.abs(tenths) / 10, Math.abs(tenths) % 10);
-  }
-
-  private void line(String words, Object... parts) {
-    out.append(words.formatted(parts)).append('\n');
   }
 }

@@ -132,7 +132,8 @@ final class TurnedHouse {
   }
 
   private Roof.Join of(Roof.Join j) {
-    return new Roof.Join(j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.shut(), j.where());
+    return new Roof.Join(
+        j.to(), j.from().map(mirror::of), j.wide(), j.high(), j.shut(), j.valley(), j.where());
   }
 
   private Roof.Knee of(Roof.Knee k) {
@@ -216,7 +217,7 @@ final class TurnedHouse {
         mirror.of(c.from()),
         mirror.of(c.to()),
         c.insideDiameter(),
-        c.bends(),
+        c.way(),
         c.length(),
         c.kind(),
         c.outdoor(),

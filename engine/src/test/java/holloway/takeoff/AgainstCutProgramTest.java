@@ -9,6 +9,8 @@ import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
+import holloway.limits.LocalRules;
+import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -126,7 +128,8 @@ class AgainstCutProgramTest {
         stretches.get(2 + random.nextInt(4)).add(r);
       }
       int boxes = 2 + random.nextInt(2);
-      Pulls pulls = new Pulls(PullsTest.through(stretches, kinds));
+      Plan plan = PullsTest.through(stretches, kinds);
+      Pulls pulls = new Pulls(plan, Jackets.of(plan, LocalRules.NONE));
       double[] exact = fewest(stretches, kinds, boxes);
       int ours = pulls.count(pulls.shared(boxes));
       assertTrue(ours >= exact[1] - 1e-6, "round " + round + ": " + ours + " under " + exact[1]);

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.catalog.PriceList;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowKind;
+import holloway.limits.LocalRules;
+import holloway.limits.RuleKey;
 import holloway.pipeline.Toy;
 import holloway.plan.Plan;
 import java.util.ArrayList;
@@ -71,7 +73,7 @@ class JacketsTest {
   }
 
   private static Map<String, String> changed(String cable, double outside, double inside) {
-    return Jackets.changed(plan(cable, outside, inside, 25));
+    return Jackets.changed(plan(cable, outside, inside, 25), LocalRules.NONE);
   }
 
   @Test
@@ -97,16 +99,36 @@ class JacketsTest {
         changed("om4", 5, 15.25));
   }
 
+  /** A rule file that lets it go in 10 m, or 30, decides here too. */
+  @Test
+  void theOwnLimitOfARuleFileDecides() {
+    Plan in20 = plan("outdoor-cat6", 5, 20, 25);
+    assertEquals(Map.of(), Jackets.changed(in20, indoors(20)));
+    assertEquals(
+        Map.of("desk/1", "outdoor-cat6 listed for indoors too"),
+        Jackets.changed(in20, indoors(19.999)));
+  }
+
+  private static LocalRules indoors(double metres) {
+    RuleKey key = RuleKey.OUTDOOR_CABLE_INDOORS;
+    var figure = LocalRules.figure("Brook", key, metres, "m", "bylaw 7");
+    return new LocalRules(
+        "Brook", "b.yaml", "us", Map.of(key, new LocalRules.Stated(figure, Optional.empty())));
+  }
+
   /** 31 % of 16 mm squared are 79.4: two jackets of 6.1 mm make 74.4, two of 6.5 mm 84.5. */
   @Test
   void noThickerThanTheHoleTakes() {
     String thin = "cat6 in an outdoor jacket no thicker than 6.1 mm";
     assertEquals(
-        Map.of("desk/1", thin, "desk/2", thin), Jackets.changed(plan("cat6", 5, 10, 16, 2)));
+        Map.of("desk/1", thin, "desk/2", thin),
+        Jackets.changed(plan("cat6", 5, 10, 16, 2), LocalRules.NONE));
     String usual = "outdoor-cat6";
     assertEquals(
-        Map.of("desk/1", usual, "desk/2", usual), Jackets.changed(plan("cat6", 5, 10, 19, 2)));
-    assertEquals(Map.of("desk/1", usual), Jackets.changed(plan("cat6", 5, 10, 16)));
+        Map.of("desk/1", usual, "desk/2", usual),
+        Jackets.changed(plan("cat6", 5, 10, 19, 2), LocalRules.NONE));
+    assertEquals(
+        Map.of("desk/1", usual), Jackets.changed(plan("cat6", 5, 10, 16), LocalRules.NONE));
   }
 
   @Test
@@ -116,7 +138,7 @@ class JacketsTest {
     assertTrue(
         items.contains("outdoor-cat6 cable, box or reel of 76 m (250 ft)"), items.toString());
     assertTrue(items.stream().noneMatch(i -> i.startsWith("cat6 cable")), items.toString());
-    BoxPlan boxes = BoxPlanner.of(bought, PriceList.NONE);
+    BoxPlan boxes = BoxPlanner.of(bought, PriceList.NONE, LocalRules.NONE);
     assertEquals("outdoor-cat6 box 1", boxes.orders().get(0).reels().get(0).name());
     List<String> leads =
         TakeOff.of(plan("om4", 5, 3, 25), Toy.request(), Toy.placed()).materials().stream()

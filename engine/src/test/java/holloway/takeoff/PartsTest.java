@@ -63,6 +63,32 @@ class PartsTest {
     assertEquals(3, blanks);
   }
 
+  /** What is cut from the drum gets its plugs, what ends in a coupler a cord to the gear. */
+  @Test
+  void cordsPlugsAndToolsAreNotForgotten() {
+    Map<String, Plan.Material> items = bought(Map.of());
+    assertEquals(1, items.get("fibre cord, multimode, 3 m (10 ft), at the outlets").quantity());
+    assertEquals(1, items.get("cable tester that shows each wire").quantity());
+    assertNull(items.get("F plug for coaxial cable"));
+    Plan toy = Toy.bare();
+    List<Plan.PlannedRun> coax =
+        toy.runs().stream()
+            .map(
+                r ->
+                    new Plan.PlannedRun(
+                        r.id(), r.from(), r.to(), "rg6", r.routeM(), r.cableM(), r.steps()))
+            .toList();
+    Map<String, Plan.Material> drum =
+        TakeOff.of(toy.withRuns(coax, toy.totals()), Toy.request(), Toy.placed())
+            .materials()
+            .stream()
+            .collect(Collectors.toMap(Plan.Material::item, m -> m));
+    assertEquals(2 * coax.size(), drum.get("F plug for coaxial cable").quantity());
+    // the spare has a port and no cord
+    assertEquals(2, drum.get("coaxial cord, 3 m (10 ft), at the outlets").quantity());
+    assertNull(drum.get("cable tester that shows each wire"));
+  }
+
   @Test
   void moneyIsTheSumOfWhatIsPriced() {
     PriceList list =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.catalog.PriceList;
 import holloway.geometry.Point3;
+import holloway.limits.LocalRules;
 import holloway.pipeline.Toy;
 import holloway.plan.Plan;
 import java.util.ArrayList;
@@ -53,7 +54,7 @@ class PullsTest {
   void moreBoxesAtOnceMakeFewerPulls() {
     // One box: chase 4, office 3, bedroom 1 = 8. Two: 2 + 2 + 1 = 5. Three: 2 + 1 + 1 = 4.
     // Four: every stretch once = 3. The lead goes along each time.
-    BoxPlan boxes = BoxPlanner.of(trunk(), PriceList.NONE);
+    BoxPlan boxes = BoxPlanner.of(trunk(), PriceList.NONE, LocalRules.NONE);
     assertEquals(
         List.of(
             new BoxPlan.AtOnce(1, 8, 8),
@@ -86,7 +87,7 @@ class PullsTest {
                 run("b", "cat6", 20, "left"),
                 run("c", "cat6", 20, "right"),
                 run("d", "cat6", 20, "right")));
-    BoxPlan boxes = BoxPlanner.of(plan, small);
+    BoxPlan boxes = BoxPlanner.of(plan, small, LocalRules.NONE);
     assertEquals(2000, boxes.orders().get(0).amount());
     assertEquals(2, boxes.pullsAsCut(), boxes.toString());
   }
@@ -97,7 +98,7 @@ class PullsTest {
     int missed = 0;
     for (int round = 0; round < 200; round++) {
       Plan plan = plan(randomRuns(random));
-      Pulls pulls = new Pulls(plan);
+      Pulls pulls = new Pulls(plan, Jackets.of(plan, LocalRules.NONE));
       for (int boxes = 1; boxes <= 3; boxes++) {
         int exact = fewest(pulls, new int[plan.runs().size()], 0, boxes);
         int found = pulls.count(pulls.shared(boxes));

@@ -48,7 +48,7 @@ final class AtticHatch implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of("hatch in " + h.at().room()),
-        EntryFigures.HATCH_NARROW.cited() + " (US, for a new house)",
+        EntryFigures.HATCH_NARROW.cited().noting(" (for a new house)"),
         false,
         new Said(
             "The hatch in %s is small.".formatted(h.at().room()),

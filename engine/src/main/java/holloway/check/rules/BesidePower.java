@@ -112,7 +112,7 @@ final class BesidePower implements PlanRule {
     return say(
         v.severity(),
         Place.of(step.id(), Legs.start(step)),
-        v.source(),
+        v.from(),
         false,
         new Said(
             r.run().id()

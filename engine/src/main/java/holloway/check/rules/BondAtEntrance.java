@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowKind;
 import holloway.house.RulePlace;
@@ -19,7 +20,7 @@ import java.util.OptionalDouble;
 
 /** B25 to B28: the provider's copper is protected and bonded where it comes in. */
 final class BondAtEntrance implements PlanRule {
-  private static final String SOURCE = EntryFigures.BOND_LONG.cited() + "; 800.90(B)";
+  private static final Source SOURCE = EntryFigures.BOND_LONG.cited().noting("; 800.90(B)");
 
   /** The length and the gauge are the US code's. */
   private static final String ELSEWHERE =
@@ -103,7 +104,7 @@ final class BondAtEntrance implements PlanRule {
             RuleKey.BONDING_WIRE,
             finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE),
         at,
-        own ? figure.source() : us ? SOURCE : "common practice, no published source",
+        own ? figure.from() : us ? SOURCE : Source.PRACTICE,
         false,
         new Said(
             r.run().id() + " brings copper in from outside.",

@@ -23,6 +23,8 @@ final class BoredMember implements PlanRule {
   /** Blocking and rims rest on a wall all along, so any place along them is the kindest one. */
   private static final Length SUPPORTED = Length.mm(3000L);
 
+  private static final String DECIDES = " The local code decides.";
+
   @Override
   public String id() {
     return "bored-member";
@@ -57,17 +59,22 @@ final class BoredMember implements PlanRule {
 
   private Finding finding(Finished.Made made, Member m, Verdict v, Finished finished) {
     RulePlace place = finished.place();
-    String what = "%s in the %s: %s".formatted(made.hole().label(), finished.named(m), v.text());
+    String where = "%s in the %s: ".formatted(made.hole().label(), finished.named(m));
     Length deep = new Length(standsUpright(m.kind()) ? m.box().y().length() : m.box().z().length());
     String measured =
         Legs.number("%.0f mm", made.hole().diameterMm()) + Legs.number(" in %.0f mm", deep.toMm());
-    String then = v.allowed() ? "" : "Do not bore it; plan again without it. ";
     return say(
         v.severity(),
         Place.of(made.hole().id(), made.hole().at()),
-        v.source(),
+        v.from(),
         !v.allowed(),
-        new Said(what, measured, limit(v, place), then + "The local code decides."));
+        v.allowed()
+            ? new Said(where + "it may be bored.", measured, "as is said here", v.text() + DECIDES)
+            : new Said(
+                where + v.text(),
+                measured,
+                limit(v, place),
+                "Do not bore it; plan again without it." + DECIDES));
   }
 
   /** The packs' limits; of a person's own rules the text names the figure. */

@@ -32,7 +32,9 @@ final class BoxesBackToBack implements PlanRule {
   @Override
   public Entry entry() {
     return new Entry(
-        "standard", FireFigures.RATED_BOXES.cited() + " (a note, not a duty)", "24 in (600 mm)");
+        "standard",
+        FireFigures.RATED_BOXES.cited().noting(" (a note, not a duty)"),
+        "24 in (600 mm)");
   }
 
   private record Box(String name, OnWall at) {}
@@ -93,7 +95,7 @@ final class BoxesBackToBack implements PlanRule {
         say(
             finished.severity(RuleKey.BOXES_APART, Severity.STANDARD),
             Place.of(a.name(), at.wall().world(at.s(), at.wall().core().mid(), at.z())),
-            own ? least.source() : least.cited() + " (a note, not a duty)",
+            own ? least.from() : least.cited().noting(" (a note, not a duty)"),
             false,
             new Said(
                 "%s and %s lie back to back in the garage separation."

@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import java.util.List;
 
 /**
@@ -11,6 +12,9 @@ import java.util.List;
  * Glass does not.
  */
 final class CopperLink implements PlanRule {
+  private static final Source SOURCE =
+      Source.PRACTICE.and(Source.us("protector and bonding after NEC 800.90(B), 800.100(A)"));
+
   @Override
   public String id() {
     return "copper-between-buildings";
@@ -24,10 +28,7 @@ final class CopperLink implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice",
-        "common practice, no published source; NEC 800.90(B), 800.100(A)",
-        "fibre, or a protector at both ends");
+    return new Entry("practice", SOURCE, "fibre, or a protector at both ends");
   }
 
   @Override
@@ -45,7 +46,7 @@ final class CopperLink implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(use.run().id(), use.step().path().get(0)),
-        "common practice, no published source; protector and bonding after NEC 800.90(B), 800.100(A)",
+        SOURCE,
         false,
         new Said(
             what,

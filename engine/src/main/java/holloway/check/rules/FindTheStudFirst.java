@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import java.util.List;
 
 /** A hole whose place hangs on a layout that nobody has found yet. */
@@ -20,8 +21,7 @@ final class FindTheStudFirst implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice", "common practice, no published source", "members found, not assumed");
+    return new Entry("practice", Source.PRACTICE, "members found, not assumed");
   }
 
   @Override
@@ -33,7 +33,7 @@ final class FindTheStudFirst implements PlanRule {
                 say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
-                    "common practice, no published source",
+                    Source.PRACTICE,
                     false,
                     new Said(
                         m.hole().label() + " hangs on an assumed layout.",

@@ -1,6 +1,7 @@
 package holloway.check.rules;
 
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.hollow.HollowHouse;
@@ -9,6 +10,7 @@ import holloway.house.RulePlace;
 import holloway.limits.Figure;
 import holloway.limits.RuleKey;
 import holloway.limits.RulePack;
+import holloway.limits.WiringFigures;
 import holloway.plan.Plan;
 import holloway.request.Job;
 import holloway.request.Request;
@@ -80,6 +82,11 @@ final class Finished {
   /** How binding it is here. */
   Severity severity(RuleKey key, Severity usual) {
     return placed().house().ownRules().severity(key, usual);
+  }
+
+  /** Distance from power, and boxes shared with it: the UK has a standard of its own. */
+  Source power(Source us) {
+    return place() == RulePlace.UK ? WiringFigures.UK_FROM_POWER.cited() : us;
   }
 
   /** What is stated of the work and the cable. */

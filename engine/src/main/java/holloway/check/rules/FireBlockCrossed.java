@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Place;
+import holloway.finding.Source;
 import holloway.framing.MemberKind;
 import holloway.limits.FireFigures;
 import java.util.List;
@@ -22,13 +23,14 @@ final class FireBlockCrossed implements PlanRule {
   public Entry entry() {
     return new Entry(
         "law (US), standard (UK), practice elsewhere",
-        "IRC E3402.3; " + FireFigures.BLOCK_SOURCE,
+        Source.us("IRC E3402.3").and(FireFigures.BLOCK_SOURCE),
         "sealed round the cables");
   }
 
   @Override
   public List<Finding> find(Finished finished) {
-    FireDuty duty = FireDuty.of(finished.place(), "IRC E3402.3; " + FireFigures.BLOCK_SOURCE);
+    FireDuty duty =
+        FireDuty.of(finished.place(), Source.us("IRC E3402.3").and(FireFigures.BLOCK_SOURCE));
     return finished.holes().stream()
         .filter(m -> finished.pierces(m.site(), MemberKind.FIRE_BLOCK))
         .map(

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.limits.FireFigures;
@@ -68,7 +69,7 @@ final class GarageCeiling implements PlanRule {
         .sum();
   }
 
-  private Finding finding(Finished.Made made, Finished finished, Severity severity, String source) {
+  private Finding finding(Finished.Made made, Finished finished, Severity severity, Source source) {
     double board = thickness(made, finished) / 1e6;
     return say(
         severity,
@@ -77,7 +78,7 @@ final class GarageCeiling implements PlanRule {
         false,
         new Said(
             made.hole().label() + " goes through the ceiling of a garage with a room above.",
-            Legs.number("%.1f mm of board", board),
+            Legs.number(board % 1 == 0 ? "%.0f mm of lining" : "%.1f mm of lining", board),
             "15.9 mm (5/8 in) Type X",
             "Bore it no wider than the cables need and seal it round them; if a piece of board is"
                 + " cut out, Type X board as thick as the ceiling's goes back. The local code"

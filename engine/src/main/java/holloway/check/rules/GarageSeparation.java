@@ -44,11 +44,7 @@ final class GarageSeparation implements PlanRule {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.GARAGE_SOURCE);
     List<Finding> out = new ArrayList<>();
     for (Finished.Made made : finished.holes()) {
-      // A hole to the outside parts the garage from nothing of the house.
-      boolean through =
-          !OuterWallHole.isOutside(finished, made.site())
-              && finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
-      if (through) {
+      if (through(made, finished)) {
         out.add(
             say(
                 duty.severity(),
@@ -64,6 +60,12 @@ final class GarageSeparation implements PlanRule {
     }
     boxes(finished, duty, out);
     return out;
+  }
+
+  /** A hole to the outside parts the garage from nothing of the house. */
+  static boolean through(Finished.Made made, Finished finished) {
+    return !OuterWallHole.isOutside(finished, made.site())
+        && finished.pierced(made.site()).stream().anyMatch(m -> isSeparation(m, finished));
   }
 
   private static boolean isSeparation(Member m, Finished finished) {

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.hollow.Site;
 import holloway.house.Timber;
@@ -14,6 +15,10 @@ import java.util.TreeSet;
 
 /** The edge of a knockout cuts jackets, and no magnet pulls a rod along steel. */
 final class GrommetInSteel implements PlanRule {
+  private static final Source SOURCE =
+      Source.us("NEC 300.4(B)(1) asks it for power cable (from memory)")
+          .and(Source.anywhere("common practice for data"));
+
   @Override
   public String id() {
     return "grommet-in-steel";
@@ -27,10 +32,7 @@ final class GrommetInSteel implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice",
-        "NEC 300.4(B)(1), worded for power cable (from memory)",
-        "a grommet in each knockout");
+    return new Entry("practice", SOURCE, "a grommet in each knockout");
   }
 
   @Override
@@ -65,7 +67,7 @@ final class GrommetInSteel implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(site.id(), site.middle()),
-        "NEC 300.4(B)(1) asks it for power cable (from memory); common practice for data",
+        SOURCE,
         false,
         new Said(
             "A run goes through a knockout in the %s, which has steel studs."

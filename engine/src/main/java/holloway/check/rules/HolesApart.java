@@ -66,7 +66,7 @@ final class HolesApart implements PlanRule {
     return say(
         v.severity(),
         Place.of(other.hole().id(), other.hole().at()),
-        v.source(),
+        v.from(),
         true,
         new Said(
             both + ": " + v.text(),

@@ -1,6 +1,7 @@
 package holloway.check.rules;
 
 import holloway.finding.Finding;
+import holloway.finding.Source;
 import holloway.house.RulePlace;
 import holloway.limits.Capstan;
 import holloway.units.BothUnits;
@@ -8,6 +9,7 @@ import holloway.units.Length;
 import holloway.units.LengthText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
@@ -32,10 +34,20 @@ final class HouseUnits {
   }
 
   Finding of(Finding f) {
-    String source = HouseSource.here(rules, f.source());
+    Source source = f.from().in(whose(rules));
     Finding said =
         new Finding(f.rule(), f.severity(), f.place(), source, words(f.text()), f.broken());
     return said.with(words(f.measured()), words(f.limit()), words(f.remedy()));
+  }
+
+  /** Europe in metres has no rules of its own, but its houses stand in no US code either. */
+  private static Optional<Source.Of> whose(RulePlace rules) {
+    return switch (rules) {
+      case US -> Optional.of(Source.Of.US);
+      case UK -> Optional.of(Source.Of.UK);
+      case EU -> Optional.of(Source.Of.ANYWHERE);
+      case NONE -> Optional.empty();
+    };
   }
 
   private String words(String text) {

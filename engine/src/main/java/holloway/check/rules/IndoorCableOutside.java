@@ -6,6 +6,7 @@ import holloway.catalog.Cable;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import java.util.Comparator;
 import java.util.List;
@@ -15,8 +16,7 @@ import java.util.List;
  * outdoor one.
  */
 final class IndoorCableOutside implements PlanRule {
-  private static final String SOURCE =
-      "common practice, no published source; the 15 m are NEC 800.48";
+  static final Source SOURCE = Source.PRACTICE.and(Source.us("the 15 m are NEC 800.48"));
 
   /** What goes straight through the wall and out again is no way along it. */
   private static final double SHORT_M = 0.3;

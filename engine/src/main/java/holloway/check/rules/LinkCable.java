@@ -22,10 +22,7 @@ final class LinkCable implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice",
-        "common practice, no published source; the 15 m are NEC 800.48",
-        "listed for where it lies");
+    return new Entry("practice", IndoorCableOutside.SOURCE, "listed for where it lies");
   }
 
   @Override
@@ -47,7 +44,7 @@ final class LinkCable implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(use.run().id(), use.step().path().get(0)),
-        "common practice, no published source; the 15 m are NEC 800.48",
+        IndoorCableOutside.SOURCE,
         false,
         new Said(
             what,

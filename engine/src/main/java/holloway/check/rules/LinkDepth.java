@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.house.Conduit;
 import holloway.house.Fact;
 import holloway.house.RulePlace;
@@ -36,7 +37,7 @@ final class LinkDepth implements PlanRule {
   public Entry entry() {
     return new Entry(
         "practice",
-        "NEC 830.47(C), for network-powered broadband",
+        Source.us("NEC 830.47(C), for network-powered broadband"),
         "18 in (450 mm) bare, 12 in (300 mm) in a plastic duct");
   }
 
@@ -58,8 +59,9 @@ final class LinkDepth implements PlanRule {
         finished.severity(key(use.link()), Severity.PRACTICE),
         Place.of("conduit/" + use.link().name(), use.step().path().get(0)),
         own
-            ? finished.figure(key(use.link()), usual(use.link())).source()
-            : "NEC 830.47(C), which is for network-powered broadband; 800, 820 and 770 give no depth",
+            ? finished.figure(key(use.link()), usual(use.link())).from()
+            : Source.us(
+                "NEC 830.47(C), which is for network-powered broadband; 800, 820 and 770 give no depth"),
         false,
         said);
   }

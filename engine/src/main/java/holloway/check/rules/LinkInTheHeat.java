@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import holloway.limits.CablingFigures;
 import holloway.limits.LinkLength;
@@ -9,10 +10,12 @@ import java.util.List;
 
 /** A1-9 to A1-16: heat under a roof takes length from a copper link. */
 final class LinkInTheHeat implements PlanRule {
-  private static final String SOURCE =
-      CablingFigures.HEAT_UTP.cited()
-          + "; the rule 90 - 75 x loss fits the published 84.0 and 79.5 m, other sums are about;"
-          + " 50 C in an attic is common practice";
+  private static final Source SOURCE =
+      CablingFigures.HEAT_UTP
+          .cited()
+          .noting(
+              "; the rule 90 - 75 x loss fits the published 84.0 and 79.5 m, other sums are about;"
+                  + " 50 C in an attic is common practice");
 
   @Override
   public String id() {

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.hollow.Site;
@@ -43,7 +44,7 @@ final class NailPlate implements PlanRule {
   public Entry entry() {
     return new Entry(
         "practice",
-        TimberFigures.PLATE_EDGE.source() + " (asked for power wiring)",
+        TimberFigures.PLATE_EDGE.from().noting(" (asked for power wiring)"),
         "1-1/4 in (32 mm)");
   }
 
@@ -69,17 +70,17 @@ final class NailPlate implements PlanRule {
         .toList();
   }
 
-  private static String source(Finished finished) {
+  private static Source source(Finished finished) {
     Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     boolean own = figure.grade() == Figure.Grade.L;
-    return figure.source() + (own ? "" : " (asked for power wiring)");
+    return own ? figure.from() : figure.from().noting(" (asked for power wiring)");
   }
 
   /** The least wood that the hole leaves in what it pierces. */
   private static String left(Finished.Made made, Finished finished) {
     Length bit = Length.mm((long) made.hole().diameterMm());
     return finished.pierced(made.site()).stream()
-        .filter(m -> IN_WALLS.contains(m.kind()))
+        .filter(m -> IN_WALLS.contains(m.kind()) && !GrommetInSteel.isSteel(m.owner(), finished))
         .map(m -> edge(m, made.site(), bit))
         .min(Length::compareTo)
         .map(e -> left(Math.max(0, e.toMm()), finished))

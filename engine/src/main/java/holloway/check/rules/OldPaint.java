@@ -41,7 +41,7 @@ final class OldPaint implements PlanRule {
     return say(
         Severity.LAW,
         Place.of("house"),
-        EntryFigures.PAINT_INSIDE.cited() + " (for paid work; area of a patch is our guess)",
+        EntryFigures.PAINT_INSIDE.cited().noting(" (for paid work; area of a patch is our guess)"),
         false,
         new Said(
             "%d patches take out about %.0f sq ft of old paint.".formatted(patches, area),

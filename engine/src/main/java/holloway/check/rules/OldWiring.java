@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import holloway.house.RulePlace;
 import holloway.plan.Plan;
@@ -26,7 +27,7 @@ final class OldWiring implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry("practice", "common practice, no published source", "built before 1950");
+    return new Entry("practice", Source.PRACTICE, "built before 1950");
   }
 
   @Override
@@ -47,12 +48,12 @@ final class OldWiring implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(s.id(), Legs.start(s)),
-        "common practice, no published source",
+        Source.PRACTICE,
         false,
         new Said(
             "The house is of %d: wires on knobs may still be live in its bays.".formatted(built),
             "built " + built,
-            "before 1950",
+            "built 1950 or later",
             "Have a licensed electrician look before anything is pushed in blind; touch none of them"
                 + " and bury none under insulation; power off while you fish."));
   }

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import java.util.List;
@@ -22,10 +23,7 @@ final class OuterWallHole implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice",
-        "common practice, no published source",
-        "slopes down outwards, drip loop, sealed");
+    return new Entry("practice", Source.PRACTICE, "slopes down outwards, drip loop, sealed");
   }
 
   @Override
@@ -37,7 +35,7 @@ final class OuterWallHole implements PlanRule {
                 say(
                     Severity.PRACTICE,
                     Place.of(m.hole().id(), m.hole().at()),
-                    "common practice, no published source",
+                    Source.PRACTICE,
                     false,
                     new Said(
                         m.hole().label() + " goes through to the outside.",

@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Place;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.geometry.Box;
@@ -89,7 +90,7 @@ final class OwnRuleBroken implements PlanRule {
                 say(
                     r.words().severity(),
                     Place.of(legs.get(0).id(), Legs.start(legs.get(0))),
-                    r.words().source(),
+                    Source.own(r.words().source()),
                     true,
                     new Said(
                         what,
@@ -167,7 +168,7 @@ final class OwnRuleBroken implements PlanRule {
     return say(
         r.words().severity(),
         at,
-        r.words().source(),
+        Source.own(r.words().source()),
         true,
         new Said(what, measured.toString(), limit, r.words().remedy().orElse(usual)));
   }

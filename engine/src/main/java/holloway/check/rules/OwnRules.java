@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.limits.Figure;
 import holloway.limits.LocalRules;
 import holloway.limits.RuleKey;
@@ -24,8 +25,7 @@ final class OwnRules implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "practice", "common practice, no published source", "the figure of the rule pack");
+    return new Entry("practice", Source.PRACTICE, "the figure of the rule pack");
   }
 
   @Override
@@ -47,7 +47,7 @@ final class OwnRules implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of("rules/" + key.word()),
-        own.source(),
+        own.from(),
         false,
         new Said(
             "The rule file allows more than the rules it is based on for %s: %s instead of %s."

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import java.util.List;
 
 /** One rule over a finished plan. */
@@ -20,10 +21,14 @@ interface PlanRule {
 
   /**
    * @param severity how binding, in words where places differ
-   * @param source clause, or "common practice, no published source"
+   * @param source clause, or Source.PRACTICE
    * @param limit the figure or duty in a few words
    */
-  record Entry(String severity, String source, String limit) {}
+  record Entry(String severity, String source, String limit) {
+    Entry(String severity, Source source, String limit) {
+      this(severity, source.words(), limit);
+    }
+  }
 
   /**
    * What a rule found.
@@ -33,9 +38,9 @@ interface PlanRule {
   record Said(String what, String measured, String limit, String remedy) {}
 
   /** A finding whose text is what was found and what to do. */
-  default Finding say(Severity severity, Place place, String source, boolean broken, Said said) {
+  default Finding say(Severity severity, Place place, Source from, boolean broken, Said said) {
     String text = said.what() + " " + said.remedy();
-    return new Finding(id(), severity, place, source, text, broken)
+    return new Finding(id(), severity, place, from, text, broken)
         .with(said.measured(), said.limit(), said.remedy());
   }
 }

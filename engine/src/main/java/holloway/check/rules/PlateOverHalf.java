@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
 import holloway.limits.TimberFigures;
@@ -12,8 +13,8 @@ import java.util.List;
 
 /** C2-10, C2-11: a bearing wall's top plate of which more than half is cut. */
 final class PlateOverHalf implements PlanRule {
-  private static final String SOURCE =
-      TimberFigures.US_PLATE_SHARE.cited() + " (worded for pipes and ducts)";
+  private static final Source SOURCE =
+      TimberFigures.US_PLATE_SHARE.cited().noting(" (worded for pipes and ducts)");
 
   @Override
   public String id() {

@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.limits.PowerOverCable;
 import holloway.limits.SignalFigures;
 import holloway.plan.Plan;
@@ -12,8 +13,8 @@ import java.util.Optional;
 
 /** A5: what is left of the power that an outlet asks for, over the cable that it gets. */
 final class PowerAtTheFarEnd implements PlanRule {
-  private static final String SOURCE =
-      SignalFigures.LOOP_OHMS.cited() + "; " + SignalFigures.PAIR_OHMS.cited();
+  private static final Source SOURCE =
+      SignalFigures.LOOP_OHMS.cited().and(SignalFigures.PAIR_OHMS.cited());
 
   @Override
   public String id() {

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
@@ -14,7 +15,6 @@ import holloway.survey.OnWall;
 import holloway.survey.WallNames;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -28,7 +28,7 @@ final class PowerInTheBay implements PlanRule {
       "If the light is a fluorescent one keep 300 mm (12 in) from it (common practice, no published"
           + " source). ";
 
-  private static final String SOURCE = "NEC 800.133(A)(2) and its exception";
+  private static final Source SOURCE = Source.us("NEC 800.133(A)(2) and its exception");
 
   @Override
   public String id() {
@@ -67,12 +67,7 @@ final class PowerInTheBay implements PlanRule {
 
   private static Optional<Thing> powerIn(Finished finished, Hollow bay) {
     for (Thing t : finished.placed().house().things()) {
-      boolean power =
-          switch (t.kind()) {
-            case SOCKET, SWITCH, LIGHT, PANEL -> true;
-            default -> false;
-          };
-      if (power) {
+      if (t.kind().isPower()) {
         Optional<OnWall> at =
             finished.placed().findSpot(t.at().face(), t.at().along(), t.at().height().value().nm());
         if (at.isPresent() && at.get().wall().isFramed() && behind(at.get(), bay)) {
@@ -105,12 +100,11 @@ final class PowerInTheBay implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(bay.id(), step.path().get(0)),
-        HouseSource.power(finished.place(), SOURCE),
+        finished.power(SOURCE),
         false,
         new Said(
             "A %s in the %s stands on a bay of the %s that %s goes through: a power cable is probably in it."
-                .formatted(
-                    t.kind().name().toLowerCase(Locale.ROOT), t.at().face().room(), wall, run.id()),
+                .formatted(t.kind().words(), t.at().face().room(), wall, run.id()),
             "not known where in the bay",
             "50 mm (2 in) apart",
             "Switch that circuit off and prove it dead before boring; keep the data cable 50 mm"

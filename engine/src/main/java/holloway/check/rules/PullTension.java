@@ -3,16 +3,21 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
-import holloway.geometry.Point3;
+import holloway.finding.Source;
+import holloway.house.Conduit;
 import holloway.limits.CablingFigures;
 import holloway.limits.PullForce;
+import holloway.plan.FishPull;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
 /** E16 to E20, A2-1, A2-2: the pull on one cable along each fish. */
 public final class PullTension implements PlanRule {
-  private static final String SOURCE = "capstan equation, friction 0.5 (dry, generic)";
+  private static final Source SOURCE =
+      CablingFigures.PULL_COPPER
+          .cited()
+          .and(Source.anywhere("capstan equation, friction 0.5 (dry, generic)"));
 
   /**
    * The pull that one fish needs.
@@ -22,23 +27,17 @@ public final class PullTension implements PlanRule {
   public record Pull(String run, int fish, double newtons, double most, Place place) {}
 
   /** Every fish of a plan with its pull, in the order of the plan. */
-  public static List<Pull> list(Plan plan) {
+  public static List<Pull> list(Plan plan, List<Conduit> tubes) {
     List<Pull> out = new ArrayList<>();
     for (Legs r : Legs.of(plan)) {
       for (List<Plan.PlanStep> fish : r.fishes()) {
         Place at = Place.of(r.run().id(), Legs.start(fish.get(0)));
         int number = fish.get(0).fish().orElse(0);
-        double n = along(fish, r.run().cable());
+        double n = FishPull.of(fish, r.run().cable(), tubes).newtons();
         out.add(new Pull(r.run().id(), number, n, PullForce.most(r.fibre()), at));
       }
     }
     return out;
-  }
-
-  private static double along(List<Plan.PlanStep> fish, String cable) {
-    List<Point3> path = new ArrayList<>();
-    fish.forEach(s -> path.addAll(s.path()));
-    return PullForce.along(cable, path).newtons();
   }
 
   @Override
@@ -55,14 +54,12 @@ public final class PullTension implements PlanRule {
   @Override
   public Entry entry() {
     return new Entry(
-        "standard",
-        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
-        "111 N (25 lbf) on four pairs, 222 N (50 lbf) on indoor fibre");
+        "standard", SOURCE, "111 N (25 lbf) on four pairs, 222 N (50 lbf) on indoor fibre");
   }
 
   @Override
   public List<Finding> find(Finished finished) {
-    return list(finished.plan()).stream()
+    return list(finished.plan(), finished.placed().house().conduits()).stream()
         .filter(p -> p.newtons() > p.most())
         .map(this::finding)
         .toList();
@@ -72,7 +69,7 @@ public final class PullTension implements PlanRule {
     return say(
         Severity.STANDARD,
         p.place(),
-        CablingFigures.PULL_COPPER.cited() + "; " + SOURCE,
+        SOURCE,
         true,
         new Said(
             "Fish %d of %s pulls hard.".formatted(p.fish(), p.run()),

@@ -74,7 +74,7 @@ final class ReturnAir implements PlanRule {
     return say(
         v.severity(),
         Place.of(s.id(), Legs.start(s)),
-        v.source(),
+        v.from(),
         true,
         new Said(
             r.run().id() + " lies along a space that carries air.",

@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
@@ -19,8 +20,9 @@ import java.util.stream.Collectors;
 
 /** B1 to B9: which listing a cable wants that goes from storey to storey. */
 final class RiserCable implements PlanRule {
-  private static final String SOURCE =
-      "NEC 800.113, 800.154, 770.154; 2002 text 800.53(B)(3), later editions from memory";
+  private static final Source SOURCE =
+      Source.us(
+          "NEC 800.113, 800.154, 770.154; 2002 text 800.53(B)(3), later editions from memory");
   private static final Set<SiteKind> THROUGH =
       Set.of(SiteKind.PLATE_STACK, SiteKind.CEILING_AND_FLOOR, SiteKind.CHASE_FLOOR);
 

@@ -17,7 +17,8 @@ final class SealAtPlate implements PlanRule {
   @Override
   public String about() {
     return "A hole through a plate, a floor or a ceiling opens a way for fire from one space to the"
-        + " next and must be closed round the cables.";
+        + " next and must be closed round the cables. Of holes in a garage's separation that rule"
+        + " speaks.";
   }
 
   @Override
@@ -32,7 +33,7 @@ final class SealAtPlate implements PlanRule {
   public List<Finding> find(Finished finished) {
     FireDuty duty = FireDuty.of(finished.place(), FireFigures.BLOCK_SOURCE);
     return finished.holes().stream()
-        .filter(m -> parts(m, finished))
+        .filter(m -> parts(m, finished) && !GarageSeparation.through(m, finished))
         .map(
             m ->
                 say(

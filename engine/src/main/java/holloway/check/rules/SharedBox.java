@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.house.RulePlace;
 import holloway.house.Thing;
 import holloway.house.WallSpot;
@@ -13,12 +14,10 @@ import holloway.survey.OnWall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** B16: data and power never share a box. */
 final class SharedBox implements PlanRule {
-  private static final Set<Thing.Kind> POWER =
-      Set.of(Thing.Kind.SOCKET, Thing.Kind.SWITCH, Thing.Kind.LIGHT, Thing.Kind.PANEL);
+  private static final Source SOURCE = WiringFigures.SHARED_BOX.from().noting("(A)(1)(c), (d)");
 
   /** Half a single-gang plate, F6: 70 by 114 mm. */
   private static final long HALF_WIDE = 35_000_000;
@@ -38,10 +37,7 @@ final class SharedBox implements PlanRule {
 
   @Override
   public Entry entry() {
-    return new Entry(
-        "law (US), practice elsewhere",
-        WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)",
-        "boxes of their own, or a barrier");
+    return new Entry("law (US), practice elsewhere", SOURCE, "boxes of their own, or a barrier");
   }
 
   @Override
@@ -62,7 +58,7 @@ final class SharedBox implements PlanRule {
   private Optional<Finding> overlap(Outlet o, WallSpot at, Thing t, Finished finished) {
     Optional<OnWall> data = spot(at, finished);
     Optional<OnWall> power = spot(t.at(), finished);
-    if (!POWER.contains(t.kind()) || data.isEmpty() || power.isEmpty()) {
+    if (!t.kind().isPower() || data.isEmpty() || power.isEmpty()) {
       return Optional.empty();
     }
     OnWall a = data.get();
@@ -83,11 +79,10 @@ final class SharedBox implements PlanRule {
     return say(
         finished.place() == RulePlace.US ? Severity.LAW : Severity.PRACTICE,
         Place.of(o.name(), at.wall().world(at.s(), at.wall().core().mid(), at.z())),
-        HouseSource.power(finished.place(), WiringFigures.SHARED_BOX.source() + "(A)(1)(c), (d)"),
+        finished.power(SOURCE),
         true,
         new Said(
-            "%s lies where a %s is."
-                .formatted(o.name(), t.kind().name().toLowerCase(java.util.Locale.ROOT)),
+            "%s lies where a %s is.".formatted(o.name(), t.kind().words()),
             Legs.number("%.0f mm between the plates", gap / 1e6),
             "0 mm between the plates",
             "Move the outlet, or use a box with a barrier for data. The local code decides."));

@@ -2,6 +2,7 @@ package holloway.check.rules;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.limits.CablingFigures;
 import holloway.request.Job;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ final class TenGigabitReach implements PlanRule {
     return say(
         Severity.STANDARD,
         r.place(),
-        "IEEE 802.3bz; TIA TSB-5021",
+        Source.anywhere("IEEE 802.3bz; TIA TSB-5021"),
         false,
         new Said(
             r.run().id()

@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.catalog.Cable;
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import holloway.house.RulePlace;
 import holloway.limits.EntryFigures;
@@ -13,9 +14,10 @@ import java.util.Set;
 
 /** B6: cable said to be CMX that is too thick for a dwelling's walls. */
 final class ThickCmx implements PlanRule {
-  private static final String SOURCE =
-      EntryFigures.CMX_EXPOSED.cited()
-          + " (a summary of 1987; the wording now in force from memory)";
+  private static final Source SOURCE =
+      EntryFigures.CMX_EXPOSED
+          .cited()
+          .noting(" (a summary of 1987; the wording now in force from memory)");
 
   private static final Set<HollowKind> NOT_COUNTED =
       Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN, HollowKind.CONDUIT);

@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
@@ -60,7 +61,7 @@ final class TightTurn implements PlanRule {
   }
 
   /** Where the radius asked for is from. */
-  private static String source(Cable c, boolean pulled) {
+  private static Source source(Cable c, boolean pulled) {
     if (!c.fibre()) {
       return CablingFigures.BEND_UTP.cited();
     }
@@ -111,7 +112,7 @@ final class TightTurn implements PlanRule {
     return side.length() / 1e6;
   }
 
-  private Finding finding(Legs r, Point3 at, double room, double radius, String source) {
+  private Finding finding(Legs r, Point3 at, double room, double radius, Source source) {
     return say(
         Severity.STANDARD,
         Place.of(r.run().id(), at),

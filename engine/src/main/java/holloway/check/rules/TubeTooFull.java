@@ -21,8 +21,8 @@ final class TubeTooFull implements PlanRule {
 
   @Override
   public String about() {
-    return "The cables of the plan in an existing tube against the usual share of its section; what"
-        + " lies in it already is not known. Law for power wiring, practice for data cable.";
+    return "The cables of the plan in an existing tube, and those stated to lie in it (holds), against"
+        + " the usual share of its section. Law for power wiring, practice for data cable.";
   }
 
   @Override
@@ -36,11 +36,13 @@ final class TubeTooFull implements PlanRule {
     List<Finding> out = new ArrayList<>();
     for (Conduit c : finished.placed().house().conduits()) {
       List<Double> cables = cables("conduit/" + c.name(), finished);
-      double share = TubeFill.share(cables, c.insideDiameter().toMm());
+      List<Double> all = new ArrayList<>(cables);
+      c.way().holds().forEach(k -> all.add(Cable.get(k).outside().toMm()));
+      double share = TubeFill.share(all, c.insideDiameter().toMm());
       boolean nipple = c.length().value().toMm() <= 609.6;
-      double most = TubeFill.limit(cables.size(), nipple);
+      double most = TubeFill.limit(all.size(), nipple);
       if (!cables.isEmpty() && c.kind() == Conduit.Kind.TUBE && share > most + 1e-9) {
-        out.add(finding(c, cables.size(), share, most));
+        out.add(finding(c, all.size(), share, most));
       }
     }
     return out;
@@ -62,7 +64,11 @@ final class TubeTooFull implements PlanRule {
         SignalFigures.FILL_MORE.cited(),
         false,
         new Said(
-            "%d cables lie in the tube %s.".formatted(cables, c.name()),
+            "%d cables lie in the tube %s%s."
+                .formatted(
+                    cables,
+                    c.name(),
+                    c.way().holds().isEmpty() ? "" : ", those that were there and the new ones"),
             String.format(Locale.ROOT, "%.0f %%", share * 100),
             String.format(Locale.ROOT, "%.0f %%", most * 100),
             "Pull them together with lubricant, or send one another way."));

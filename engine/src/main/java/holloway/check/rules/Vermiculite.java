@@ -3,6 +3,7 @@ package holloway.check.rules;
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.house.RulePlace;
@@ -56,12 +57,12 @@ final class Vermiculite implements PlanRule {
     return say(
         Severity.PRACTICE,
         Place.of(r.name()),
-        "US EPA and ATSDR advice; years: common practice",
+        Source.us("US EPA and ATSDR advice").and(Source.anywhere("years: common practice")),
         false,
         new Said(
             "%s has loose or unknown fill and the house is of %d.".formatted(r.name(), built),
             "built " + built,
-            "1919 to 1990",
+            "built before 1919 or after 1990",
             "Look from the hatch first: grey-brown pebbles are vermiculite, taken to hold asbestos."
                 + " Then stay out and leave that attic to trained people."));
   }

@@ -11,6 +11,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
 import holloway.finding.Severity;
+import holloway.finding.Source;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
 import holloway.hollow.AccessPlace;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
@@ -18,11 +21,13 @@ import holloway.house.Conduit;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.house.TubeWay;
 import holloway.limits.OwnRule;
 import holloway.limits.RuleKey;
 import holloway.pack.GermanWords;
 import holloway.request.Job;
 import holloway.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,12 +54,24 @@ class EveryRuleTest {
           "shop",
           "roof",
           "outdoor-cat6",
+          "outdoor-fibre",
+          "os2",
           "om4");
 
   private final Map<String, Houses> cases = new TreeMap<>();
 
   private void rule(String id, List<Finding> over, List<Finding> at) {
-    cases.put(id, new Houses(of(id, over), of(id, at)));
+    Houses h = new Houses(of(id, over), of(id, at));
+    Houses before = cases.put(id, h);
+    // Where a rule has several houses each of them triggers it, and each only just does not.
+    if (before != null) {
+      assertFalse(h.over().isEmpty(), id + " is not triggered");
+      assertFalse(before.over().isEmpty(), id + " is not triggered");
+      assertEquals(List.of(), before.at(), id + " at its limit");
+      List<Finding> all = new ArrayList<>(before.over());
+      all.addAll(h.over());
+      cases.put(id, new Houses(all, h.at()));
+    }
   }
 
   @Test
@@ -83,6 +100,8 @@ class EveryRuleTest {
     assertFalse(
         f.measured().isBlank() || f.limit().isBlank() || f.remedy().isBlank(), f.toString());
     assertTrue(f.text().endsWith(" " + f.remedy()), f.toString());
+    String inTheUk = f.from().in(Optional.of(Source.Of.UK)).words();
+    assertFalse(inTheUk.matches(".*\\b(NEC|IRC|OSHA|CFR|EPA)\\b.*"), inTheUk);
   }
 
   /** What hangs on a run's length and spaces. */
@@ -101,6 +120,8 @@ class EveryRuleTest {
         "support-spacing",
         toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.3).find("cat6", 12),
         toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.2).find("cat6", 12));
+    // 1-1/4 in = 31.75 mm of lining below the cable
+    rule("screws-in-the-ceiling", onTheLining(31.7), onTheLining(31.8));
     // 50 ft = 15.24 m; the metres outside do not count
     rule(
         "outdoor-cable-indoors",
@@ -131,6 +152,20 @@ class EveryRuleTest {
     rule("thick-cmx-cable", cmx(3049), cmx(3048));
   }
 
+  /** Cable along the void over the shop's ceiling, whose foot lies so many mm over it. */
+  private static List<Finding> onTheLining(double mm) {
+    long foot = 2_387_000_000L + Math.round(mm * 1e6);
+    Box box = new Box(0, 4_000_000_000L, 900_000_000L, 1_200_000_000L, foot, foot + 19_000_000);
+    return toy()
+        .space("straps", HollowKind.BATTEN_VOID, box)
+        .fished(
+            "straps",
+            HollowKind.BATTEN_VOID,
+            new Point3(500_000_000, 1_000_000_000, foot + 9_000_000),
+            new Point3(2_500_000_000L, 1_000_000_000, foot + 9_000_000))
+        .find("cat6", 12);
+  }
+
   private static List<Finding> cmx(double mm) {
     Job cmx =
         new Job(
@@ -154,6 +189,9 @@ class EveryRuleTest {
     rule("ten-gigabit-reach", toy().find("cat6", 37.1), toy().find("cat6", 37));
     // 0.4 km x 3.5 + 2 x 0.75 = 2.9 dB
     rule("fibre-budget", toy().find("om4", 400.1), toy().find("om4", 400));
+    // 4.7 km at 1.0 dB and 9.4 km at 0.5 dB, two pairs of 0.75 dB each: 6.2 dB
+    rule("fibre-budget", toy().find("os2", 4700.1), toy().find("os2", 4700));
+    rule("fibre-budget", toy().find("outdoor-fibre", 9400.1), toy().find("outdoor-fibre", 9400));
     // 12.5 ohm / 9.38 ohm a 100 m = 133.26 m
     rule(
         "power-at-the-far-end",
@@ -184,6 +222,10 @@ class EveryRuleTest {
     rule("depth-between-buildings", link(304.7, "om4"), link(304.8, "om4"));
     rule("tube-too-full", tube(8.3, 2, 30), tube(8.4, 2, 30));
     rule("tube-too-long", tube(26.6, 3, 30), tube(26.6, 2, 30));
+    // 90 + 45 + 46 degrees, one over two quarter turns; in two parts none is over
+    rule("tube-too-long", bent(List.of(), 90, 45, 46), bent(List.of(), 90, 45, 45));
+    // a cat6 of 6.1 mm beside one of 7.6: 95.0 of 17.5 squared are 31.0 %
+    rule("tube-too-full", bent(17.4, List.of("rg6")), bent(17.6, List.of("rg6")));
   }
 
   private static List<Finding> own(double share) {
@@ -205,6 +247,19 @@ class EveryRuleTest {
         .link(Conduit.Kind.TUBE, depth)
         .laid("conduit/yard", HollowKind.CONDUIT, 4000)
         .find(cable, 12);
+  }
+
+  private static List<Finding> bent(List<String> holds, Integer... angles) {
+    return bent(26.6, holds, angles);
+  }
+
+  private static List<Finding> bent(double inside, List<String> holds, Integer... angles) {
+    TubeWay.Part part = new TubeWay.Part(Length.mm(4000), List.of(angles));
+    return toy()
+        .conduit(inside, 1, 4)
+        .tubeWay(new TubeWay(List.of(part), holds))
+        .laid("conduit/tube", HollowKind.CONDUIT, 4000)
+        .find("cat6", 6);
   }
 
   private static List<Finding> tube(double inside, int bends, double metres) {
@@ -234,6 +289,12 @@ class EveryRuleTest {
     assertTrue(lit.get(0).remedy().contains("fluorescent one keep 12 in (300 mm)"), lit.toString());
     assertEquals(Set.of(), GermanWords.unsaid(lit, NAMES));
     rule("beside-power", besidePower(1049), besidePower(1050));
+    // the shop's east wall begins at 4 m; 48 in = 1219.2 mm, and 300 mm of a fluorescent light
+    rule("near-motor-or-lamp", near(Thing.Kind.MOTOR, 2781), near(Thing.Kind.MOTOR, 2780));
+    rule(
+        "near-motor-or-lamp",
+        near(Thing.Kind.FLUORESCENT_LIGHT, 3701),
+        near(Thing.Kind.FLUORESCENT_LIGHT, 3700));
     // both plates are 70 mm wide
     rule(
         "shared-box",
@@ -256,6 +317,24 @@ class EveryRuleTest {
         "bond-at-entrance",
         toy().feed().find("outdoor-cat6", 12),
         toy().feed().find("outdoor-fibre", 12));
+  }
+
+  /** A cable that comes straight at it from the west, to so far. */
+  private static List<Finding> near(Thing.Kind kind, long to) {
+    return noise(kind, to).find("cat6", 12);
+  }
+
+  /** Glass minds no motor. */
+  @Test
+  void fibreMayPassAMotor() {
+    assertEquals(
+        List.of(), of("near-motor-or-lamp", noise(Thing.Kind.MOTOR, 3900).find("om4", 12)));
+  }
+
+  private static ToyCase noise(Thing.Kind kind, long to) {
+    return toy()
+        .thing(kind, Side.EAST, 1000, 1000)
+        .fished("attic", HollowKind.ATTIC, at(1000, 1000, 1000), at(to, 1000, 1000));
   }
 
   private static List<Finding> patch(String bay) {

@@ -1,13 +1,12 @@
 package holloway.check.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
+import holloway.finding.Source;
 import holloway.house.RulePlace;
-import holloway.limits.WiringFigures;
 import org.junit.jupiter.api.Test;
 
 /** Findings speak in the house's units. */
@@ -65,26 +64,30 @@ class HouseUnitsTest {
   }
 
   /**
-   * A clause of a US code is no source of a house elsewhere, and a person reads that it is none.
+   * A clause of one country's code is no source in another's house: whose the figure is is told,
+   * the clause is not cited. Where no rules are known it is named as what it is.
    */
   @Test
-  void aUsClauseElsewhereSaysSo() {
-    int named = 0;
-    for (PlanRule r : PlanRules.all()) {
-      String us = r.entry().source();
-      assertEquals(us, HouseSource.here(RulePlace.US, us));
-      for (RulePlace place : new RulePlace[] {RulePlace.UK, RulePlace.EU, RulePlace.NONE}) {
-        String here = HouseSource.here(place, us);
-        boolean code = us.matches(".*\\b(NEC|IRC|CFR)\\b.*");
-        named += code ? 1 : 0;
-        assertTrue(!code || here.contains("no published source"), here);
-        assertTrue(!code || here.contains("US"), here);
-      }
-    }
-    assertTrue(named > 30, "of " + named);
+  void aClauseIsCitedWhereItIsInForceAlone() {
+    Source nec = Source.us("NEC 800.48");
+    assertEquals("NEC 800.48", from(RulePlace.US, nec));
+    String theirs = "no published source here; the figure is from US rules";
+    assertEquals(theirs, from(RulePlace.UK, nec));
+    assertEquals(theirs, from(RulePlace.EU, nec));
+    assertEquals("no published source here; in the US: NEC 800.48", from(RulePlace.NONE, nec));
     assertEquals(
-        "local rules of NEC town: 3", HouseSource.here(RulePlace.UK, "local rules of NEC town: 3"));
+        "common practice, no published source; the figure is from US rules",
+        from(RulePlace.UK, Source.PRACTICE.and(Source.us("the 15 m are NEC 800.48"))));
+    Source bs = Source.uk("BS 5268-2");
+    assertEquals("BS 5268-2", from(RulePlace.UK, bs));
+    assertEquals("no published source here; the figure is from UK rules", from(RulePlace.US, bs));
+    assertEquals("IEEE 802.3", from(RulePlace.UK, Source.anywhere("IEEE 802.3")));
     assertEquals(
-        WiringFigures.UK_FROM_POWER.cited(), HouseSource.power(RulePlace.UK, "NEC 800.133"));
+        "local rules of NEC town: 3", from(RulePlace.UK, Source.own("local rules of NEC town: 3")));
+  }
+
+  private static String from(RulePlace place, Source source) {
+    Finding f = new Finding("x", Severity.PRACTICE, Place.of("p"), source, "Hold it.", false);
+    return in(place, f).source();
   }
 }

@@ -42,7 +42,7 @@ record PublishedLimit(String kind, String args) {
           x <= new Capstan(number(0), number(1)).straight(0, number(2), number(3)) + 1e-9;
       case "source", "device", "watts", "volts", "source-volts", "amperes", "lost", "loop" ->
           power(x);
-      case "outlet-cord", "cords", "added", "hot", "loss" -> signal(x);
+      case "outlet-cord", "cords", "added", "hot", "loss", "loss-outside" -> signal(x);
       case "bend" -> x >= TightTurn.radius(Cable.get(arg(0)), yes(1)) - 1e-9;
       case "turn" -> x <= new Capstan(number(0), 0).turn(1, Math.toRadians(number(1)));
       case "level" -> x <= level();
@@ -99,7 +99,8 @@ record PublishedLimit(String kind, String args) {
           case "cords" -> LinkLength.cords(number(0), number(1));
           case "added" -> LinkLength.addedLoss(number(0), yes(1));
           case "hot" -> LinkLength.linkAt(number(0), yes(1));
-          default -> FibreLoss.of(number(0), (int) number(1), (int) number(2));
+          case "loss" -> FibreLoss.OM4.of(number(0), (int) number(1), (int) number(2));
+          default -> FibreLoss.SINGLE_OUTSIDE.of(number(0), (int) number(1), (int) number(2));
         };
     return x <= limit + 1e-9;
   }

@@ -21,6 +21,7 @@ import holloway.house.Roof;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.house.TubeWay;
 import holloway.house.Where;
 import holloway.limits.Figure;
 import holloway.limits.LocalRules;
@@ -115,6 +116,11 @@ final class ToyCase {
 
   ToyCase conduit(double inside, int bends, double metres) {
     stated.conduit(inside, bends, metres);
+    return this;
+  }
+
+  ToyCase tubeWay(TubeWay way) {
+    stated.tubeWay(way);
     return this;
   }
 

@@ -18,6 +18,7 @@ import holloway.house.Roof;
 import holloway.house.RulePlace;
 import holloway.house.Side;
 import holloway.house.Thing;
+import holloway.house.TubeWay;
 import holloway.house.WallSpot;
 import holloway.house.Where;
 import holloway.limits.LocalRules;
@@ -61,6 +62,11 @@ final class ToyStated {
             Fact.stated(Length.mm(metres * 1000), Where.NOWHERE),
             Conduit.Kind.TUBE,
             Where.NOWHERE));
+  }
+
+  /** The last tube told more closely. */
+  void tubeWay(TubeWay way) {
+    conduits.add(conduits.remove(conduits.size() - 1).with(way));
   }
 
   /** A link to another building, with so much earth over it. */

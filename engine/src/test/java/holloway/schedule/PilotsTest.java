@@ -1,0 +1,61 @@
+package holloway.schedule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.check.ToyHouse;
+import holloway.check.ToyPlan;
+import holloway.hollow.Hollow;
+import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
+import holloway.units.UnitSystem;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A hole that can be missed says on its card how it is found from the other side. */
+class PilotsTest {
+  private static final String HOLE = "west/top/1000";
+
+  private static HoleCard card(HollowHouse house) {
+    return HoleCards.of(ToyPlan.good(), house, UnitSystem.METRIC).get(HOLE);
+  }
+
+  private static HollowHouse with(HollowKind kind, boolean attic) {
+    HollowHouse toy = ToyHouse.build();
+    List<Hollow> hollows =
+        toy.hollows().stream()
+            .map(
+                h -> h.kind() == (attic ? HollowKind.ATTIC : HollowKind.STUD_BAY) ? as(h, kind) : h)
+            .toList();
+    return new HollowHouse(toy.framed(), hollows, toy.sites(), toy.stands(), List.of());
+  }
+
+  private static Hollow as(Hollow h, HollowKind kind) {
+    return new Hollow(h.id(), kind, h.frame(), h.clear(), h.area(), h.fill(), "chase", h.stand());
+  }
+
+  @Test
+  void aHoleTapedOnBothSidesNeedsNone() {
+    assertEquals("", card(ToyHouse.build()).pilot());
+    assertEquals("stud bay, empty as far as is known", card(ToyHouse.build()).behind());
+  }
+
+  /** The bay is a shaft nobody sees into: two times 10.7 mm, rounded up. */
+  @Test
+  void intoAShaftTheWireIsFeltFor() {
+    String says = card(with(HollowKind.CHASE, false)).pilot();
+    assertTrue(says.startsWith("drill 1/8 in (3 mm) first"), says);
+    assertTrue(says.contains("feel for the wire through the opening on the far side, up to 22 mm"));
+  }
+
+  /** Where the drill's side shows nothing and the bay's face is closed, a magnet finds the wire. */
+  @Test
+  void behindAClosedFaceAMagnetFindsTheWire() {
+    HollowHouse dark = with(HollowKind.CHASE, true);
+    Map<String, Pilot> pilots = Pilots.of(ToyPlan.good(), dark);
+    assertEquals(Pilot.Find.BY_MAGNET, pilots.get(HOLE).find());
+    String says = card(dark).pilot();
+    assertTrue(says.contains("with a magnet, within 22 mm of where the tapes"), says);
+  }
+}
