@@ -24,6 +24,7 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -41,6 +42,8 @@ class GermanPageTest {
       Set.of(
           "N", "min", "h", "m", "mm", "orange", "Pin", "Person", "T568A", "T568B", "sha", "item",
           "Table");
+
+  @TempDir Path folder;
 
   static List<String> samples() {
     return "all".equals(System.getProperty("holloway.samples"))
@@ -94,21 +97,21 @@ class GermanPageTest {
   }
 
   /** Two storeys in the UK, a house with a glass wall nothing gets to, or a sample. */
-  private static Path file(String sample) throws Exception {
+  private Path file(String sample) throws Exception {
     if (sample.startsWith("a run")) {
       String glass = "walls:\n  - { side: living room west, kind: glazed }\n";
       String chair =
           "outlets:\n  - { name: reading chair, in: living room, wall: west, from: south 5 ft,"
               + " height: 16 in, cables: [cat6] }\n";
       return Files.writeString(
-          Files.createTempFile("glass", ".yaml"),
+          folder.resolve("glass.yaml"),
           Starter.text("house.schema.json", "Glass House", "us", 1985, 1, false)
               .replace("walls:\n", glass)
               .replace("outlets:\n", chair));
     }
     return sample.equals("second house")
         ? Files.writeString(
-            Files.createTempFile("second", ".yaml"),
+            folder.resolve("second.yaml"),
             Starter.text("house.schema.json", "Second House", "uk", 1975, 2, true))
         : Path.of("..", "samples", sample + ".yaml");
   }

@@ -42,13 +42,24 @@ final class PackedHouse {
 
   private static Answers.Packed plan() {
     String given = System.getProperty("holloway.pack.house", "");
+    if (!given.isEmpty()) {
+      return plan(Path.of(given));
+    }
     try {
-      Path house = given.isEmpty() ? file(Files.createTempFile("first", ".yaml")) : Path.of(given);
-      PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
-      return new Pipeline(Progress.SILENT).pack(house, quick);
+      Path house = Files.createTempFile("first", ".yaml");
+      try {
+        return plan(file(house));
+      } finally {
+        Files.delete(house);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static Answers.Packed plan(Path house) {
+    PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
+    return new Pipeline(Progress.SILENT).pack(house, quick);
   }
 
   /** Writes the house file that is planned here. */
