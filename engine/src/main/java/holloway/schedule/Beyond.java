@@ -17,6 +17,8 @@ final class Beyond {
   /** Nearer than this a stated pipe, duct or the like is named; from experience. */
   private static final long NEAR = 300_000_000;
 
+  private static final String UNDER = "under/";
+
   private final HollowHouse house;
   private final UnitSystem units;
 
@@ -33,7 +35,10 @@ final class Beyond {
 
   private static String space(Hollow h) {
     if (h.kind() == HollowKind.ROOM_SURFACE) {
-      return (h.id().startsWith("under/") ? "under the joists in the " : "in the ") + h.owner();
+      // The owner of what is open under joists is the floor; a person is in the room below it.
+      return h.id().startsWith(UNDER)
+          ? "under the joists in the " + h.id().substring(UNDER.length())
+          : "in the " + h.owner();
     }
     return h.kind() == HollowKind.OUTSIDE_FACE ? "outside" : h.kind().word() + fill(h);
   }

@@ -47,6 +47,14 @@ class StepNamesTest {
     assertFalse(page.contains("existing opening"), "nothing new is an existing opening");
   }
 
+  /** Through the floor over the cellar one comes out in the cellar, not in a floor's id. */
+  @Test
+  void whatLiesBehindAHoleIsARoom() {
+    String page = PackedHouse.paper(PackedSample.get("tin-street"), Language.ENGLISH, PaperSize.A4);
+    assertTrue(page.contains("<td>under the joists in the cellar</td>"));
+    assertFalse(page.contains("under the joists in the ground/"));
+  }
+
   /**
    * Somebody who has only the page knows which of three pairs of boards comes up now, and where.
    */
