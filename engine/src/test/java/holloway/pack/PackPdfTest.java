@@ -117,7 +117,7 @@ class PackPdfTest {
   @ParameterizedTest
   @MethodSource("holloway.pack.PackedHouse#samples")
   void numbersAreThePlans(String house) throws IOException {
-    String text = new PdfText(pdf(house, Language.ENGLISH, PaperSize.A4)).all();
+    PdfText text = new PdfText(pdf(house, Language.ENGLISH, PaperSize.A4));
     new PrintedNumbers(text, PackedHouse.json(PackedHouse.of(house))).check();
   }
 }

@@ -11,6 +11,7 @@ import org.apache.pdfbox.text.TextPosition;
 /** What can be selected in a PDF, page by page in the order of the page, without blanks. */
 final class PdfText {
   private final List<String> pages = new ArrayList<>();
+  private final StringBuilder blanks = new StringBuilder();
 
   PdfText(byte[] file) throws IOException {
     try (PDDocument pdf = Loader.loadPDF(file)) {
@@ -18,7 +19,9 @@ final class PdfText {
         Body body = new Body(pdf.getPage(n - 1).getMediaBox().getHeight());
         body.setStartPage(n);
         body.setEndPage(n);
-        pages.add(bare(body.getText(pdf)));
+        String text = body.getText(pdf);
+        pages.add(bare(text));
+        blanks.append(' ').append(text.replaceAll("[\\s\u00a0]+", " "));
       }
     }
   }
@@ -29,6 +32,11 @@ final class PdfText {
 
   String all() {
     return String.join("", pages);
+  }
+
+  /** The same with one blank wherever there are some, lines' ends among them. */
+  String blanks() {
+    return blanks.toString();
   }
 
   static String bare(String text) {
