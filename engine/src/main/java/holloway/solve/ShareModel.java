@@ -31,9 +31,6 @@ final class ShareModel {
   private final RowLimits limits;
   private final GroupModel[] groups;
 
-  /** In the place of a group: a lift that a common row lends. */
-  private static final int LIFT = -1;
-
   private final int[] rows;
   private final int[][] rowPairs;
   private final int[] groupOf;
@@ -52,7 +49,7 @@ final class ShareModel {
   private final int[] holes;
 
   private final int[] rentAt;
-  private int[][] liftPairs;
+  private final int[][] liftPairs;
   private final double[] rent;
   private final double[] rentSlope;
 
@@ -74,57 +71,25 @@ final class ShareModel {
   ShareModel(Shares shares, PathPool[] pools) {
     this.shares = shares;
     limits = shares.rowLimits();
-    int places = shares.places.places.size();
-    int[][] pairOf = new int[pools.length][places];
-    boolean[] active = new boolean[shares.rows()];
-    for (int g = 0; g < pools.length; g++) {
-      Arrays.fill(pairOf[g], -1);
-      for (PathPool.Column c : pools[g].columns) {
-        meet(c.places(), pairOf[g], active);
-      }
-      for (int[][] menu : pools[g].menus) {
-        for (int[] method : menu) {
-          meet(method, pairOf[g], active);
-        }
-      }
-    }
-    rows = IntStream.range(0, active.length).filter(r -> active[r]).toArray();
-    rowPairs = new int[rows.length][];
-    IntList group = new IntList();
-    IntList place = new IntList();
-    for (int i = 0; i < rows.length; i++) {
-      IntList own = new IntList();
-      for (int p : shares.places.rowMembers()[rows[i]]) {
-        for (int g = 0; g < pools.length; g++) {
-          if (pairOf[g][p] == -2 || shares.units[g][p] > 0) {
-            pairOf[g][p] = group.size();
-            own.add(group.size());
-            group.add(g);
-            place.add(p);
-          }
-        }
-      }
-      for (int l : shares.places.lifts().lentBy(rows[i])) {
-        if (active[shares.places.lifts().list.get(l).tellerRow()]) {
-          own.add(group.size());
-          group.add(LIFT);
-          place.add(l);
-        }
-      }
-      rowPairs[i] = own.toArray();
-    }
-    groupOf = group.toArray();
-    placeOf = place.toArray();
+    SharePairs pairs = new SharePairs(shares, pools);
+    rows = pairs.rows;
+    rowPairs = pairs.rowPairs;
+    groupOf = pairs.groupOf;
+    placeOf = pairs.placeOf;
+    liftPairs = pairs.liftPairs;
     x = new double[groupOf.length];
     Arrays.setAll(
         x,
-        k -> groupOf[k] == LIFT ? shares.lift[placeOf[k]] : shares.units[groupOf[k]][placeOf[k]]);
+        k ->
+            groupOf[k] == SharePairs.LIFT
+                ? shares.lift[placeOf[k]]
+                : shares.units[groupOf[k]][placeOf[k]]);
     slope = new double[x.length];
     soft = new double[pools.length];
     groups = new GroupModel[pools.length];
     int most = 1;
     for (int g = 0; g < groups.length; g++) {
-      groups[g] = new GroupModel(pools[g], pairOf[g]);
+      groups[g] = new GroupModel(pools[g], pairs.pairOf[g]);
       for (PathPool.Column c : pools[g].columns) {
         most = Math.max(most, c.places().length + 2 * c.menus().length);
       }
@@ -147,37 +112,10 @@ final class ShareModel {
     rent = new double[holes.length];
     Arrays.setAll(rent, h -> shares.rent[holes[h]]);
     rentSlope = new double[holes.length];
-    liftPairs = liftPairs(active);
     ahead = new double[x.length];
     rentAhead = new double[rent.length];
     next = new double[x.length];
     rentNext = new double[rent.length];
-  }
-
-  /** By row here the lifts that are lent to it, as numbers of shares. */
-  private int[][] liftPairs(boolean[] active) {
-    int[] pairOfLift = new int[shares.lift.length];
-    Arrays.fill(pairOfLift, -1);
-    for (int k = 0; k < x.length; k++) {
-      if (groupOf[k] == LIFT) {
-        pairOfLift[placeOf[k]] = k;
-      }
-    }
-    return Arrays.stream(rows)
-        .mapToObj(
-            r ->
-                Arrays.stream(shares.places.lifts().lentTo(r))
-                    .map(l -> pairOfLift[l])
-                    .filter(k -> k >= 0)
-                    .toArray())
-        .toArray(int[][]::new);
-  }
-
-  private void meet(int[] at, int[] pairOf, boolean[] active) {
-    for (int p : at) {
-      pairOf[p] = -2;
-      active[shares.row(p)] = true;
-    }
   }
 
   /** The slope at a point; each group has entries of its own, so threads do not meet. */
@@ -330,7 +268,7 @@ final class ShareModel {
   /** Puts the shares found into others of the same rows, in whole units. */
   void writeTo(Shares out) {
     for (int k = 0; k < x.length; k++) {
-      if (groupOf[k] == LIFT) {
+      if (groupOf[k] == SharePairs.LIFT) {
         out.lift[placeOf[k]] = (long) Math.floor(x[k]);
       } else {
         out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
@@ -346,7 +284,7 @@ final class ShareModel {
   double[] often(int works) {
     double[] out = new double[works];
     for (int k = 0; k < x.length; k++) {
-      if (groupOf[k] == LIFT) {
+      if (groupOf[k] == SharePairs.LIFT) {
         continue;
       }
       Places.Place p = shares.places.places.get(placeOf[k]);

@@ -22,6 +22,24 @@ final class Certified {
     return Checker.check(graph, question(order, plan), c);
   }
 
+  /** What is said of the proof with other shares in its first part; "accepted" if nothing. */
+  static String refusal(RouteGraph graph, Order order, Solved s, List<Certificate.Share> shares) {
+    Certificate c = s.bound();
+    Certificate.Part p = c.parts().get(0);
+    Certificate changed =
+        new Certificate(
+            c.profile(),
+            c.bound(),
+            c.grain(),
+            c.paidByAll(),
+            c.zones(),
+            c.runs(),
+            c.directed(),
+            List.of(
+                new Certificate.Part(p.prepaid(), p.shut(), p.bound(), p.impossible(), shares)));
+    return check(graph, order, s.plan(), changed).refusal().orElse("accepted");
+  }
+
   static Question question(Order order, Plan plan) {
     Set<String> routed = plan.runs().stream().map(Plan.PlannedRun::id).collect(Collectors.toSet());
     List<Question.Run> runs =

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.catalog.Cable;
-import holloway.plan.Certificate;
-import holloway.plan.Certificate.Part;
 import holloway.plan.Certificate.Share;
 import holloway.request.Profile;
 import holloway.routing.RouteGraph;
@@ -71,20 +69,7 @@ class NarrowHoleTest {
   }
 
   private static String refusal(List<Share> shares) {
-    Certificate c = SOLVED.bound();
-    Part p = c.parts().get(0);
-    Part other = new Part(p.prepaid(), p.shut(), p.bound(), p.impossible(), shares);
-    Certificate changed =
-        new Certificate(
-            c.profile(),
-            c.bound(),
-            c.grain(),
-            c.paidByAll(),
-            c.zones(),
-            c.runs(),
-            c.directed(),
-            List.of(other));
-    return Certified.check(GRAPH, ORDER, SOLVED.plan(), changed).refusal().orElse("accepted");
+    return Certified.refusal(GRAPH, ORDER, SOLVED, shares);
   }
 
   /** Whichever cables meet, they cost at least what is reckoned for their number. */
