@@ -33,16 +33,7 @@ public record Conduit(
       Fact<Length> length,
       Kind kind,
       Where where) {
-    this(
-        name,
-        from,
-        to,
-        insideDiameter,
-        TubeWay.of(length.value(), bends),
-        length,
-        kind,
-        Optional.empty(),
-        where);
+    this(name, from, to, insideDiameter, bends, length, kind, Optional.empty(), where);
   }
 
   /** A link between buildings. */

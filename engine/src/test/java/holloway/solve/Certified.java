@@ -1,13 +1,17 @@
 package holloway.solve;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import holloway.certify.Checker;
 import holloway.certify.Question;
 import holloway.certify.Verdict;
 import holloway.plan.Certificate;
 import holloway.plan.Plan;
 import holloway.routing.RouteGraph;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** Asks the checker about a plan's certificate, for tests. */
@@ -38,6 +42,19 @@ final class Certified {
             List.of(
                 new Certificate.Part(p.prepaid(), p.shut(), p.bound(), p.impossible(), shares)));
     return check(graph, order, s.plan(), changed).refusal().orElse("accepted");
+  }
+
+  /** The proof with its first part's shares changed is refused in these words. */
+  static void assertSees(
+      RouteGraph graph,
+      Order order,
+      Solved s,
+      String words,
+      Consumer<List<Certificate.Share>> change) {
+    List<Certificate.Share> list = new ArrayList<>(s.bound().parts().get(0).shares());
+    change.accept(list);
+    String said = refusal(graph, order, s, list);
+    assertTrue(said.contains(words), said);
   }
 
   static Question question(Order order, Plan plan) {

@@ -70,7 +70,8 @@ final class NailPlate implements PlanRule {
         .toList();
   }
 
-  private static Source source(Finished finished) {
+  /** Whose figure it is: a person's own, or one asked for power wiring. */
+  static Source source(Finished finished) {
     Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     boolean own = figure.grade() == Figure.Grade.L;
     return own ? figure.from() : figure.from().noting(" (asked for power wiring)");

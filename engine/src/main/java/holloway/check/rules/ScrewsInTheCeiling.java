@@ -55,14 +55,13 @@ final class ScrewsInTheCeiling implements PlanRule {
     Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     PlacedRoom room = room(s, finished).orElseThrow();
     double lining = (foot(s, finished) - room.ceilingZ()) / 1e6;
-    boolean own = figure.grade() == Figure.Grade.L;
     return lining >= figure.length().toMm()
         ? Optional.empty()
         : Optional.of(
             say(
                 finished.severity(RuleKey.NAIL_PLATE_EDGE, Severity.PRACTICE),
                 Place.of(s.id(), Legs.start(s)),
-                own ? figure.from() : figure.from().noting(" (asked for power wiring)"),
+                NailPlate.source(finished),
                 false,
                 new Said(
                     "Cable lies on the lining of the ceiling of " + room.name() + ".",
