@@ -56,6 +56,8 @@ public enum ShopItem {
   SEALANT(Shelf.SEALING, "fire-block sealant, cartridge of 300 ml"),
   SEALANT_OUTDOOR(Shelf.SEALING, "silicone sealant for outside walls, cartridge of 300 ml"),
   BIT_PILOT(Shelf.TOOLS, "bit of 3 mm (1/8 in) and a stiff wire, for pilots"),
+  BIT_PILOT_MASONRY(
+      Shelf.TOOLS, "masonry bit of 6 mm (1/4 in), longer than the wall is thick, for pilots"),
   BIT_13(Shelf.TOOLS, "wood bit, 13 mm (1/2 in)"),
   BIT_16(Shelf.TOOLS, "wood bit, 16 mm (5/8 in)"),
   BIT_19(Shelf.TOOLS, "wood bit, 19 mm (3/4 in)"),

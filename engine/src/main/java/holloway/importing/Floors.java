@@ -1,7 +1,6 @@
 package holloway.importing;
 
 import holloway.geometry.Polygon2;
-import holloway.house.Side;
 import holloway.step.StepEntity;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,14 +63,7 @@ final class Floors {
     return out;
   }
 
-  /** A room is placed by its west and south sides, so it needs a straight face on both. */
   private static Polygon2 checked(Polygon2 outline, RawRoom r) {
-    PlanRoom room = new PlanRoom("", 0, outline, r.floor(), r.ceiling(), r.notes());
-    for (Side side : List.of(Side.WEST, Side.SOUTH)) {
-      if (room.faces(side).stream().noneMatch(Face::isSquare)) {
-        throw new Unreadable("it has no straight face on its " + side.word() + " side");
-      }
-    }
     if (r.ceiling() - r.floor() < 300) {
       throw new Unreadable("it is only %.0f mm high".formatted(r.ceiling() - r.floor()));
     }

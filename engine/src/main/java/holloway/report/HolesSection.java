@@ -67,6 +67,7 @@ final class HolesSection {
     }
     side("tape here", card.get().sideA());
     side("far side", card.get().sideB());
+    optional("pilot", card.get().pilot());
     optional("bit", tool(card.get()));
     optional("angle", card.get().angle());
     optional("comes out", card.get().breakthrough());

@@ -18,8 +18,7 @@ import java.util.TreeMap;
 public final class HoleCards {
   /** What stands on a side that shows nothing to measure from (behind-the-board P4). */
   static final String PILOT =
-      "nothing to measure from can be seen on this side: drill a 1/8 in (3 mm) pilot and leave a"
-          + " stiff wire in it to find the place by";
+      "nothing to measure from can be seen on this side: the wire of the pilot shows the place";
 
   private final HollowHouse house;
   private final UnitSystem units;

@@ -5,7 +5,8 @@ import holloway.plan.Plan;
 import holloway.plan.Sealing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
 
 /** The steps that make openings and holes, seal and close them. */
 final class HoleSteps {
@@ -27,17 +28,15 @@ final class HoleSteps {
   List<Step> list() {
     List<Step> out = new ArrayList<>();
     openings.list().forEach(w -> out.add(open(w)));
-    Set<String> pilots = Pilots.of(plan, house).keySet();
+    Map<String, Pilot> pilots = Pilots.of(plan, house);
     for (Plan.PlannedHole h : plan.holes()) {
       boolean assumed = h.assumed();
-      boolean pilot = pilots.contains(h.id());
+      Optional<Pilot> pilot = Optional.ofNullable(pilots.get(h.id()));
       if (assumed) {
         out.add(check(h));
       }
-      if (pilot) {
-        out.add(pilot(h, assumed));
-      }
-      out.add(drill(h, assumed, pilot));
+      pilot.ifPresent(p -> out.add(pilot(h, p, assumed)));
+      out.add(drill(h, assumed, pilot.isPresent()));
       if (Sealing.needsSeal(h, house.framed().placed()) || isOutdoor(h)) {
         out.add(seal(h));
       }
@@ -82,15 +81,17 @@ final class HoleSteps {
         .done();
   }
 
-  private Step pilot(Plan.PlannedHole h, boolean checked) {
+  private Step pilot(Plan.PlannedHole h, Pilot p, boolean checked) {
+    boolean stone = p.bitMm() > Pilots.BIT_MM;
+    WorkPlace place = p.from().map(places::room).orElseGet(() -> places.hole(h));
     StepDraft out =
-        new StepDraft("pilot/" + h.id(), Step.Kind.PILOT, h.id(), places.hole(h))
+        new StepDraft("pilot/" + h.id(), Step.Kind.PILOT, h.id(), place)
             .runs(h.runs())
             .makes("pilot:" + h.id())
             .bring(
                 Bring.of(Bring.Item.TAPE_MEASURE),
-                Bring.of(Bring.Item.DRILL),
-                Bring.bit(Bring.Item.PILOT_BIT, Pilots.BIT_MM),
+                Bring.of(stone ? Bring.Item.HAMMER_DRILL : Bring.Item.DRILL),
+                Bring.bit(Bring.Item.PILOT_BIT, p.bitMm()),
                 Bring.of(Bring.Item.LOCATOR_WIRE),
                 Bring.of(Bring.Item.GLASSES));
     openings.ofHole(h).forEach(o -> out.needs("open:" + o));

@@ -12,8 +12,10 @@ import holloway.geometry.Point3;
 import holloway.hollow.Solids;
 import holloway.house.Direction;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a tape can start from. A line is looked along from the hole, so whatever it meets first is
@@ -26,6 +28,13 @@ final class Landmarks {
 
   /** Nearer things are no help: the drill stands on them. */
   private static final long NEAREST = 8_000_000;
+
+  /**
+   * A lining's edges lie behind plaster, casings and skirtings; masonry goes on behind floors and
+   * other walls, and at an opening it ends behind the frame.
+   */
+  private static final Set<MemberKind> HIDDEN_EDGES =
+      EnumSet.of(MemberKind.LINING, MemberKind.MASONRY, MemberKind.CLADDING);
 
   private final Framed framed;
   private final Solids solids;
@@ -91,8 +100,8 @@ final class Landmarks {
    * wall goes on before the next room or storey there is nothing to see.
    */
   private Optional<Dimension> edge(Point3 eye, Axis a, Member bored) {
-    if (bored.kind() == MemberKind.LINING) {
-      return Optional.empty(); // behind plaster, casings and skirtings its edges are not seen
+    if (HIDDEN_EDGES.contains(bored.kind())) {
+      return Optional.empty();
     }
     Member m = bored;
     long nm = 0;

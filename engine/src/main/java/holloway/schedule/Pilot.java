@@ -3,20 +3,31 @@ package holloway.schedule;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A hole that can be missed is found first with a thin bit and a stiff wire left in it.
  *
- * @param bitMm diameter of the thin bit: 3 mm (1/8 in), behind-the-board P4
+ * @param bitMm diameter of the thin bit: 3 mm (1/8 in), behind-the-board P4; 6 mm (1/4 in) in
+ *     masonry, where no thinner bit is as long as a wall is thick (common practice, no published
+ *     source)
  * @param why a side shows nothing to measure from, or the bit may come out too far off
  * @param find how it is found on the other side: by tape lines near which the wire stands out, by
  *     the wire alone in a space that hands reach, or, behind a closed face, with a magnet at the
- *     place that its tape lines lead to, or by feeling for it through the opening there
+ *     place that its tape lines lead to, or by feeling for it through the opening there; or it is
+ *     bored from a room, where the drill itself stands outside and nothing there can be taped
  * @param searchMm how far from its place the wire may stand: twice the tolerance of the position
  * @param near tape lines on the other side, empty when there are none
+ * @param from the room that the pilot is bored from when that is not where the drill stands
  */
 public record Pilot(
-    String holeId, int bitMm, Why why, Find find, double searchMm, List<Dimension> near) {
+    String holeId,
+    int bitMm,
+    Why why,
+    Find find,
+    double searchMm,
+    List<Dimension> near,
+    Optional<String> from) {
   /** What makes it uncertain. */
   public enum Why {
     NOTHING_TO_MEASURE,
@@ -28,7 +39,8 @@ public record Pilot(
     BY_TAPE,
     BY_SIGHT,
     BY_MAGNET,
-    BY_FEEL
+    BY_FEEL,
+    FROM_A_ROOM
   }
 
   public Pilot {
@@ -38,21 +50,32 @@ public record Pilot(
   /** What to do, as one sentence. */
   String words(UnitSystem units) {
     String within = units.format(Length.mm(Math.ceil(searchMm)));
-    String how =
-        switch (find) {
-          case BY_TAPE -> "the wire has to stand within %s of where the tapes of the far side lead";
-          case BY_SIGHT ->
-              "look for the wire on the far side, up to %s from where you expect it, and measure the"
-                  + " rest from it";
-          case BY_MAGNET ->
-              "behind the face find the wire with a magnet, within %s of where the tapes of the far"
-                  + " side lead, or by hand through the opening there";
-          case BY_FEEL ->
-              "feel for the wire through the opening on the far side, up to %s from where you"
-                  + " expect it";
-        };
-    return "drill 1/8 in (3 mm) first and push a stiff wire through; "
-        + how.formatted(within)
-        + "; else stop and measure again";
+    String bit = bitMm == Pilots.BIT_MM ? "1/8 in (3 mm)" : "1/4 in (6 mm)";
+    String first = "drill %s first and push a stiff wire through; ".formatted(bit);
+    return words(first, bit).formatted(within) + "; else stop and measure again";
+  }
+
+  private String words(String first, String bit) {
+    return switch (find) {
+      case BY_TAPE ->
+          first + "the wire has to stand within %s of where the tapes of the far side lead";
+      case BY_SIGHT ->
+          first
+              + "look for the wire on the far side, up to %s from where you expect it, and measure"
+              + " the rest from it";
+      case BY_MAGNET ->
+          first
+              + "behind the face find the wire with a magnet, within %s of where the tapes of the"
+              + " far side lead, or by hand through the opening there";
+      case BY_FEEL ->
+          first
+              + "feel for the wire through the opening on the far side, up to %s from where you"
+              + " expect it";
+      case FROM_A_ROOM ->
+          ("from the " + from.orElseThrow() + " drill " + bit)
+              + " straight out where the tapes of the far side lead, and push a stiff wire through;"
+              + " outside it has to stand within %s of where you expect it, and the hole is bored"
+              + " there";
+    };
   }
 }

@@ -1,8 +1,12 @@
 package holloway.schedule;
 
+import holloway.geometry.Frame.Axis;
+import holloway.geometry.Point3;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import holloway.plan.Plan;
+import holloway.survey.PlacedRoom;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +16,14 @@ import java.util.TreeMap;
 public final class Pilots {
   /** 1/8 in. */
   static final int BIT_MM = 3;
+
+  /** 1/4 in. */
+  private static final int MASONRY_BIT_MM = 6;
+
+  /** No wall is thicker, nanometres; looked along in steps thinner than any room. */
+  private static final long THROUGH = 1_200_000_000;
+
+  private static final long STEP = 20_000_000;
 
   private final HollowHouse house;
   private final Sight sight;
@@ -49,11 +61,39 @@ public final class Pilots {
     if (!bare && tolerance <= Tolerance.LOCATOR_MM) {
       return Optional.empty();
     }
+    Optional<String> inside =
+        here.isEmpty() && !there.isEmpty() && isOutside(site, fromA)
+            ? behind(site, fromA)
+            : Optional.empty();
     String beyond = fromA ? site.hollowB() : site.hollowA();
     boolean reached = house.findHollow(beyond).map(h -> !h.blind()).orElse(false);
-    Pilot.Find how = how(reached, !there.isEmpty());
+    Pilot.Find how = inside.isPresent() ? Pilot.Find.FROM_A_ROOM : how(reached, !there.isEmpty());
     Pilot.Why why = bare ? Pilot.Why.NOTHING_TO_MEASURE : Pilot.Why.FAR_OFF;
-    return Optional.of(new Pilot(hole.id(), BIT_MM, why, how, 2 * tolerance, there));
+    boolean stone = site.layers().stream().anyMatch(l -> l.what().equals("masonry"));
+    int bit = stone ? MASONRY_BIT_MM : BIT_MM;
+    return Optional.of(new Pilot(hole.id(), bit, why, how, 2 * tolerance, there, inside));
+  }
+
+  private boolean isOutside(Site site, boolean atA) {
+    return house
+        .findHollow(atA ? site.hollowA() : site.hollowB())
+        .filter(h -> h.kind() == HollowKind.OUTSIDE_FACE)
+        .isPresent();
+  }
+
+  /** The first room that a straight thin bit from outside would come out in. */
+  private Optional<String> behind(Site site, boolean fromA) {
+    Point3 out = fromA ? site.a() : site.b();
+    Axis in = Lines.between(out, fromA ? site.b() : site.a());
+    for (long nm = 0; nm <= THROUGH; nm += STEP) {
+      Point3 p = Lines.walk(out, in, nm);
+      for (PlacedRoom r : house.framed().placed().rooms()) {
+        if (p.z() >= r.floorZ() && p.z() <= r.ceilingZ() && r.outline().contains(p.plan())) {
+          return Optional.of(r.name());
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Behind a closed face nobody sees the wire, however well the face can be taped. */

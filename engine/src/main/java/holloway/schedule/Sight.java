@@ -72,6 +72,9 @@ final class Sight {
           case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
           case JOIST_BAY, BATTEN_VOID -> betweenJoists(end, room);
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
+          // Where the skin ends is in no survey: it laps round corners and down over rim and
+          // footing, by a wall's thickness and more. A hole outside is found from inside.
+          case OUTSIDE_FACE -> List.of();
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();
@@ -102,10 +105,24 @@ final class Sight {
     for (int i = 0; i < 3; i++) {
       Axis e = Lines.axis(frame, i);
       if (Math.abs(Lines.dot(e, end.out())) < 0.5) {
-        landmarks.nearest(eye, e, end.bored()).ifPresent(out::add);
+        landmarks.nearest(eye, e, end.bored()).or(() -> onItsWall(end, e)).ifPresent(out::add);
       }
     }
     return out;
+  }
+
+  /** Along the face that a room shows where it is bored; none where no wall is. */
+  private Optional<Dimension> onItsWall(End end, Axis along) {
+    for (Wall w : framed.placed().walls()) {
+      boolean bored = end.bored().filter(m -> m.owner().equals(w.id())).isPresent();
+      if (bored && Math.abs(Lines.dot(w.frame().u(), along)) > 0.5) {
+        Point3 p = w.frame().toLocal(end.at());
+        int side = Lines.dot(w.frame().v(), end.out()) < 0 ? 0 : 1;
+        Point3 eye = Lines.walk(end.at(), end.out(), HOVER);
+        return w.findFace(side, p.x()).flatMap(f -> along(eye, w, f, p.x(), p.z()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** The wall's faces, the one with the nearer landmarks first. */

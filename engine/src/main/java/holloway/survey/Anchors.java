@@ -3,9 +3,7 @@ package holloway.survey;
 import holloway.house.Fact;
 import holloway.house.Origin;
 import holloway.house.Side;
-import holloway.house.Where;
 import holloway.units.Length;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Rooms that stand already, as start positions, and ties from them to the next. */
@@ -13,14 +11,12 @@ final class Anchors {
   private final Network ew;
   private final Network ns;
   private final Texts texts;
-  private final Problems problems;
   private final TreeMap<String, long[]> offset = new TreeMap<>();
 
-  Anchors(Network ew, Network ns, Texts texts, Problems problems) {
+  Anchors(Network ew, Network ns, Texts texts) {
     this.ew = ew;
     this.ns = ns;
     this.texts = texts;
-    this.problems = problems;
   }
 
   boolean hold(String room) {
@@ -61,17 +57,5 @@ final class Anchors {
 
   Network network(Side side) {
     return Axis.across(side) == Axis.X ? ew : ns;
-  }
-
-  Optional<RoomShape.Face> outer(RoomShape s, Side side, Where where) {
-    Optional<RoomShape.Face> face = s.outermost(side);
-    if (face.isEmpty()) {
-      problems.add(
-          where,
-          "room %s has no straight face on its %s side to place by",
-          s.room().name(),
-          side.word());
-    }
-    return face;
   }
 }

@@ -59,14 +59,12 @@ final class ApartPlace {
   /** No hole is measured from one building to the other, so the drawn place has no spread. */
   private void tie(RoomShape first, RoomShape root, Side side, Axis axis) {
     Where where = root.room().where();
-    Optional<RoomShape.Face> to = anchors.outer(root, side, where);
-    Optional<RoomShape.Face> from = anchors.outer(first, side, where);
-    if (to.isPresent() && from.isPresent()) {
-      long off = anchors.of(root, axis) + to.get().across();
-      off -= anchors.of(first, axis) + from.get().across();
-      Fact<Length> drawn = new Fact<>(new Length(off), Fact.TAPE, Origin.ASSUMED, where);
-      anchors.tie(from.get(), to.get(), drawn, Makeup.ALIGN_SPREAD, "drawn apart");
-    }
+    RoomShape.Face to = root.edge(side);
+    RoomShape.Face from = first.edge(side);
+    long off = anchors.of(root, axis) + to.across();
+    off -= anchors.of(first, axis) + from.across();
+    Fact<Length> drawn = new Fact<>(new Length(off), Fact.TAPE, Origin.ASSUMED, where);
+    anchors.tie(from, to, drawn, Makeup.ALIGN_SPREAD, "drawn apart");
   }
 
   /** How far the building is moved, east and north. */

@@ -38,7 +38,7 @@ final class Placement {
       Problems problems,
       List<Conduit> links) {
     this.links = links;
-    this.anchors = new Anchors(ew, ns, texts, problems);
+    this.anchors = new Anchors(ew, ns, texts);
     this.shapes = shapes;
     this.columns = columns;
     this.priors = priors;
@@ -153,17 +153,13 @@ final class Placement {
   }
 
   private boolean placeAt(RoomShape s, Placing.At at) {
-    Optional<RoomShape.Face> west = anchors.outer(s, Side.WEST, at.where());
-    Optional<RoomShape.Face> south = anchors.outer(s, Side.SOUTH, at.where());
-    Optional<RoomShape.Face> west0 = anchors.outer(first, Side.WEST, at.where());
-    Optional<RoomShape.Face> south0 = anchors.outer(first, Side.SOUTH, at.where());
-    if (west.isEmpty() || south.isEmpty() || west0.isEmpty() || south0.isEmpty()) {
-      return false;
-    }
+    RoomShape.Face west = s.edge(Side.WEST);
+    RoomShape.Face south = s.edge(Side.SOUTH);
+    RoomShape.Face west0 = first.edge(Side.WEST);
+    RoomShape.Face south0 = first.edge(Side.SOUTH);
     String what = s.room().name() + " at, ";
-    long dx = anchors.tie(west0.get(), west.get(), at.x(), at.x().spread().nm(), what + "eastward");
-    long dy =
-        anchors.tie(south0.get(), south.get(), at.y(), at.y().spread().nm(), what + "northward");
+    long dx = anchors.tie(west0, west, at.x(), at.x().spread().nm(), what + "eastward");
+    long dy = anchors.tie(south0, south, at.y(), at.y().spread().nm(), what + "northward");
     anchors.settle(s, dx, dy);
     return true;
   }
@@ -188,14 +184,11 @@ final class Placement {
           b.align().word());
       return false;
     }
-    Optional<RoomShape.Face> own = anchors.outer(s, b.align(), b.where());
-    Optional<RoomShape.Face> theirs = anchors.outer(n, b.align(), b.where());
-    if (own.isEmpty() || theirs.isEmpty()) {
-      return false;
-    }
-    String what = "%s in line with %s".formatted(own.get(), theirs.get());
+    RoomShape.Face own = s.edge(b.align());
+    RoomShape.Face theirs = n.edge(b.align());
+    String what = "%s in line with %s".formatted(own, theirs);
     long spread = Anchors.spread(b.shift(), Makeup.ALIGN_SPREAD);
-    long d = anchors.tie(theirs.get(), own.get(), b.shift(), spread, what);
+    long d = anchors.tie(theirs, own, b.shift(), spread, what);
     return push(s, n, b, d);
   }
 
@@ -259,19 +252,16 @@ final class Placement {
           s.room().level());
       return false;
     }
-    Optional<RoomShape.Face> ownNs = anchors.outer(s, t.alignNorthSouth(), t.where());
-    Optional<RoomShape.Face> ownEw = anchors.outer(s, t.alignEastWest(), t.where());
-    Optional<RoomShape.Face> theirNs = anchors.outer(n, t.alignNorthSouth(), t.where());
-    Optional<RoomShape.Face> theirEw = anchors.outer(n, t.alignEastWest(), t.where());
-    if (ownNs.isEmpty() || ownEw.isEmpty() || theirNs.isEmpty() || theirEw.isEmpty()) {
-      return false;
-    }
+    RoomShape.Face ownNs = s.edge(t.alignNorthSouth());
+    RoomShape.Face ownEw = s.edge(t.alignEastWest());
+    RoomShape.Face theirNs = n.edge(t.alignNorthSouth());
+    RoomShape.Face theirEw = n.edge(t.alignEastWest());
     String what =
         "%s %s %s".formatted(s.room().name(), t.above() ? "above" : "below", n.room().name());
     anchors.settle(
         s,
-        storeyTie(theirEw.get(), ownEw.get(), t.shiftEast(), what),
-        storeyTie(theirNs.get(), ownNs.get(), t.shiftNorth(), what));
+        storeyTie(theirEw, ownEw, t.shiftEast(), what),
+        storeyTie(theirNs, ownNs, t.shiftNorth(), what));
     return true;
   }
 

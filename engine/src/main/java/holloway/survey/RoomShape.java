@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * A room's outline as stated, with the unknowns of its faces. Consecutive corners with the same
@@ -172,5 +173,21 @@ record RoomShape(Room room, List<Point2> local, List<Integer> x, List<Integer> y
     boolean far = side == Side.NORTH || side == Side.EAST;
     Comparator<Face> by = Comparator.comparingLong(f -> far ? -f.across() : f.across());
     return squareFaces(side).stream().min(by);
+  }
+
+  /**
+   * What is brought in line on that side: its outermost straight face, or where it has none (a
+   * canted bay, a tower with eight walls) the corner that lies furthest out, the first of equals.
+   */
+  Face edge(Side side) {
+    return outermost(side).orElseGet(() -> corner(side));
+  }
+
+  private Face corner(Side side) {
+    int sign = side == Side.NORTH || side == Side.EAST ? -1 : 1;
+    return IntStream.range(0, local.size())
+        .mapToObj(i -> new Face(this, side, 1, i))
+        .min(Comparator.comparingLong(f -> sign * f.across()))
+        .orElseThrow();
   }
 }

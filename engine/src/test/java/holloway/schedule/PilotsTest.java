@@ -8,9 +8,14 @@ import holloway.check.ToyPlan;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
+import holloway.plan.Plan;
+import holloway.request.Profile;
+import holloway.support.Chain;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** A hole that can be missed says on its card how it is found from the other side. */
@@ -58,4 +63,45 @@ class PilotsTest {
     String says = card(dark).pilot();
     assertTrue(says.contains("with a magnet, within 22 mm of where the tapes"), says);
   }
+
+  /** Outside nothing can be taped: the pilot comes from the room, 2 x the hole's own tolerance. */
+  @Test
+  void aHoleBoredFromOutsideIsFoundFromTheRoom() {
+    Chain chain = Chain.of(OUTSIDE);
+    Plan plan = chain.plan(Profile.LEAST_WORK, Set.of(), r -> true);
+    Plan.PlannedHole hole =
+        plan.holes().stream().filter(h -> h.stand().equals("outside")).findFirst().orElseThrow();
+    Pilot pilot = Pilots.of(plan, chain.house()).get(hole.id());
+    assertEquals(Pilot.Find.FROM_A_ROOM, pilot.find());
+    assertEquals(Optional.of("den"), pilot.from());
+    assertEquals(3, pilot.bitMm());
+    String says = HoleCards.of(plan, chain.house(), UnitSystem.METRIC).get(hole.id()).pilot();
+    assertTrue(says.startsWith("from the den drill 1/8 in (3 mm) straight out"), says);
+    Places places = new Places(chain.house(), chain.request());
+    List<Step> steps =
+        new HoleSteps(plan, chain.house(), places, new Openings(plan, places)).list();
+    Step step =
+        steps.stream()
+            .filter(s -> s.kind() == Step.Kind.PILOT && s.subject().equals(hole.id()))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(places.room("den"), step.at());
+  }
+
+  private static final String OUTSIDE =
+      """
+      house: Long Way Round
+      place: us
+      built: 1990
+      inner-walls: { kind: masonry, thickness: 150 mm }
+      levels:
+        ground: { floor: slab, ceiling-height: 2.5 m }
+      rooms:
+        hall: { level: ground, size: 4 m x 3 m }
+        den: { level: ground, size: 4 m x 3 m, east-of: hall, align: south }
+      cabinet: { in: hall, wall: south, from: east 1 m, height: 400 mm }
+      outlets:
+        - { name: desk, in: den, wall: south, from: west 1.5 m, height: 400 mm, cables: [cat6] }
+      wishes: { visible-metre: 60 min }
+      """;
 }

@@ -10,6 +10,7 @@ import holloway.framing.Framing;
 import holloway.geometry.Frame.Axis;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
 import holloway.hollow.Hollows;
 import holloway.hollow.Site;
 import holloway.hollow.Solids;
@@ -228,21 +229,78 @@ class SightTest {
     }
   }
 
-  /** Edges of a lining lie behind plaster, casings and skirtings; nobody can hook a tape there. */
+  /**
+   * Edges of a lining lie behind plaster, casings and skirtings; masonry goes on behind the floor
+   * and the next wall, and its openings' edges behind their frames. Nobody can hook a tape there.
+   */
   @ParameterizedTest
-  @ValueSource(strings = {"quince-ranch", "plumb-corner"})
+  @ValueSource(strings = {"quince-ranch", "plumb-corner", "tin-street"})
   void noTapeStartsAtTheEdgeOfALining(String sample) {
     HollowHouse house = house(sample);
     Sight sight = new Sight(house);
     for (Site site : house.sites()) {
       for (boolean side : new boolean[] {true, false}) {
         for (Dimension d : sight.from(site, side)) {
-          assertTrue(!d.landmark().contains("edge of the lining"), site.id() + ": " + d);
+          assertTrue(
+              !d.landmark().matches(".*edge of the (lining|masonry|cladding|sheathing).*"),
+              site.id() + ": " + d);
           assertTrue(!d.landmark().matches(".*(below|above) edge.*"), site.id() + ": " + d);
         }
       }
     }
   }
+
+  /**
+   * Where a house's skin ends outside is in no survey: cladding laps round the corner over the next
+   * wall and down over rim and footing, a sill hides the window's edge. A tape from there would
+   * lead a wall's thickness astray.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"alder-lane", "plumb-corner", "tin-street"})
+  void nothingIsMeasuredFromOutside(String sample) {
+    HollowHouse house = house(sample);
+    Sight sight = new Sight(house);
+    int outside = 0;
+    for (Site site : house.sites()) {
+      for (boolean side : new boolean[] {true, false}) {
+        String hollow = side ? site.hollowA() : site.hollowB();
+        if (house.findHollow(hollow).orElseThrow().kind() == HollowKind.OUTSIDE_FACE) {
+          assertEquals(List.of(), sight.from(site, side), site.id());
+          outside++;
+        }
+      }
+    }
+    assertTrue(outside > 5, sample + ": " + outside);
+  }
+
+  /** A room 8 m long: both corners are over 3 m off in its middle, the door's jamb is not. */
+  @Test
+  void inALongRoomTheTapeStartsAtTheDoorsJamb() {
+    HollowHouse house = Chain.of(LONG_ROOM).house();
+    Sight sight = new Sight(house);
+    Site site = house.findSite("ground/den-outside/1/outer/4240-z1060").orElseThrow();
+    Dimension d = sight.from(site, false).get(0);
+    // 900 mm wide, from 5 m off the west wall; the hole stands at 4 m.
+    assertEquals("the west jamb of the door (where the hand meets it)", d.landmark());
+    assertEquals(1000, d.nm() / MM, 1);
+  }
+
+  private static final String LONG_ROOM =
+      """
+      house: Long Room
+      place: us
+      built: 1990
+      outer-walls: { kind: masonry, thickness: 240 mm }
+      levels:
+        ground: { floor: slab, ceiling-height: 2.5 m }
+      rooms:
+        den: { level: ground, size: 8 m x 3 m }
+      openings:
+        - { door, side: den south, from: west 5 m, width: 900 mm, head: 2 m }
+      cabinet: { in: den, wall: north, from: west 4 m, height: 1.2 m }
+      outlets:
+        - { name: box, outside: den south, from: west 4 m, height: 1 m, cables: [outdoor-cat6], feed: yes }
+      """;
 
   private static double along(Point3 p, Axis a) {
     return (p.x() * a.x() + p.y() * a.y() + p.z() * a.z()) / MM;
