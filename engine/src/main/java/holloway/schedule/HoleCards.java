@@ -102,11 +102,20 @@ public final class HoleCards {
         side(site, fromA, room(hole)),
         side(site, !fromA, sight.farRoom(site, !fromA, room(hole))),
         angle(site, fromA),
-        Tools.breakthrough(site, fromA, units),
+        Tools.breakthrough(site, fromA, units) + skin(site),
         checkFirst(site, tolerance),
         Optional.ofNullable(pilots.get(hole.id())).map(p -> p.words(units)).orElse(""),
         beyond.words(fromA ? site.hollowB() : site.hollowA(), fromA ? site.b() : site.a()),
         tolerance);
+  }
+
+  private String skin(Site site) {
+    return RimSkin.of(site, house)
+        .map(
+            nm ->
+                "; outside go on through sheathing and cladding, %s on the wall above it"
+                    .formatted(units.format(new Length(nm))))
+        .orElse("");
   }
 
   private List<String> side(Site site, boolean atA, Optional<String> room) {
