@@ -43,11 +43,20 @@ final class FewestVisits {
   private final List<Task> tasks;
   private final int zones;
   private final int crew;
+  private final int most;
 
   FewestVisits(List<Task> tasks, int zones, int crew) {
+    this(tasks, zones, crew, MOST);
+  }
+
+  /**
+   * @param most states looked at before the rest is done as it comes
+   */
+  FewestVisits(List<Task> tasks, int zones, int crew, int most) {
     this.tasks = tasks;
     this.zones = zones;
     this.crew = crew;
+    this.most = most;
   }
 
   /**
@@ -69,7 +78,7 @@ final class FewestVisits {
         if (isKnown(seen, s)) {
           continue;
         }
-        if (++looked > MOST) {
+        if (++looked > most) {
           return greedy(s, visits);
         }
         for (State to : moves(s)) {

@@ -7,6 +7,9 @@ import java.util.Arrays;
  * Works opened or closed and holes with other cables since the last look are kept in two lists.
  */
 final class Draft {
+  /** Leaves half of what a price can be to everything else. */
+  private static final int MOST_TOLD = 4096;
+
   final Task task;
   final Network net;
   final Path[] paths;
@@ -24,6 +27,9 @@ final class Draft {
   private final int[] endNode;
   private long price;
 
+  /** Holes that have more cables than any bore takes: counted, so that no number overflows. */
+  private int full;
+
   Draft(Task task, Zones zones) {
     this.task = task;
     this.net = task.net;
@@ -40,9 +46,12 @@ final class Draft {
     endNode = new int[task.ends.length];
   }
 
-  /** Exact price of everything open and laid, in units of the profile's scale. */
+  /**
+   * Exact price of everything open and laid, in units of the profile's scale; {@link Network#SHUT}
+   * more for each hole that is too full, as far as a number can tell.
+   */
   long price() {
-    return price;
+    return Math.addExact(price, Network.SHUT * Math.min(full, MOST_TOLD));
   }
 
   int routed() {
@@ -155,9 +164,18 @@ final class Draft {
 
   private void reprice(int hole) {
     long now = holeUse[hole] == 0 ? 0 : task.capacity.bores(hole, loads[hole]).extra();
-    price = Math.addExact(price, now - holeExtra[hole]);
+    count(holeExtra[hole], -1);
+    count(now, 1);
     holeExtra[hole] = now;
     changedHoles.add(hole);
+  }
+
+  private void count(long extra, int step) {
+    if (extra >= Network.SHUT) {
+      full += step;
+    } else {
+      price = Math.addExact(price, step * extra);
+    }
   }
 
   /** The method that adds least to what is open; the earlier of equals. */
@@ -227,6 +245,6 @@ final class Draft {
   }
 
   Solution save() {
-    return new Solution(paths.clone(), method.clone(), routed(), price);
+    return new Solution(paths.clone(), method.clone(), routed(), price());
   }
 }

@@ -11,9 +11,19 @@ import java.util.Set;
 
 /**
  * What each visit has to have along, worked out from what is done in it and from the plan; what the
- * steps say they use is not believed.
+ * steps say they use is not believed. Outside the zones a step has along what it says itself.
  */
 final class BringReferee {
+  /** An auger's length, E3: deeper holes take more than the bit. */
+  private static final double AUGER_MM = 190;
+
+  /** Cable is held up at least so often, A2-15. */
+  private static final double SUPPORT_M = 1.2;
+
+  /** From memory but for the respirator (E13): what nobody goes without, where it is dusty. */
+  private static final List<Item> DUSTY =
+      List.of(Item.LIGHT, Item.RESPIRATOR, Item.GLASSES, Item.GLOVES, Item.COVERALL);
+
   private final Plan plan;
   private final WorkSchedule schedule;
   private final List<String> faults = new ArrayList<>();
@@ -26,7 +36,39 @@ final class BringReferee {
   static List<String> faults(Plan plan, WorkSchedule schedule) {
     BringReferee r = new BringReferee(plan, schedule);
     schedule.visits().forEach(r::visit);
+    schedule.visits().forEach(r::worn);
+    schedule.steps().forEach(r::outside);
     return r.faults;
+  }
+
+  private void worn(Visit v) {
+    List<Item> wanted =
+        switch (v.zone().kind()) {
+          case ATTIC, CRAWLSPACE -> DUSTY;
+          case CELLAR -> List.of(Item.LIGHT);
+          case LADDER -> List.of(Item.LADDER);
+          default -> List.of();
+        };
+    for (Item item : wanted) {
+      if (has(v, item) < 1) {
+        faults.add("visit " + v.number() + " to " + v.zone().id() + ": without " + item);
+      }
+    }
+  }
+
+  /** In a room nobody is far from the van, but the step has to say what it takes. */
+  private void outside(Step s) {
+    Map<Item, Double> usedUp = new EnumMap<>(Item.class);
+    WorkPlace far = s.other().orElse(s.at());
+    Visit here = new Visit(0, s.at(), 1, List.of(s.id()), s.bring());
+    Visit there = s.other().isPresent() ? new Visit(0, far, 1, List.of(), s.bringOther()) : here;
+    if (!s.at().isZone()) {
+      fed(here, s, usedUp);
+    }
+    if (!far.isZone() && s.kind() == Step.Kind.PULL) {
+      caught(there, s);
+    }
+    enough(here, usedUp);
   }
 
   private void visit(Visit v) {
@@ -43,6 +85,10 @@ final class BringReferee {
         }
       }
     }
+    enough(v, usedUp);
+  }
+
+  private void enough(Visit v, Map<Item, Double> usedUp) {
     usedUp.forEach(
         (item, amount) -> {
           if (has(v, item) < amount - 1e-6) {
@@ -55,20 +101,24 @@ final class BringReferee {
   private void fed(Visit v, Step s, Map<Item, Double> usedUp) {
     switch (s.kind()) {
       case CHECK_FIRST -> any(v, s, Item.STUD_FINDER);
-      case OPEN, CUT -> any(v, s, Item.SAW, Item.PRY_BAR, Item.HAMMER_DRILL);
+      case OPEN, CUT -> {
+        any(v, s, Item.SAW, Item.PRY_BAR, Item.HAMMER_DRILL);
+        any(v, s, Item.GLASSES);
+      }
       case PILOT -> {
+        any(v, s, Item.GLASSES);
         any(v, s, Item.DRILL, Item.HAMMER_DRILL);
         any(v, s, Item.PILOT_BIT);
         any(v, s, Item.LOCATOR_WIRE);
       }
-      case DRILL -> {
-        any(v, s, Item.DRILL, Item.HAMMER_DRILL);
-        any(v, s, Item.TAPE_MEASURE);
-      }
+      case DRILL -> drill(v, s);
       case MARK -> any(v, s, Item.MARKER);
       case PULL -> pull(v, s, usedUp);
-      case SEAL -> any(v, s, outdoors(s) ? Item.OUTDOOR_SEALANT : Item.FIRE_SEALANT);
+      case SEAL -> seal(v, s, usedUp);
       case TERMINATE -> {
+        if (!s.subject().equals("cabinet")) {
+          any(v, s, Item.OUTLET_PLATE);
+        }
         if (s.runs().stream().anyMatch(r -> !Cable.get(run(r).cable()).factoryEnds())) {
           any(v, s, Item.TERMINATION_TOOL);
         }
@@ -79,11 +129,47 @@ final class BringReferee {
     }
   }
 
+  /** The bit is of the hole's own size, and fit for what it bores; eyes are covered. */
+  private void drill(Visit v, Step s) {
+    any(v, s, Item.TAPE_MEASURE);
+    any(v, s, Item.GLASSES);
+    Plan.PlannedHole h = hole(s);
+    boolean stone = h.through().stream().anyMatch(x -> x.startsWith("masonry"));
+    List<Item> bits = stone ? List.of(Item.MASONRY_BIT) : List.of(Item.WOOD_BIT, Item.FLEX_BIT);
+    any(v, s, stone ? Item.HAMMER_DRILL : Item.DRILL);
+    List<Item> mine =
+        v.bring().stream()
+            .filter(b -> bits.contains(b.item()) && b.sizeMm() == h.diameterMm())
+            .map(Bring::item)
+            .toList();
+    if (mine.isEmpty()) {
+      faults.add(s.id() + ": no bit of " + h.diameterMm() + " mm for " + h.through());
+    } else if (h.depthMm() > AUGER_MM && mine.equals(List.of(Item.WOOD_BIT))) {
+      any(v, s, Item.BIT_EXTENSION);
+    }
+  }
+
+  private void seal(Visit v, Step s, Map<Item, Double> usedUp) {
+    any(v, s, outdoors(s) ? Item.OUTDOOR_SEALANT : Item.FIRE_SEALANT);
+    boolean steel =
+        plan.findings().stream()
+            .anyMatch(f -> f.rule().equals("nail-plate") && f.place().equals(s.subject()));
+    if (steel) {
+      usedUp.merge(Item.NAIL_PLATE, 2.0 * hole(s).bores(), Double::sum);
+    }
+  }
+
+  private Plan.PlannedHole hole(Step s) {
+    return plan.holes().stream().filter(h -> h.id().equals(s.subject())).findFirst().orElseThrow();
+  }
+
   private void pull(Visit v, Step s, Map<Item, Double> usedUp) {
     Pull p = pull(s);
     if (p.feed().equals("fish")) {
       any(v, s, Item.FISH_RODS);
       usedUp.merge(Item.STRING, p.stringM(), Double::sum);
+    } else if (!laidFor(p.to()) && laidFor(v.zone())) {
+      usedUp.merge(Item.SUPPORT, p.metres() / SUPPORT_M, Double::sum);
     }
     for (Pull.Strand strand : p.strands()) {
       if (strand.stretch() == 0) {
@@ -97,6 +183,13 @@ final class BringReferee {
     if (pull(s).strands().stream().anyMatch(t -> t.last() && !t.readyMade())) {
       any(v, s, Item.CUTTERS);
     }
+    if (pull(s).feed().equals("hand") && laidFor(v.zone())) {
+      any(v, s, Item.SUPPORT);
+    }
+  }
+
+  private static boolean laidFor(WorkPlace p) {
+    return p.kind() == WorkPlace.Kind.ATTIC || p.kind() == WorkPlace.Kind.CRAWLSPACE;
   }
 
   private void any(Visit v, Step s, Item... items) {

@@ -2,6 +2,7 @@ package holloway.schedule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -9,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** The fewest visits by hand and against every order of small cases. */
@@ -73,6 +76,79 @@ class FewestVisitsTest {
       more += least > 3 ? 1 : 0;
     }
     assertEquals(true, more > 20, "too few cases need a zone twice: " + more);
+  }
+
+  /**
+   * A search that is cut short claims no more than it knows, and its order can be done: nothing is
+   * left over, and the visits are those of its moves.
+   */
+  @Test
+  void whatIsCutShortClaimsTooLittleRatherThanTooMuch() {
+    Random random = new Random(20261127);
+    int unproven = 0;
+    int notLeast = 0;
+    for (int n = 0; n < 300; n++) {
+      int crew = 1 + random.nextInt(2);
+      List<FewestVisits.Task> tasks = tasks(random, crew);
+      int least = brute(tasks, 0, Collections.nCopies(crew, OUT), new HashMap<>());
+      FewestVisits.Answer a = new FewestVisits(tasks, 3, crew, random.nextInt(30)).solve();
+      String name = "case " + n + " " + tasks + " " + a;
+      assertTrue(a.bound() <= least && least <= a.visits(), name);
+      assertEquals(a.visits(), visitsOf(a.moves()), name);
+      assertEquals(Set.of(), leftOver(tasks, a.moves()), name);
+      unproven += a.bound() < a.visits() ? 1 : 0;
+      notLeast += least < a.visits() ? 1 : 0;
+    }
+    assertTrue(unproven > 50 && notLeast > 3, unproven + " unproven, not least: " + notLeast);
+  }
+
+  /** To and fro between two zones: what was looked through is known to be too few. */
+  @Test
+  void whatWasLookedThroughStaysABound() {
+    List<FewestVisits.Task> tasks = new ArrayList<>(List.of(task(List.of(ATTIC))));
+    for (int t = 1; t < 12; t++) {
+      tasks.add(task(List.of(t % 2 == 0 ? ATTIC : CRAWL), t - 1));
+    }
+    int before = 0;
+    for (int most : new int[] {0, 8, 16, 1000}) {
+      int bound = new FewestVisits(tasks, 2, 1, most).solve().bound();
+      assertTrue(most == 0 ? bound == 0 : bound > before, most + " states prove " + bound);
+      before = bound;
+    }
+    assertEquals(12, before);
+  }
+
+  private static int visitsOf(List<List<Integer>> moves) {
+    int out = 0;
+    for (int m = 1; m < moves.size(); m++) {
+      for (int p = 0; p < moves.get(m).size(); p++) {
+        int z = moves.get(m).get(p);
+        out += z != OUT && z != moves.get(m - 1).get(p) ? 1 : 0;
+      }
+    }
+    return out;
+  }
+
+  /** Tasks that are not done when the crew has been everywhere. */
+  private static Set<Integer> leftOver(List<FewestVisits.Task> tasks, List<List<Integer>> moves) {
+    Set<Integer> left = new TreeSet<>();
+    for (int t = 0; t < tasks.size(); t++) {
+      left.add(t);
+    }
+    for (List<Integer> crew : moves) {
+      boolean more = true;
+      while (more) {
+        more =
+            left.removeIf(
+                t -> {
+                  List<Integer> wanted = new ArrayList<>(tasks.get(t).at());
+                  crew.forEach(wanted::remove);
+                  return wanted.isEmpty()
+                      && tasks.get(t).needs().stream().noneMatch(left::contains);
+                });
+      }
+    }
+    return left;
   }
 
   private static List<FewestVisits.Task> tasks(Random random, int crew) {

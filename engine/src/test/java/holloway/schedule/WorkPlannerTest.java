@@ -153,7 +153,7 @@ class WorkPlannerTest {
         List<Step> wrong = new ArrayList<>(steps);
         wrong.remove(s);
         wrong.add(wrong.indexOf(maker), s);
-        if (WorkReferee.faults(w.plan, inOrder(w, wrong)).isEmpty()) {
+        if (WorkReferee.played(w.plan, inOrder(w, wrong)).isEmpty()) {
           unseen.add(s.id() + " before " + token);
         }
       }
@@ -172,7 +172,7 @@ class WorkPlannerTest {
         (name, w) -> {
           for (long seed = 1; seed <= 12; seed++) {
             List<Step> order = anyOrder(w.work.steps(), new Random(seed));
-            List<String> faults = WorkReferee.faults(w.plan, inOrder(w, order));
+            List<String> faults = WorkReferee.played(w.plan, inOrder(w, order));
             assertEquals(List.of(), faults, name + ", order " + seed);
           }
         });
@@ -217,7 +217,7 @@ class WorkPlannerTest {
             2,
             w.work.tests(),
             List.of());
-    assertFalse(WorkReferee.faults(w.plan, wrong).isEmpty());
+    assertFalse(WorkReferee.played(w.plan, wrong).isEmpty());
     List<Visit> bare =
         w.work.visits().stream()
             .map(v -> new Visit(v.number(), v.zone(), v.person(), v.steps(), List.of()))
@@ -231,6 +231,6 @@ class WorkPlannerTest {
             2,
             w.work.tests(),
             List.of());
-    assertFalse(WorkReferee.faults(w.plan, empty).isEmpty());
+    assertFalse(WorkReferee.played(w.plan, empty).isEmpty());
   }
 }

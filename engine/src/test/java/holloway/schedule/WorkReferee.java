@@ -35,6 +35,11 @@ public final class WorkReferee {
   private final Map<String, Set<String>> finished = new HashMap<>();
   private final Map<String, Set<String>> labelled = new HashMap<>();
 
+  /** Holes that were sealed. */
+  private final Set<String> sealed = new HashSet<>();
+
+  private final StringsLeft strings = new StringsLeft();
+
   private WorkReferee(Plan plan, WorkSchedule schedule) {
     this.plan = plan;
     this.schedule = schedule;
@@ -44,6 +49,13 @@ public final class WorkReferee {
 
   /** What is wrong with the order of work; nothing where it can be done as written. */
   public static List<String> faults(Plan plan, WorkSchedule schedule) {
+    List<String> out = played(plan, schedule);
+    out.addAll(VisitReferee.faults(schedule));
+    return out;
+  }
+
+  /** The same without a look at who goes where when: for steps in another order. */
+  static List<String> played(Plan plan, WorkSchedule schedule) {
     WorkReferee r = new WorkReferee(plan, schedule);
     r.play();
     r.faults.addAll(BringReferee.faults(plan, schedule));
@@ -137,6 +149,9 @@ public final class WorkReferee {
       if (strand.last() && made && !open.contains(cutOut)) {
         faults.add(s.id() + ": " + cutOut + " is not open");
       }
+      if (strand.cutM() != runs.get(strand.run()).cableM()) {
+        faults.add(s.id() + ": " + strand.run() + " is cut at " + strand.cutM());
+      }
       if (!marked.contains(strand.run())) {
         faults.add(s.id() + ": " + strand.run() + " is not marked");
       }
@@ -148,6 +163,7 @@ public final class WorkReferee {
   private void pass(Step s, Pull p, Plan.PlannedRun run, Pull.Strand strand) {
     int at = reached.getOrDefault(run.id(), 0);
     double metres = 0;
+    double mine = 0;
     List<String> legs = new ArrayList<>();
     int to = at;
     for (int i = 0; i < run.steps().size(); i++) {
@@ -160,6 +176,7 @@ public final class WorkReferee {
       }
       Plan.PlanStep step = run.steps().get(i);
       to = i + 1;
+      mine += step.m();
       if (step.kind().equals("leg")) {
         legs.add(step.id());
       } else {
@@ -170,9 +187,25 @@ public final class WorkReferee {
       faults.add(s.id() + ": " + run.id() + " lies in " + legs + " and not " + p.hollows());
     }
     reached.put(run.id(), to);
+    if (mine > p.metres() + 1e-6) {
+      faults.add(s.id() + ": " + run.id() + " goes on for " + mine + " m, not " + p.metres());
+    }
+    if (p.feed().equals("fish")) {
+      String way = legs + " from " + first(run, at);
+      strings.drawn(way, mine, p.stringM());
+    }
     if (strand.last() != (to == run.steps().size())) {
       faults.add(s.id() + ": " + run.id() + " is not at its end");
     }
+  }
+
+  private static String first(Plan.PlannedRun run, int at) {
+    return run.steps().stream()
+        .skip(at)
+        .filter(x -> x.kind().equals("leg"))
+        .map(x -> x.path().get(0).toString())
+        .findFirst()
+        .orElse("nowhere");
   }
 
   private void through(Step s, Plan.PlannedRun run, String id) {
@@ -223,6 +256,7 @@ public final class WorkReferee {
       faults.add(s.id() + ": sealed before it was bored");
     }
     shut.add(s.subject());
+    sealed.add(s.subject());
   }
 
   private void atEnd(Step s, String run) {
@@ -260,9 +294,16 @@ public final class WorkReferee {
         faults.add(s.id() + ": closed before " + r.id() + " was tested");
       }
     }
+    for (Step seal : schedule.steps()) {
+      boolean mine = seal.kind() == Step.Kind.SEAL && !sealed.contains(seal.subject());
+      if (mine && holes.get(seal.subject()).works().contains(s.subject())) {
+        faults.add(s.id() + ": closed before " + seal.subject() + " was sealed");
+      }
+    }
   }
 
   private void end() {
+    faults.addAll(strings.faults());
     for (Plan.PlannedRun r : plan.runs()) {
       if (!tested.contains(r.id())) {
         faults.add(r.id() + " is never tested");
