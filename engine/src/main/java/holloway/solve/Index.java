@@ -3,7 +3,10 @@ package holloway.solve;
 import java.util.Arrays;
 import java.util.function.IntConsumer;
 
-/** Reverse lists: the edges that pass a hole, the edges whose price a work can change. */
+/**
+ * Reverse lists: the edges that pass a hole, the edges whose price a work can change, the places of
+ * a work.
+ */
 final class Index {
   private Index() {}
 
@@ -22,6 +25,18 @@ final class Index {
   static int[][] edgesByWork(Network net) {
     return collect(
         net.workPrice.length, net.edges, (e, sink) -> worksNear(net, e, sink), net.edgeShut);
+  }
+
+  /** By work: how many nodes, edges and holes need it. */
+  static int[] placesOfWorks(Network net) {
+    int[] out = new int[net.workPrice.length];
+    IntConsumer count = w -> out[w]++;
+    Arrays.stream(net.nodeWorks).forEach(works -> each(works, count));
+    Arrays.stream(net.edgeWorks).forEach(works -> each(works, count));
+    for (int[][] methods : net.methods) {
+      Arrays.stream(methods).flatMapToInt(Arrays::stream).distinct().forEach(count);
+    }
+    return out;
   }
 
   /** Every work of the edge, its ends and its holes; some come more than once. */

@@ -5,17 +5,19 @@ import java.util.Arrays;
 /**
  * Finds where one more cable goes at least extra price, given what a draft has open. The price of
  * an arc counts the works of its edge, its holes and the node it leads to, less those of the node
- * it comes from. A work met again later on the same path is counted again here: this search
- * proposes, the draft's exact price decides.
+ * it comes from. A work met again later on the same path is counted again, but where {@link #once}
+ * is asked: this search proposes, the draft's exact price decides.
  */
 final class MarginalSearch {
   private static final int MOST_BRANCHES = 40;
+  private static final int FEW_BRANCHES = 8;
 
   private final Task task;
   private final Network net;
   private final Draft draft;
   private final Zones zones;
   private final ShortestPaths search;
+  private final OncePaths once;
   private final long[] arcPrice;
   private final long[] start;
   private final long[][] holeExtra;
@@ -38,6 +40,7 @@ final class MarginalSearch {
     this.net = draft.net;
     this.zones = zones;
     search = new ShortestPaths(net);
+    once = new OncePaths(draft, zones);
     arcPrice = new long[2 * net.edges];
     start = new long[net.nodes];
     mark = new int[net.workPrice.length];
@@ -88,7 +91,7 @@ final class MarginalSearch {
   }
 
   long looks() {
-    return search.looks();
+    return search.looks() + once.looks();
   }
 
   /** Prices the edges of a work anew after its price in {@link Zones} changed. */
@@ -121,7 +124,7 @@ final class MarginalSearch {
       company[k]++;
     }
     refresh();
-    Path p = find(run);
+    Path p = cheapest(run);
     penalty = kept;
     company = new int[0];
     refresh();
@@ -146,6 +149,32 @@ final class MarginalSearch {
     ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice, extra);
     return new PathRepair(net, MOST_BRANCHES)
         .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
+  }
+
+  /** The best valid path with every work paid once, as far as that is looked for, or null. */
+  Path cheapest(int run) {
+    Path p = find(run);
+    Path cheaper = p == null || !mayMeetTwice() ? null : once(run, p.price());
+    return cheaper == null ? p : cheaper;
+  }
+
+  /** Some path may need a work at several places. */
+  boolean mayMeetTwice() {
+    return once.any();
+  }
+
+  /** The best valid path of a run with every work paid once, if it costs less; else null. */
+  Path once(int run, long less) {
+    drain();
+    Demand d = task.demands[run];
+    int[] from = draft.alternatives(d.from());
+    int[] to = draft.alternatives(d.to());
+    long[] byEdge = edgeExtra[d.kind()].clone();
+    for (int e = 0; penalty != null && e < byEdge.length; e++) {
+      byEdge[e] = Math.min(Network.SHUT, byEdge[e] + penalty[e]);
+    }
+    OncePaths.Wanted wanted = new OncePaths.Wanted(from, to, d.pin(), less, arcPrice, byEdge);
+    return new PathRepair(net, FEW_BRANCHES).find(arcPrice, () -> once.find(wanted));
   }
 
   private long startPrice(int node) {

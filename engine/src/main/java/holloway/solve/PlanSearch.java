@@ -80,6 +80,8 @@ final class PlanSearch {
     long looks = budget.looks() / (2L * sets);
     new RuinRecreate(draft, zones, search, watch).improve(runs, rounds, looks, progress);
     new Company(draft, search, watch).improve(runs, looks / 4);
+    new PaidOnce(draft, search, watch).improve(runs, looks / 4);
+    new Exchange(draft).improve(runs);
     return draft.save();
   }
 

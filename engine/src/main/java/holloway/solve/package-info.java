@@ -6,9 +6,10 @@
  * Runs are inserted one after the other where they add least (works already open are free), for
  * every set of the dearest zones and in several orders; then runs are taken out and put back in
  * turn, and groups of runs are ruined and recreated. The search prices a work once for each place
- * of a path that needs it; the draft's price, which decides, is exact. The plan is never worse than
- * all runs on the paths the same search finds for each alone with shared works paid once, because
- * that plan is one of the candidates.
+ * of a path that needs it; the draft's price, which decides, is exact. So at last each run is
+ * looked for with labels that remember what is paid, and runs of unlike cable change stretches of
+ * their ways. The plan is never worse than all runs on the paths the same search finds for each
+ * alone with shared works paid once, because that plan is one of the candidates.
  *
  * <h2>The bound</h2>
  *
