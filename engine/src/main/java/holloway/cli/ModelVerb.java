@@ -53,6 +53,6 @@ final class ModelVerb implements Callable<Integer> {
         .plan()
         .unrouted()
         .forEach(u -> around.complain("not in the model, no route: " + u.id()));
-    return PlanVerb.code(planned.plan());
+    return ExitCode.of(planned.plan());
   }
 }

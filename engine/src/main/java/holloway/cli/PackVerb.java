@@ -86,7 +86,7 @@ final class PackVerb implements Callable<Integer> {
     around.print(
         "%s: the pack is in %s; open index.html on the phone, print pack.pdf%n"
             .formatted(a.plan().house(), folder.getFileName()));
-    return PlanVerb.code(a.plan());
+    return ExitCode.of(a.plan());
   }
 
   private Pictures pictures(Answers.Packed packed) {

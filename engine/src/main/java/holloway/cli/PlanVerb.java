@@ -3,7 +3,6 @@ package holloway.cli;
 import holloway.drawing.FloorDrawing;
 import holloway.pipeline.Answers;
 import holloway.pipeline.Thoroughness;
-import holloway.plan.Plan;
 import holloway.report.CsvFiles;
 import holloway.report.Documents;
 import holloway.report.Ink;
@@ -76,7 +75,7 @@ final class PlanVerb implements Callable<Integer> {
     String shown = json ? document : text(answer, around.ink());
     folder.ifPresent(f -> write(f, answer, document));
     around.print(shown);
-    return code(answer.plan());
+    return ExitCode.of(answer.plan());
   }
 
   private String text(Answers.Planned a, Ink ink) {
@@ -93,13 +92,5 @@ final class PlanVerb implements Callable<Integer> {
     CsvFiles.of(answer.plan(), answer.placed(), answer.request(), answer.cards())
         .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
     new OutFolder(to).write(files);
-  }
-
-  static int code(Plan plan) {
-    if (!plan.unrouted().isEmpty()) {
-      return ExitCode.NO_ROUTE;
-    }
-    boolean law = plan.findings().stream().anyMatch(Plan.FindingLine::breaksLaw);
-    return law ? ExitCode.BREAKS_LAW : ExitCode.DONE;
   }
 }

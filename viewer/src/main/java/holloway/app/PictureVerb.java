@@ -1,5 +1,6 @@
 package holloway.app;
 
+import holloway.cli.ExitCode;
 import holloway.cli.HelpOption;
 import holloway.cli.HouseOptions;
 import holloway.cli.SearchOptions;
@@ -11,6 +12,7 @@ import holloway.look.Theme;
 import holloway.pipeline.Answers;
 import holloway.pipeline.Pipeline;
 import holloway.pipeline.Progress;
+import holloway.plan.Plan;
 import holloway.units.LengthParser;
 import holloway.view.Cable;
 import holloway.view.Pictures;
@@ -37,8 +39,6 @@ import picocli.CommandLine.Parameters;
     header = "draw a level, a slice, a run or a hole as a PNG file",
     customSynopsis = "holloway picture HOUSE --of KIND NAME --out FILE [OPTIONS]")
 final class PictureVerb implements Callable<Integer> {
-  static final int NO_DISPLAY = 7;
-  private static final int REFUSED = 6;
   private static final int MOST = 16_384;
 
   @Parameters(paramLabel = "HOUSE", description = "the house file (YAML or JSON)")
@@ -100,8 +100,8 @@ final class PictureVerb implements Callable<Integer> {
     try (Offscreen draws = Offscreen.open()) {
       return drawn(draws, pixels, slab);
     } catch (NoDisplay e) {
-      err.print("holloway: " + e.getMessage() + "\n");
-      return NO_DISPLAY;
+      complain(e.getMessage());
+      return ExitCode.NO_DISPLAY;
     }
   }
 
@@ -112,35 +112,61 @@ final class PictureVerb implements Callable<Integer> {
     }
     // What may be wrong with a name is said before anybody waits for a plan, where it can be.
     checkWords(slab);
-    Optional<Pictures> planned = planned(List.of());
-    if (planned.isEmpty()) {
-      return REFUSED;
+    Answers.Pictured planned = planned(List.of());
+    if (planned.house().isEmpty()) {
+      return ExitCode.REFUSED;
     }
-    Pictures pictures = planned.get();
-    check(pictures);
+    Plan plan = planned.planned().plan();
+    Pictures pictures = new Pictures(planned.house().get());
+    if (!isThere(plan, pictures)) {
+      return ExitCode.of(plan);
+    }
     Optional<Pictures> other = Optional.empty();
     if (of.get(0).equals("without")) {
-      other = planned(List.of(of.get(1)));
+      other = planned(List.of(of.get(1))).house().map(Pictures::new);
       if (other.isEmpty()) {
-        return REFUSED;
+        return ExitCode.REFUSED;
       }
     }
     progress.now("drawing");
     Theme theme = light ? Theme.LIGHT : Theme.DUSK;
     Pictures.Paper paper = new Pictures.Paper(pixels[0], pixels[1], theme, draws.measure());
     WholeFile.write(out, draws.png(sheet(pictures, other, slab, paper)));
-    return 0;
+    plan.unrouted().forEach(u -> complain("not in the picture, no route: " + u.id()));
+    plan.findings().stream()
+        .filter(Plan.FindingLine::breaksLaw)
+        .forEach(f -> complain("the plan breaks a rule of law: " + f.rule() + " at " + f.place()));
+    return ExitCode.of(plan);
   }
 
-  /** A plan without some ways of working; empty, and told, where the referee is against it. */
-  private Optional<Pictures> planned(List<String> without) {
+  /** A plan without some ways of working; without a house, and told, where it is refused. */
+  private Answers.Pictured planned(List<String> without) {
     Answers.Pictured seen =
         new Pipeline(progress).picture(house, search.settings(about, units), without);
     if (seen.house().isEmpty()) {
-      err.print("holloway: the referee refuses the plan that was found, so it is not drawn:\n");
-      seen.planned().refusals().forEach(r -> err.print("holloway: refused: " + r + "\n"));
+      complain("the referee refuses the plan that was found, so it is not drawn:");
+      seen.planned().refusals().forEach(r -> complain("refused: " + r));
     }
-    return seen.house().map(Pictures::new);
+    return seen;
+  }
+
+  private void complain(String line) {
+    err.print("holloway: " + line + "\n");
+  }
+
+  /** Whether what is asked for is in the plan; a run that has no route is told, and why. */
+  private boolean isThere(Plan plan, Pictures pictures) {
+    Optional<Plan.Unrouted> none =
+        plan.unrouted().stream()
+            .filter(u -> of.get(0).equals("run") && u.id().equals(of.get(1)))
+            .findFirst();
+    if (none.isEmpty()) {
+      check(pictures);
+      return true;
+    }
+    complain("no picture, no route: " + none.get().id());
+    none.get().whyNot().forEach(w -> complain("  " + w));
+    return false;
   }
 
   private Sheet sheet(Pictures p, Optional<Pictures> other, double slab, Pictures.Paper paper) {

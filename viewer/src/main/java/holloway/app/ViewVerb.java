@@ -1,6 +1,7 @@
 package holloway.app;
 
 import holloway.cli.AimOptions;
+import holloway.cli.ExitCode;
 import holloway.cli.HelpOption;
 import holloway.cli.HouseOptions;
 import holloway.cli.UnitsOption;
@@ -63,7 +64,7 @@ final class ViewVerb implements Callable<Integer> {
       Window.probe();
     } catch (NoDisplay e) {
       err.print("holloway: " + e.getMessage() + "\n");
-      return PictureVerb.NO_DISPLAY;
+      return ExitCode.NO_DISPLAY;
     }
     LiveHouse live = LiveHouse.open(house, aim.settings(about, units), progress);
     ExecutorService beside = Executors.newSingleThreadExecutor(ViewVerb::daemon);
@@ -78,7 +79,7 @@ final class ViewVerb implements Callable<Integer> {
       return 0;
     } catch (NoDisplay e) {
       err.print("holloway: " + e.getMessage() + "\n");
-      return PictureVerb.NO_DISPLAY;
+      return ExitCode.NO_DISPLAY;
     } finally {
       beside.shutdownNow();
     }
