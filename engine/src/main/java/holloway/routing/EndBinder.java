@@ -4,7 +4,6 @@ import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
-import holloway.hollow.HollowKind;
 import holloway.hollow.Refused;
 import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
@@ -165,7 +164,7 @@ final class EndBinder {
   /** On masonry: the void between it and the board on that side, where there is one. */
   private Optional<Hollow> boardVoid(OnWall s) {
     return house.hollows().stream()
-        .filter(h -> h.kind() == HollowKind.FURRED_BAY || h.kind() == HollowKind.DAB_VOID)
+        .filter(h -> h.kind().isBehindBoard())
         .filter(h -> h.owner().equals(s.wall().id()))
         .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
         .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
