@@ -117,9 +117,11 @@ final class BorePrice {
       return from.to(end);
     }
     Solid clear = new Solid(h.get().frame(), h.get().clear());
-    boolean lying =
-        h.get().kind() == HollowKind.JOIST_BAY || h.get().kind() == HollowKind.BATTEN_VOID;
-    int axis = lying ? 0 : 2;
+    int axis =
+        switch (h.get().kind()) {
+          case JOIST_BAY, BATTEN_VOID, SERVICE_VOID -> 0;
+          default -> 2;
+        };
     return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);
   }
 }

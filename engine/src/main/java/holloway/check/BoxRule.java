@@ -58,7 +58,17 @@ final class BoxRule implements Rule {
     List<Double> due = new ArrayList<>();
     for (Behind b : behind) {
       boolean kept = b.box() && !end.equals("cabinet");
-      due.add(kept ? effort.get("open.box") : price(b, box, end.equals("cabinet"), effort));
+      if (kept) {
+        due.add(effort.get("open.box"));
+        continue;
+      }
+      // A box within the slack of what is there may be priced either way.
+      for (double slack : new double[] {SLACK_MM, -SLACK_MM}) {
+        double minutes = price(b, box, end.equals("cabinet"), effort, slack);
+        if (!due.contains(minutes)) {
+          due.add(minutes);
+        }
+      }
     }
     if (behind.isEmpty()) {
       due.addAll(overhead(end, evidence));
@@ -71,12 +81,13 @@ final class BoxRule implements Rule {
     }
   }
 
-  private static double price(Behind b, Optional<Double> box, boolean cabinet, Effort effort) {
+  private static double price(
+      Behind b, Optional<Double> box, boolean cabinet, Effort effort, double slack) {
     boolean plaster = b.lining() == Lining.PLASTER || b.lining() == Lining.LATH_AND_PLASTER;
     boolean sunk =
-        b.hollow() && !b.framed() && b.deepMm() < box.orElse(BoxPractice.LEAST.toMm()) - SLACK_MM;
+        b.hollow() && !b.framed() && b.deepMm() < box.orElse(BoxPractice.LEAST.toMm()) - slack;
     boolean shallow =
-        b.framed() && !cabinet && b.deepMm() < box.orElse(BoxPractice.USUAL.toMm()) - SLACK_MM;
+        b.framed() && !cabinet && b.deepMm() < box.orElse(BoxPractice.USUAL.toMm()) - slack;
     return effort.get(plaster || sunk ? "cut-out.plaster" : "cut-out.board")
         + (b.sheets() > 1 ? (b.sheets() - 1) * effort.get("cut-out.layer") : 0)
         + (shallow ? effort.get("cut-out.shallow") : 0);

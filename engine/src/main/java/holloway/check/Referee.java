@@ -28,6 +28,7 @@ public final class Referee {
           new AirRule(),
           new OverWallRule(),
           new StrapRule(),
+          new BehindBoardRule(),
           new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),

@@ -58,6 +58,9 @@ final class Border {
     out.add("A dashed outline of studs or a chase is assumed, not seen;");
     out.add("white ticks in a wall are studs that were found.");
     out.add("Pale grey beside walls: linings, cladding, or space that nothing accounts for.");
+    if (sheet.walls().stream().anyMatch(w -> !w.traits().battens().isEmpty())) {
+      out.add("White with short dashes before a wall: battens behind its board.");
+    }
     out.add(
         "Black triangle or ring: outlet; open one: another place it may go. Black box: cabinet.");
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");

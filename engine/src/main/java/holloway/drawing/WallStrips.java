@@ -5,6 +5,7 @@ import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.house.Opening;
 import holloway.house.WallSpec;
+import holloway.survey.BehindBoard;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
@@ -67,6 +68,9 @@ final class WallStrips {
       List<double[]> core = Sheet.strip(w, 0, w.length(), w.core().lo(), w.core().hi());
       sheet.svg().polygon(core(w), w.id(), core);
       studs(w);
+      for (int side = 0; side < 2; side++) {
+        battens(w, side);
+      }
     }
     sheet.svg().close();
   }
@@ -90,6 +94,26 @@ final class WallStrips {
     for (long s = Math.floorMod(w.studOrigin().value(), every); s < w.length(); s += every) {
       sheet.svg().line("stud", Sheet.of(w, s, w.core().lo()), Sheet.of(w, s, w.core().hi()));
     }
+  }
+
+  /**
+   * A service layer before the wall: its lining is a white strip like any, what is behind it not.
+   */
+  private void battens(Wall w, int side) {
+    BehindBoard.between(w, side)
+        .filter(t -> w.isFramed())
+        .ifPresent(
+            t ->
+                w.faces().stream()
+                    .filter(f -> f.side() == side)
+                    .forEach(
+                        f ->
+                            sheet
+                                .svg()
+                                .polygon(
+                                    "battens",
+                                    w.id(),
+                                    Sheet.strip(w, f.s().lo(), f.s().hi(), t.lo(), t.hi()))));
   }
 
   /** Gaps go over every wall, so that no strip is drawn over one. */

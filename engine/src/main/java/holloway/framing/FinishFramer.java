@@ -30,6 +30,8 @@ final class FinishFramer {
       Interval high = new Interval(w.core().hi(), w.thickness());
       skin(placed, w, 0, BoardVoid.board(w, 0, low), w.lining0(), members);
       skin(placed, w, 1, BoardVoid.board(w, 1, high), w.lining1(), members);
+      behindBattens(w, 0, low, members);
+      behindBattens(w, 1, high, members);
       cap(w, members);
     }
     for (PlacedRoom r : placed.rooms()) {
@@ -76,6 +78,18 @@ final class FinishFramer {
               z,
               members);
         }
+      }
+    }
+  }
+
+  /** The lining that a wall had before battens and another one came before it. */
+  private static void behindBattens(Wall w, int side, Interval skin, List<Member> members) {
+    Optional<Interval> t = BoardVoid.behind(w, side, skin);
+    for (Wall.WallFace f : w.faces()) {
+      if (f.side() == side && t.isPresent()) {
+        String name = "behind-battens-" + side + "-" + WallFramer.tag(f.s().lo());
+        Interval z = new Interval(Math.min(f.floorZ(), f.ceilingZ()), f.ceilingZ());
+        boxes(w, name, MemberKind.LINING, f.s(), t.get(), z, members);
       }
     }
   }

@@ -15,6 +15,7 @@ public final class Framing {
     for (var wall : placed.walls()) {
       if (wall.isFramed()) {
         members.addAll(new WallFramer(wall, lines).members());
+        BoardVoid.of(wall).forEach(v -> members.addAll(v.members()));
       } else if (wall.isOpen()) {
         members.addAll(HeaderFramer.members(wall));
       } else {

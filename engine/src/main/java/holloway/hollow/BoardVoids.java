@@ -10,31 +10,46 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The voids between masonry and the board in front of it, shut at the top and the foot. Where the
- * dabs stand in the middle of a board nobody knows, so a fish there is short.
+ * The voids behind the board in front of masonry or of a framed wall's own lining, shut at the top
+ * and the foot. Where the dabs stand in the middle of a board nobody knows, so a fish there is
+ * short.
  */
 final class BoardVoids {
+  private static final long LOWEST = 60_000_000;
+
   private BoardVoids() {}
 
   static void find(Draft draft) {
+    UnderSlopes slopes = new UnderSlopes(draft.framed);
     for (Wall w : draft.framed.placed().walls()) {
-      HollowKind kind =
-          w.kind() == WallSpec.Kind.FURRED ? HollowKind.FURRED_BAY : HollowKind.DAB_VOID;
       for (BoardVoid v : BoardVoid.of(w)) {
         for (Box b : v.bays()) {
-          draft.hollow(
-              new Hollow(
-                  w.id() + "/void-" + v.face().side() + "-" + Tags.of(b.x0()),
-                  kind,
-                  w.frame(),
-                  b,
-                  Optional.empty(),
-                  Fill.EMPTY,
-                  w.id(),
-                  Optional.empty()));
+          long top = Math.min(b.z1(), slopes.top(w, b.x()));
+          if (top - b.z0() > LOWEST) {
+            bay(draft, v, new Box(b.x0(), b.x1(), b.y0(), b.y1(), b.z0(), top));
+          }
         }
       }
     }
+  }
+
+  private static void bay(Draft draft, BoardVoid v, Box clear) {
+    Wall w = v.wall();
+    HollowKind kind =
+        v.level()
+            ? HollowKind.SERVICE_VOID
+            : w.kind() == WallSpec.Kind.DABBED ? HollowKind.DAB_VOID : HollowKind.FURRED_BAY;
+    String id = w.id() + "/void-" + v.face().side() + "-" + Tags.of(clear.x0());
+    draft.hollow(
+        new Hollow(
+            v.level() ? id + "-z" + Tags.of(clear.z0()) : id,
+            kind,
+            w.frame(),
+            clear,
+            Optional.empty(),
+            Fill.EMPTY,
+            w.id(),
+            Optional.empty()));
   }
 
   /** What a bore through the board on one side of a wall comes out in: bays, or such voids. */
@@ -51,10 +66,10 @@ final class BoardVoids {
   }
 
   static boolean isVoid(Hollow h) {
-    return h.kind() == HollowKind.FURRED_BAY || h.kind() == HollowKind.DAB_VOID;
+    return h.kind().isBehindBoard();
   }
 
-  private static int side(Hollow h, Wall w) {
+  static int side(Hollow h, Wall w) {
     return h.clear().y0() < w.core().lo() ? 0 : 1;
   }
 

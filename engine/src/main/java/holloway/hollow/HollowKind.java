@@ -5,7 +5,8 @@ import java.util.Locale;
 /**
  * A space a cable can lie in. CHANNEL is cut into plaster on masonry and made good. SOFFIT is
  * closed with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a
- * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board.
+ * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board, or
+ * FURRED_BAY and SERVICE_VOID, between upright or level battens, before a framed wall's own lining.
  * BATTEN_VOID lies between joists and a ceiling on straps. OLD_CABLE is the way of a loose cable
  * that draws a new one in. TRENCH and SPAN lead from one building to another.
  */
@@ -20,6 +21,7 @@ public enum HollowKind {
   SKIRTING,
   FURRED_BAY,
   DAB_VOID,
+  SERVICE_VOID,
   BATTEN_VOID,
   OLD_CABLE,
   ROOM_SURFACE,
@@ -43,6 +45,16 @@ public enum HollowKind {
         || this == SPAN;
   }
 
+  /** True for what lies behind the board of one side of a wall, before the wall itself. */
+  public boolean isBehindBoard() {
+    return this == FURRED_BAY || this == DAB_VOID || this == SERVICE_VOID;
+  }
+
+  /** True where a rod goes along lying members, not up and down. */
+  public boolean isLying() {
+    return this == JOIST_BAY || this == BATTEN_VOID || this == SERVICE_VOID;
+  }
+
   /** True where the way is drawn as long as it is, because nobody knows where it runs. */
   public boolean isDrawn() {
     return this == CONDUIT || this == OLD_CABLE || this == TRENCH || this == SPAN;
@@ -55,6 +67,7 @@ public enum HollowKind {
       case RETURN_AIR -> "return-air space";
       case BATTEN_VOID -> "void between battens";
       case DAB_VOID -> "void behind dabbed board";
+      case SERVICE_VOID -> "void between level battens";
       case SPAN -> "overhead span";
       default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
     };

@@ -49,6 +49,7 @@ public final class Hollows {
     new OuterSites(draft).find(interests);
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();
+    BehindBattens.find(draft, interests);
     WallPatches.find(draft);
     ThingAccesses.find(draft);
     draft.accesses.removeIf(a -> !draft.isOpen(a.room()));

@@ -153,8 +153,11 @@ final class StudBays {
     return bay.id().endsWith(FAR) ? FAR : "";
   }
 
-  /** Does the bay lie right behind the lining of that side? */
+  /** Does the bay lie right behind the lining of that side, with no service layer between? */
   static boolean isBehind(Hollow bay, Wall w, int side) {
+    if (w.findBattens(side).isPresent()) {
+      return false;
+    }
     return side == 0 ? bay.clear().y0() == w.core().lo() : bay.clear().y1() == w.core().hi();
   }
 

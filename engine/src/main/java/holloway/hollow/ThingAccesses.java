@@ -41,7 +41,7 @@ final class ThingAccesses {
   }
 
   private static void place(Draft draft, Thing t, AccessPlace.Kind kind, OnWall s) {
-    for (Hollow bay : draft.ofKind(HollowKind.STUD_BAY)) {
+    for (Hollow bay : BoardVoids.behind(draft, s.wall(), s.side())) {
       Box b = bay.clear();
       boolean behind =
           bay.owner().equals(s.wall().id()) && b.x().contains(s.s()) && b.z().contains(s.z());

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param split between parts of the house with floors at other heights: party too, since nobody
  *     knows what stands in it
  * @param header how far the beam over an open side hangs below the ceiling
+ * @param battens service layers before a framed wall, by the side they are stated for
  */
 public record WallTraits(
     Optional<Boolean> party,
@@ -29,7 +30,8 @@ public record WallTraits(
     Optional<Fact<Length>> header,
     Optional<Integer> rows,
     Optional<Fact<Length>> hollow,
-    boolean split) {
+    boolean split,
+    List<Battens> battens) {
   /** Of a wall between rooms of one level, or an outer one. */
   public WallTraits(
       Optional<Boolean> party,
@@ -39,7 +41,7 @@ public record WallTraits(
       Optional<Fact<Length>> header,
       Optional<Integer> rows,
       Optional<Fact<Length>> hollow) {
-    this(party, knockouts, layers, height, header, rows, hollow, false);
+    this(party, knockouts, layers, height, header, rows, hollow, false, List.of());
   }
 
   /** Of a wall whose void nobody measured. */
@@ -91,6 +93,7 @@ public record WallTraits(
   public WallTraits {
     knockouts = List.copyOf(knockouts);
     layers = List.copyOf(layers);
+    battens = List.copyOf(battens);
   }
 
   public boolean isDouble() {
@@ -107,7 +110,8 @@ public record WallTraits(
 
   /** As between parts of a split-level house. */
   public WallTraits withSplit() {
-    return new WallTraits(Optional.of(true), knockouts, layers, height, header, rows, hollow, true);
+    return new WallTraits(
+        Optional.of(true), knockouts, layers, height, header, rows, hollow, true, battens);
   }
 
   /** What either says, this first. */
@@ -120,16 +124,21 @@ public record WallTraits(
         header.or(o::header),
         rows.or(o::rows),
         hollow.or(o::hollow),
-        split || o.split);
+        split || o.split,
+        both(battens, o.battens));
+  }
+
+  public WallTraits withBattens(List<Battens> before) {
+    return new WallTraits(party, knockouts, layers, height, header, rows, hollow, split, before);
   }
 
   public WallTraits withParty(boolean shared) {
     return new WallTraits(
-        Optional.of(shared), knockouts, layers, height, header, rows, hollow, split);
+        Optional.of(shared), knockouts, layers, height, header, rows, hollow, split, battens);
   }
 
   public WallTraits withKnockouts(List<Fact<Length>> heights) {
-    return new WallTraits(party, heights, layers, height, header, rows, hollow, split);
+    return new WallTraits(party, heights, layers, height, header, rows, hollow, split, battens);
   }
 
   /** Layers of either, those of the first where both speak of one side. */
@@ -143,11 +152,34 @@ public record WallTraits(
     return out;
   }
 
+  private static List<Battens> both(List<Battens> mine, List<Battens> others) {
+    List<Battens> out = new ArrayList<>(mine);
+    for (Battens b : others) {
+      if (out.stream().noneMatch(m -> m.side().equals(b.side()))) {
+        out.add(b);
+      }
+    }
+    return out;
+  }
+
   /** The layers stated for a side: those of the side itself before those of both. */
   public Optional<Layers> findLayers(Side side) {
     return layers.stream()
         .filter(l -> l.side().equals(Optional.of(side)))
         .findFirst()
         .or(() -> layers.stream().filter(l -> l.side().isEmpty()).findFirst());
+  }
+
+  /** The service layer towards rooms whose side this is: its own statement before that of both. */
+  public Optional<Battens> findBattens(Side side) {
+    return battens.stream()
+        .filter(b -> b.side().equals(Optional.of(side)))
+        .findFirst()
+        .or(() -> battens.stream().filter(b -> b.side().isEmpty()).findFirst());
+  }
+
+  /** What a service layer takes up before the studs towards such a room; 0 where there is none. */
+  public long battensNm(Side side) {
+    return findBattens(side).map(Battens::nm).orElse(0L);
   }
 }

@@ -196,6 +196,32 @@ final class HouseTables {
           may("ours", YES_NO, "no: somebody else's; nothing is led through, over or under it"),
           may("surveyed", YES_NO, "no: nothing is assumed inside it, nobody works from it"));
 
+  /** A service layer before a framed wall. */
+  static final Table BATTENS_TABLE =
+      Table.of(
+          "battens",
+          "battens before a framed wall's own lining, with a lining of their own before them",
+          must(
+              "depth",
+              new Shape.Len(Length.mm(10), Length.mm(150)),
+              "from the lining behind them to the back of the one before them"),
+          must(
+              "run",
+              words("level", "upright"),
+              "level: cable passes along the wall; upright: up and down it"),
+          may(
+              "every",
+              new Shape.Len(Length.mm(200), Length.mm(1_200)),
+              "from middle to middle; 24 in (610 mm) for level ones unless said, else the studs'"),
+          may(
+              "first",
+              new Shape.Len(Length.ZERO, Length.mm(3_000)),
+              "height of the middle of one level batten over the floor"),
+          may(
+              "over",
+              new Shape.Text(Form.LAYER),
+              "the lining on the studs, behind them; board 1/2 in unless said"));
+
   private static final List<Table.Key> WALL_KEYS =
       List.of(
           may("kind", wordsOf(WallSpec.Kind.class), "how it is built"),
@@ -220,6 +246,10 @@ final class HouseTables {
               "lining",
               new Shape.ListOf(new Shape.Text(Form.LAYER), 1, 5),
               "layers from the studs outward, on the side stated, else on both"),
+          may(
+              "battens",
+              new Shape.MapOf(BATTENS_TABLE),
+              "a service layer before it, on the side stated, else on both"),
           may(
               "party",
               YES_NO,

@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.house.Battens;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.FloorSpec;
@@ -237,6 +238,7 @@ public final class HouseWriter {
     for (WallTraits.Layers l : s.traits().layers()) {
       w.put("lining", l.layers().stream().map(HouseWriter::layer).toList());
     }
+    s.traits().battens().forEach(b -> w.put("battens", battens(b)));
     if (!s.blocksAt().isEmpty()) {
       w.put("blocks-at", s.blocksAt().stream().map(HouseWriter::text).toList());
     }
@@ -251,6 +253,15 @@ public final class HouseWriter {
     Words w = new Words().put("depth", Words.of(s.depth()));
     if (!s.every().isAssumed()) {
       w.put("every", Words.of(s.every()));
+    }
+    return w.map();
+  }
+
+  private static Map<String, Object> battens(Battens b) {
+    Words w = new Words().put("depth", Words.of(b.depth())).length("every", b.every());
+    w.put("run", b.level() ? "level" : "upright").length("first", b.first());
+    if (!b.over().thickness().isAssumed()) {
+      w.put("over", layer(b.over()));
     }
     return w.map();
   }

@@ -30,13 +30,14 @@ final class TraitReader {
       e.problem("rows", "", "", "only a framed wall has rows of studs");
     }
     return new WallTraits(
-        e.yesNo("party"),
-        lengths(e, "knockouts"),
-        lining(e, side),
-        Optional.empty(),
-        Optional.empty(),
-        rows,
-        behindBoard(e));
+            e.yesNo("party"),
+            lengths(e, "knockouts"),
+            lining(e, side),
+            Optional.empty(),
+            Optional.empty(),
+            rows,
+            behindBoard(e))
+        .withBattens(BattensReader.read(e, side));
   }
 
   private static Optional<Fact<Length>> behindBoard(Entry e) {

@@ -169,13 +169,14 @@ final class WallReader {
     WallTraits t = s.traits();
     return s.withTraits(
         new WallTraits(
-            t.party(),
-            t.knockouts(),
-            t.layers(),
-            e.length("height"),
-            e.length("header"),
-            t.rows(),
-            t.hollow()));
+                t.party(),
+                t.knockouts(),
+                t.layers(),
+                e.length("height"),
+                e.length("header"),
+                t.rows(),
+                t.hollow())
+            .withBattens(t.battens()));
   }
 
   private static boolean isOpen(Entry e) {

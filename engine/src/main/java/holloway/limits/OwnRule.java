@@ -77,6 +77,7 @@ public sealed interface OwnRule {
     SKIRTING,
     FURRED_BAY,
     DAB_VOID,
+    SERVICE_VOID,
     BATTEN_VOID,
     ROOM_SURFACE,
     OUTSIDE_FACE,

@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.house.Battens;
 import holloway.house.Direction;
 import holloway.house.Fact;
 import holloway.house.Fill;
@@ -31,6 +32,7 @@ final class FramingWords {
       out.append(timber(w.studs())).append(" studs every ").append(every(w.every(), units));
       out.append(w.studOrigin().isAssumed() ? ", first stud assumed" : ", studs found");
       out.append(fill(w.fill()));
+      w.traits().battens().forEach(b -> out.append(battens(b, units)));
     } else {
       out.append(w.kind().name().toLowerCase(Locale.ROOT));
       w.traits()
@@ -45,6 +47,14 @@ final class FramingWords {
     }
     out.append(w.isParty() ? ", shared with somebody else (party wall)" : "");
     return out.toString();
+  }
+
+  private static String battens(Battens b, UnitWords units) {
+    return ", %s battens %s deep before it%s (where they are is assumed)"
+        .formatted(
+            b.level() ? "level" : "upright",
+            units.tape(b.depth().value().nm()),
+            b.side().map(s -> " towards rooms with it on their " + s.word()).orElse(""));
   }
 
   static String floor(FloorSpec f, UnitWords units) {

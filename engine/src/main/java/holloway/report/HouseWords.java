@@ -88,7 +88,8 @@ final class HouseWords {
     return switch (kind) {
       case "open room surface" -> surface(id);
       case "stud bay" -> inside(s, "inside the ");
-      case "furred bay", "void behind dabbed board" -> inside(s, "behind the board of the ");
+      case "furred bay", "void behind dabbed board", "void between level battens" ->
+          inside(s, "behind the board of the ");
       case "void between battens" -> "over the strapped ceiling of the " + part(id, 0);
       case "channel" -> inside(s, "a channel cut in the ");
       case "return-air space" -> inside(s, "the return-air space in the ");

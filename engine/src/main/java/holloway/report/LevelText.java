@@ -190,6 +190,9 @@ final class LevelText {
     if (w.outside() == side) {
       return "outside " + units.tape(thick);
     }
+    if (w.findBattens(side).isPresent()) {
+      return "lining and battens together " + units.tape(thick);
+    }
     return w.findLayers(side)
         .map(l -> layers(l) + " together " + units.tape(thick))
         .orElse(lining(w.lining(side)) + " " + units.tape(thick));

@@ -54,6 +54,10 @@ final class WallDoubts {
       what.add("the size or spacing of its studs");
       how.add("find the next stud too");
     }
+    if (all.contains("battens taken")) {
+      what.add("where the battens before it are");
+      how.add("find one, and where the next one is");
+    }
     if (all.contains("fill taken")) {
       what.add("that its fill is " + w.fill().value().word());
       how.add("look beside a box with the power off");

@@ -7,12 +7,14 @@ import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
+import holloway.survey.BehindBoard;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
-/** The stud bays that a box at a spot can be put into. */
+/** The stud bays, or voids before them, that a box at a spot of a framed wall can be put into. */
 final class BaysBehind {
   /** How far an outlet may move along its wall to miss a stud; the plan says by how much. */
   private static final long SHIFT = 90_000_000;
@@ -34,12 +36,13 @@ final class BaysBehind {
    * behind it, the one towards where layouts begin first.
    */
   List<Hollow> nearest(OnWall s) {
+    Optional<Interval> before = BehindBoard.between(s.wall(), s.side());
     List<Interval> rows = s.wall().rows();
-    Interval row = rows.get(s.side() == 0 ? 0 : rows.size() - 1);
+    Interval row = before.orElse(rows.get(s.side() == 0 ? 0 : rows.size() - 1));
     List<Hollow> best = new ArrayList<>();
     long least = SHIFT + 1;
     for (Hollow h : house.hollows()) {
-      if (h.kind() == HollowKind.STUD_BAY) {
+      if (before.isPresent() ? h.kind().isBehindBoard() : h.kind() == HollowKind.STUD_BAY) {
         Point3 p = h.frame().toLocal(s.wall().world(s.s(), row.mid(), s.z()));
         Box b = h.clear();
         boolean level =

@@ -1,10 +1,10 @@
 package holloway.routing;
 
-import holloway.framing.BoardVoid;
 import holloway.hollow.Hollow;
 import holloway.house.Lining;
 import holloway.house.Thing;
 import holloway.limits.BoxPractice;
+import holloway.survey.BehindBoard;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
@@ -90,7 +90,8 @@ final class BoxFit {
   private static long depth(OnWall s, Hollow behind) {
     Wall w = s.wall();
     long skin = s.side() == 0 ? w.core().lo() : w.thickness() - w.core().hi();
-    long board = w.isFramed() ? skin : BoardVoid.boardNm(w, s.side());
+    boolean whole = w.isFramed() && w.findBattens(s.side()).isEmpty();
+    long board = whole ? skin : BehindBoard.boardNm(w, s.side());
     return board + behind.clear().y().length();
   }
 }

@@ -4,7 +4,6 @@ import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
-import holloway.hollow.HollowKind;
 import holloway.hollow.Refused;
 import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
@@ -24,6 +23,9 @@ import java.util.TreeMap;
  */
 final class EndBinder {
   private static final long OFF_FACE = 12_000_000;
+
+  /** Of a wall that another one ends against: so far past its end its posts stand. */
+  private static final long END = 110_000_000;
 
   private final HollowHouse house;
   private final GraphDraft draft;
@@ -71,6 +73,23 @@ final class EndBinder {
     entries.computeIfAbsent(hollow, k -> new ArrayList<>()).add(e);
   }
 
+  /** Under a slope cable is clipped only as high as it lies under it all round the room. */
+  private void onSurface(String id, String room, Entry e) {
+    String surface = room + "/surface";
+    boolean over =
+        house
+            .findHollow(surface)
+            .filter(h -> e.at().z() > h.frame().origin().z() + h.clear().z1())
+            .isPresent();
+    if (over) {
+      refused.add(
+          new Refused(
+              id, e.at(), "higher than cable is clipped under the slope of the room", "framing"));
+    } else {
+      entry(surface, e);
+    }
+  }
+
   private int onWall(String id, Ends.EndSpot spot, boolean cabinet) {
     OnWall s = spot.onWall().orElseThrow();
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
@@ -82,6 +101,10 @@ final class EndBinder {
       return glazed(id, face);
     }
     Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
+    Optional<Wall> ends = bay.flatMap(b -> sharedEnd(s.wall(), face, inside(s, b)));
+    if (ends.isPresent()) {
+      return shared(id, face, ends.get());
+    }
     Optional<String> tooDeep =
         cabinet ? Optional.empty() : bay.flatMap(b -> boxes.findTooDeep(spot, b));
     if (tooDeep.isPresent()) {
@@ -90,14 +113,15 @@ final class EndBinder {
     if (bay.isEmpty() || cabinet) {
       int node =
           cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, s));
-      entry(spot.room() + "/surface", new Entry(node, face, true));
+      onSurface(id, spot.room(), new Entry(node, face, true));
       if (bay.isEmpty()) {
         refused.add(
             new Refused(
                 id,
                 face,
                 s.wall().isFramed()
-                    ? "no bay behind it within 90 mm: studs, a header or something solid stand there"
+                    ? "no bay behind it within 90 mm: studs, a header or something solid stand"
+                        + " there"
                     : "the wall is solid: no hollow behind it",
                 "framing"));
         return node;
@@ -108,7 +132,7 @@ final class EndBinder {
     }
     int node = behind(id, spot, bay.get());
     int front = draft.node(id + "/face", face);
-    entry(spot.room() + "/surface", new Entry(front, face, true));
+    onSurface(id, spot.room(), new Entry(front, face, true));
     joinFace(id, front, node, face);
     return node;
   }
@@ -116,10 +140,7 @@ final class EndBinder {
   /** The node in the bay behind a cut-out; for the cabinet it is a place of its own. */
   private int behind(String id, Ends.EndSpot spot, Hollow bay) {
     OnWall s = spot.onWall().orElseThrow();
-    Box b = bay.clear();
-    Point3 local = bay.frame().toLocal(s.wall().world(s.s(), 0, s.z()));
-    long at = Math.max(b.x0() + BaysBehind.IN_BAY, Math.min(b.x1() - BaysBehind.IN_BAY, local.x()));
-    Point3 p = bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
+    Point3 p = inside(s, bay);
     long price = boxes.price(spot, bay, id.equals(Ends.CABINET));
     int work = draft.work(id + "/cut-out", WorkKind.CUT_OUT, price, 0, 0, "");
     if (FishLimits.most(bay.kind(), bay.fill()) == 0) {
@@ -137,6 +158,31 @@ final class EndBinder {
         new Accesses.Access(
             node, bay.id(), p, "cut-out", "the cut-out of " + id, new int[] {work}));
     return node;
+  }
+
+  /** Where in its bay the box of a spot is. */
+  private static Point3 inside(OnWall s, Hollow bay) {
+    Box b = bay.clear();
+    Point3 local = bay.frame().toLocal(s.wall().world(s.s(), 0, s.z()));
+    long at = Math.max(b.x0() + BaysBehind.IN_BAY, Math.min(b.x1() - BaysBehind.IN_BAY, local.x()));
+    return bay.frame().toWorld(at, (b.y0() + b.y1()) / 2, local.z());
+  }
+
+  /** The shared wall that ends against this one right here: its posts stand behind the box. */
+  private Optional<Wall> sharedEnd(Wall own, Point3 face, Point3 in) {
+    return house.framed().placed().walls().stream()
+        .filter(w -> w.isParty() && !w.id().equals(own.id()))
+        .filter(w -> isIn(w, w.frame().toLocal(face), w.frame().toLocal(in)))
+        .findFirst();
+  }
+
+  private static boolean isIn(Wall w, Point3 a, Point3 b) {
+    return Math.max(a.x(), b.x()) > -END
+        && Math.min(a.x(), b.x()) < w.length() + END
+        && Math.max(a.y(), b.y()) > 0
+        && Math.min(a.y(), b.y()) < w.thickness()
+        && a.z() > 0
+        && a.z() < w.height();
   }
 
   /** A box in a solid wall is cut out like any other; a run that passes it has a hand there. */
@@ -165,7 +211,7 @@ final class EndBinder {
   /** On masonry: the void between it and the board on that side, where there is one. */
   private Optional<Hollow> boardVoid(OnWall s) {
     return house.hollows().stream()
-        .filter(h -> h.kind() == HollowKind.FURRED_BAY || h.kind() == HollowKind.DAB_VOID)
+        .filter(h -> h.kind().isBehindBoard())
         .filter(h -> h.owner().equals(s.wall().id()))
         .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
         .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
@@ -175,7 +221,7 @@ final class EndBinder {
   /** A box that does not go in can still stand on the wall. */
   private int onFace(String id, String room, Point3 face, String why) {
     int node = draft.node(id, face);
-    entry(room + "/surface", new Entry(node, face, true));
+    onSurface(id, room, new Entry(node, face, true));
     refused.add(new Refused(id, face, why, "from experience"));
     return node;
   }
@@ -205,8 +251,8 @@ final class EndBinder {
             face,
             "the wall is shared with somebody else (party wall): nothing is bored, cut into or"
                 + " fixed in it",
-            "as stated in the house file; what the law of party walls asks is for the neighbours and"
-                + " the local authority"));
+            "as stated in the house file; what the law of party walls asks is for the neighbours"
+                + " and the local authority"));
     return draft.node(id, face);
   }
 

@@ -250,7 +250,7 @@ final class HoleBook {
     Point3 a = h.frame().toLocal(from);
     Point3 b = h.frame().toLocal(to);
     Box c = h.clear();
-    if (h.kind() == HollowKind.JOIST_BAY || h.kind() == HollowKind.BATTEN_VOID) {
+    if (h.kind().isLying()) {
       long d = Math.abs(a.x() - b.x());
       return d <= ARM ? d : -1;
     }

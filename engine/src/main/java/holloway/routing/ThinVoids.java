@@ -14,7 +14,7 @@ import java.util.TreeSet;
 
 /**
  * Which edges a kind of cable may not use because it, or the head it is pulled by, is thicker than
- * the void over a strapped ceiling.
+ * the void over a strapped ceiling or behind the board of a wall.
  */
 final class ThinVoids {
   private final HollowHouse house;
@@ -33,7 +33,7 @@ final class ThinVoids {
   RouteGraph over(RouteGraph g) {
     Map<String, Hollow> voids = new TreeMap<>();
     house.hollows().stream()
-        .filter(h -> h.kind() == HollowKind.BATTEN_VOID)
+        .filter(h -> h.kind() == HollowKind.BATTEN_VOID || h.kind().isBehindBoard())
         .forEach(h -> voids.put(h.id(), h));
     Map<String, Set<Integer>> shut = new TreeMap<>(g.fares().shut());
     for (String kind : new TreeSet<>(request.runs().stream().map(r -> r.cable()).toList())) {
@@ -66,13 +66,14 @@ final class ThinVoids {
         Cable.find(kind).map(c -> Math.max(c.outside().nm(), c.pullHead().nm())).orElse(0L);
     Set<String> told = new TreeSet<>();
     for (Hollow h : voids.values()) {
-      long depth = h.clear().z().length();
+      boolean wall = h.kind().isBehindBoard();
+      long depth = (wall ? h.clear().y() : h.clear().z()).length();
       if (thick > depth) {
         out.add(h.id());
         if (told.add(h.owner())) {
           refused.add(
               new Refused(
-                  "strapped ceiling of " + h.owner(),
+                  (wall ? "the void behind the board of " : "strapped ceiling of ") + h.owner(),
                   h.frame().toWorld(h.clear().centre()),
                   "%s is %.1f mm thick with its pull head, the void is %.1f mm deep"
                       .formatted(kind, thick / 1e6, depth / 1e6),

@@ -45,7 +45,7 @@ final class Beyond {
 
   private static String fill(Hollow h) {
     return switch (h.kind()) {
-      case STUD_BAY, JOIST_BAY, ATTIC, FURRED_BAY, DAB_VOID -> ", " + fill(h.fill());
+      case STUD_BAY, JOIST_BAY, ATTIC, FURRED_BAY, DAB_VOID, SERVICE_VOID -> ", " + fill(h.fill());
       default -> "";
     };
   }

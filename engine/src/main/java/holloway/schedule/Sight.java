@@ -69,7 +69,8 @@ final class Sight {
     End end = new End(at, out, hollow.get(), bored(site, sideA));
     List<Dimension> found =
         switch (hollow.get().kind()) {
-          case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID -> behindWall(end, room);
+          case STUD_BAY, RETURN_AIR, CHANNEL, FURRED_BAY, DAB_VOID, SERVICE_VOID ->
+              behindWall(end, room);
           case JOIST_BAY, BATTEN_VOID -> betweenJoists(end, room);
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           // Where the skin ends is in no survey: it laps round corners and down over rim and

@@ -1,5 +1,7 @@
 package holloway.survey;
 
+import holloway.house.Battens;
+import holloway.house.Fact;
 import holloway.house.LayoutCorner;
 import holloway.units.Length;
 import java.util.TreeSet;
@@ -29,9 +31,22 @@ final class Assumed {
       String fill = w.fill().value().word();
       out.add("%s: fill taken as %s by the year it was built".formatted(w.id(), fill));
     }
+    for (int side = 0; side < 2; side++) {
+      w.findBattens(side)
+          .filter(b -> !b.level() || b.first().isEmpty())
+          .ifPresent(b -> out.add("%s: %s".formatted(w.id(), battens(b, texts))));
+    }
     if (w.bearing().isAssumed() && !w.isOuter()) {
       out.add("%s: taken as %s".formatted(w.id(), w.bearing().value() ? "bearing" : "not bearing"));
     }
+  }
+
+  /** Upright ones are taken to be fixed to the studs, level ones to be spaced from the floor. */
+  private static String battens(Battens b, Texts texts) {
+    return b.level()
+        ? "level battens taken to lie at every %s from the floor up; find one first"
+            .formatted(texts.units().format(b.every().map(Fact::value).orElse(Battens.EVERY)))
+        : "upright battens taken to stand on its studs; find one first";
   }
 
   /** The end that its layout begins at. */

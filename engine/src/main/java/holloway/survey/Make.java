@@ -141,6 +141,11 @@ record Make(
     return traits.hollow().map(h -> h.value().nm()).orElse(usual);
   }
 
+  /** What lies on its studs is not the usual lining alone: it counts for how thick it is. */
+  boolean isLayered() {
+    return !traits.layers().isEmpty() || !traits.battens().isEmpty();
+  }
+
   /** Two rows of studs, one behind the other. */
   boolean isDouble() {
     return kind == WallSpec.Kind.FRAMED && traits.isDouble();

@@ -3,6 +3,7 @@ package holloway.survey;
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.house.Fact;
+import holloway.house.Lining;
 import holloway.house.Room;
 import holloway.house.RulePlace;
 import holloway.house.Side;
@@ -175,7 +176,7 @@ final class StripMakes {
     if (s.make().isDouble()) {
       return doubled(s, near, far);
     }
-    boolean layered = !s.make().traits().layers().isEmpty();
+    boolean layered = s.make().isLayered();
     long more = layered ? near + far - 2 * Makeup.BOARD : 0;
     Make make = chosen(s, Math.max(gap - more, gap / 4));
     long depth = make.studs().value().depth().nm();
@@ -261,12 +262,19 @@ final class StripMakes {
   static long lining(Make make, Room room, Side side) {
     Optional<Long> layers = make.traits().findLayers(side).map(WallTraits.Layers::nm);
     return switch (make.kind()) {
-      case FRAMED, OPEN -> layers.orElse(Makeup.lining(room.walls()));
-      case MASONRY ->
-          layers.orElse(room.walls() == holloway.house.Lining.OPEN ? 0 : Makeup.PLASTER);
+      case OPEN -> layers.orElse(Makeup.lining(room.walls()));
+      case FRAMED -> layers.orElse(Makeup.lining(room.walls())) + battens(make, room, side);
+      case MASONRY -> layers.orElse(room.walls() == Lining.OPEN ? 0 : Makeup.PLASTER);
       case GLAZED -> 0;
       case FURRED, DABBED -> make.behindBoard() + layers.orElse(Makeup.BOARD);
     };
+  }
+
+  /** What a service layer takes up: none stands before the bare walls of a room. */
+  static long battens(Make make, Room room, Side side) {
+    boolean framed = make.kind() == WallSpec.Kind.FRAMED;
+    boolean bare = room.walls() == Lining.OPEN && make.traits().findLayers(side).isEmpty();
+    return framed && !bare ? make.traits().battensNm(side) : 0;
   }
 
   /** Thickness of studs or masonry of a wall seen from one side. */

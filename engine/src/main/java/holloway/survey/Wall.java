@@ -3,6 +3,7 @@ package holloway.survey;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.Battens;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.Lining;
@@ -172,6 +173,15 @@ public record Wall(
         .filter(f -> f.side() == side && outside != side)
         .findFirst()
         .flatMap(f -> traits.findLayers(f.roomSide()));
+  }
+
+  /** The service layer stated before a side of a framed wall; outside and bare walls have none. */
+  public Optional<Battens> findBattens(int side) {
+    return faces.stream()
+        .filter(f -> isFramed() && f.side() == side && outside != side)
+        .filter(f -> lining(side) != Lining.OPEN)
+        .findFirst()
+        .flatMap(f -> traits.findBattens(f.roomSide()));
   }
 
   public Lining lining(int side) {

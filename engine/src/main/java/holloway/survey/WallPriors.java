@@ -73,10 +73,7 @@ final class WallPriors {
   }
 
   private boolean isLayered(RoomShape.Face a, RoomShape.Face b) {
-    return !Make.of(specs.house(), a.shape().room().level(), said(a, b), false)
-        .traits()
-        .layers()
-        .isEmpty();
+    return Make.of(specs.house(), a.shape().room().level(), said(a, b), false).isLayered();
   }
 
   static boolean looksLike2x6(long gap) {
@@ -111,7 +108,9 @@ final class WallPriors {
     long depth = make.studs().value().depth().nm();
     return (make.isDouble() ? 2 * depth + Makeup.BETWEEN_ROWS : depth)
         + layers(make, a, Makeup.lining(a.shape().room().walls()))
-        + layers(make, b, Makeup.lining(b.shape().room().walls()));
+        + layers(make, b, Makeup.lining(b.shape().room().walls()))
+        + StripMakes.battens(make, a.shape().room(), a.side())
+        + StripMakes.battens(make, b.shape().room(), b.side());
   }
 
   private static boolean isFramed(Make make) {

@@ -1,6 +1,7 @@
 package holloway.takeoff;
 
 import holloway.catalog.ShopItem;
+import holloway.geometry.Interval;
 import holloway.hollow.HollowKind;
 import holloway.house.Fact;
 import holloway.house.Thing;
@@ -9,6 +10,7 @@ import holloway.limits.BoxPractice;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Spot;
+import holloway.survey.BehindBoard;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
 import holloway.survey.Wall;
@@ -121,6 +123,10 @@ final class BoxSorts {
   /** From the face of the lining to the back of what is clear behind it. */
   private static long depth(OnWall s) {
     Wall w = s.wall();
+    Optional<Interval> before = BehindBoard.between(w, s.side());
+    if (w.isFramed() && before.isPresent()) {
+      return s.side() == 0 ? before.get().hi() : w.thickness() - before.get().lo();
+    }
     if (w.isFramed()) {
       return s.side() == 0
           ? w.rows().get(0).hi()

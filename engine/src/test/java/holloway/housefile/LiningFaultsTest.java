@@ -57,6 +57,28 @@ class LiningFaultsTest {
   }
 
   @Test
+  void battensHaveADepthAndRunSomehow() throws IOException {
+    lined("battens: { depth: 1-1/2 in, run: level, first: 8 in, over: plaster 3/8 in }").sound();
+    lined("battens: { depth: 1-1/2 in, run: upright, every: 24 in }").sound();
+    lined("battens: 1-1/2 in").assertProblemAt("1-1/2 in }", "a map");
+    lined("battens: { run: level }").assertProblemAt("{ run", "depth");
+    lined("battens: { depth: 1-1/2 in }").assertProblemAt("{ depth", "run");
+    lined("battens: { depth: 1 ft, run: level }").assertProblemAt("1 ft, run", "too long");
+    lined("battens: { depth: 2 in, run: levl }").assertProblemAt("levl", "did you mean 'level'");
+    lined("battens: { depth: 2 in, run: upright, first: 8 in }")
+        .assertProblemAt("8 in }", "is said of level ones");
+    lined("battens: { depth: 2 in, run: level, over: boards 1 in }")
+        .assertProblemAt("boards 1 in", "no such lining");
+    lined("kind: masonry, battens: { depth: 2 in, run: level }")
+        .assertProblemAt("{ depth", "kind: furred");
+    lined("kind: glazed, battens: { depth: 2 in, run: level }")
+        .assertProblemAt("{ depth", "glass has no battens");
+    lined("battens: { depth: 2 in, run: level }")
+        .with("kitchen: { level: ground,", "kitchen: { level: ground, finish: open,")
+        .assertProblemAt("2 in, run", "battens carry a lining");
+  }
+
+  @Test
   void onlyFramedWallsHaveRows() throws IOException {
     lined("rows: 2, thickness: 12 in").sound();
     lined("rows: 3").assertProblemAt("3 }", "1 to 2");

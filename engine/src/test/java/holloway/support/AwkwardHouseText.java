@@ -1,6 +1,7 @@
 package holloway.support;
 
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 
 /**
@@ -44,19 +45,31 @@ public final class AwkwardHouseText {
     if (d.maybe(25, "layout from elsewhere")) {
       d.line("layout-from: %s", d.pick("south-east", "north-west", "north-east"));
     }
-    d.line("outer-walls: %s", outerWalls(d));
+    d.line("outer-walls: %s", outerWalls(d, seed));
     int thick = d.maybe(20, "layered lining") ? 150 : 120;
     d.line("inner-walls: %s", innerWalls(d, thick));
     return thick;
   }
 
-  private static String outerWalls(AwkwardDraw d) {
+  private static String outerWalls(AwkwardDraw d, long seed) {
     if (d.maybe(25, "masonry outside")) {
       return "{ kind: %s, thickness: %d mm }"
           .formatted(d.pick("masonry", "furred", "dabbed"), 200 + 10 * d.upTo(12));
     }
     String fill = d.pick("empty", "faced-batt", "unfaced-batt", "dense-packed", "foam", "unknown");
-    return "{ studs: %s, every: %s, fill: %s }".formatted(d.pick("2x4", "2x6"), d.spacing(), fill);
+    return "{ studs: %s, every: %s, fill: %s%s }"
+        .formatted(d.pick("2x4", "2x6"), d.spacing(), fill, battens(d, seed));
+  }
+
+  /** By a chance of its own, so that the rest of the house is drawn as without it. */
+  private static String battens(AwkwardDraw d, long seed) {
+    Random r = new Random(seed * 7919 + 13);
+    if (r.nextInt(100) >= 20) {
+      return "";
+    }
+    d.has("service layer");
+    return ", battens: { depth: %d mm, run: %s }"
+        .formatted(20 + 10 * r.nextInt(5), r.nextBoolean() ? "level" : "upright");
   }
 
   private static String innerWalls(AwkwardDraw d, int thick) {

@@ -1,6 +1,7 @@
 package holloway.support;
 
 import holloway.house.Along;
+import holloway.house.Battens;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Conduit;
@@ -83,7 +84,20 @@ final class TurnedHouse {
             .map(l -> new WallTraits.Layers(l.side().map(mirror::of), l.layers()))
             .toList();
     return new WallTraits(
-        t.party(), t.knockouts(), layers, t.height(), t.header(), t.rows(), t.hollow(), t.split());
+        t.party(),
+        t.knockouts(),
+        layers,
+        t.height(),
+        t.header(),
+        t.rows(),
+        t.hollow(),
+        t.split(),
+        t.battens().stream().map(this::of).toList());
+  }
+
+  private Battens of(Battens b) {
+    return new Battens(
+        b.side().map(mirror::of), b.depth(), b.every(), b.level(), b.first(), b.over());
   }
 
   private Level of(Level l) {

@@ -42,6 +42,7 @@ public final class PlanRules {
           new ColdPull(),
           new SupportSpacing(),
           new ScrewsInTheCeiling(),
+          new ScrewsInTheWall(),
           new TightTurn(),
           new PullTension(),
           new TubeTooFull(),

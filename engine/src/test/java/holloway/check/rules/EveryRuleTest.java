@@ -120,6 +120,7 @@ class EveryRuleTest {
         toy().laid("crawl", HollowKind.CRAWLSPACE, 1219.2).find("cat6", 12));
     // 1-1/4 in = 31.75 mm of lining below the cable
     rule("screws-in-the-ceiling", onTheLining(31.7), onTheLining(31.8));
+    rule("screws-in-the-wall", behindTheBoard(31.7), behindTheBoard(31.8));
     // 50 ft = 15.24 m; the metres outside do not count
     rule(
         "outdoor-cable-indoors",
@@ -161,6 +162,20 @@ class EveryRuleTest {
             HollowKind.BATTEN_VOID,
             new Point3(500_000_000, 1_000_000_000, foot + 9_000_000),
             new Point3(2_500_000_000L, 1_000_000_000, foot + 9_000_000))
+        .find("cat6", 12);
+  }
+
+  /** Cable along level battens, so many mm behind the face of the east wall. */
+  private static List<Finding> behindTheBoard(double mm) {
+    long near = Math.round(mm * 1e6);
+    Box box = new Box(0, 3_000_000_000L, near, near + 38_000_000, 100_000_000, 650_000_000);
+    return toy()
+        .space("battens", HollowKind.SERVICE_VOID, box)
+        .fished(
+            "battens",
+            HollowKind.SERVICE_VOID,
+            new Point3(500_000_000, near + 19_000_000, 400_000_000),
+            new Point3(2_500_000_000L, near + 19_000_000, 400_000_000))
         .find("cat6", 12);
   }
 
