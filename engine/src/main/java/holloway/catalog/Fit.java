@@ -15,6 +15,9 @@ public final class Fit {
   /** Bit diameters offered, millimetres. */
   public static final List<Integer> BITS_MM = List.of(13, 16, 19, 22, 25, 32, 38, 51);
 
+  /** Those of them that flexible-shaft bits are made in: 1/2, 3/4 and 1 in (E1). */
+  public static final List<Integer> FLEXIBLE_MM = List.of(13, 19, 25);
+
   private Fit() {}
 
   public static boolean fits(Collection<Cable> cables, double diameterMm) {

@@ -16,13 +16,15 @@ import java.util.stream.Collectors;
  * @param boxes by cable kind; kinds without an entry come in the usual lengths, unpriced
  * @param leads by cable kind, the same
  * @param items prices by {@link ShopItem#key()}
+ * @param metres price of a metre that the shop cuts off its own drum, by cable kind
  */
 public record PriceList(
     String name,
     String currency,
     Map<String, List<Piece>> boxes,
     Map<String, List<Piece>> leads,
-    Map<String, Long> items) {
+    Map<String, Long> items,
+    Map<String, Long> metres) {
   /** A length that is sold, and its price if that is known. */
   public record Piece(int metres, OptionalLong cents) {}
 
@@ -33,12 +35,24 @@ public record PriceList(
   private static final List<Integer> LEADS_M = List.of(1, 2, 3, 5, 7, 10, 15, 20, 30, 50);
 
   /** No prices, the usual lengths. */
-  public static final PriceList NONE = new PriceList("", "", Map.of(), Map.of(), Map.of());
+  public static final PriceList NONE =
+      new PriceList("", "", Map.of(), Map.of(), Map.of(), Map.of());
+
+  /** A shop that cuts nothing to length. */
+  public PriceList(
+      String name,
+      String currency,
+      Map<String, List<Piece>> boxes,
+      Map<String, List<Piece>> leads,
+      Map<String, Long> items) {
+    this(name, currency, boxes, leads, items, Map.of());
+  }
 
   public PriceList {
     boxes = Map.copyOf(boxes);
     leads = Map.copyOf(leads);
     items = Map.copyOf(items);
+    metres = Map.copyOf(metres);
   }
 
   /** True when a person gave a price file. */
@@ -46,9 +60,20 @@ public record PriceList(
     return !name.isEmpty();
   }
 
-  /** Boxes and reels of a cable kind, shortest first. */
+  /** Boxes and reels of a cable kind, shortest first; none where it is sold by the metre alone. */
   public List<Piece> boxesOf(String kind) {
-    return boxes.getOrDefault(kind, unpriced(BOXES_M));
+    return boxes.getOrDefault(kind, metres.containsKey(kind) ? List.of() : unpriced(BOXES_M));
+  }
+
+  /** True where a cable kind's boxes or metres have prices. */
+  public boolean priced(String kind) {
+    return boxes.containsKey(kind) || metres.containsKey(kind);
+  }
+
+  /** Hundredths of a metre cut off the drum; empty where the shop cuts none, or nobody said. */
+  public OptionalLong cutOf(String kind) {
+    Long cents = metres.get(kind);
+    return cents == null ? OptionalLong.empty() : OptionalLong.of(cents);
   }
 
   /** Ready-made leads of a cable kind, shortest first. */
@@ -72,8 +97,9 @@ public record PriceList(
   }
 
   /**
-   * Hundredths for one more metre of a cable kind: in bulk the kindest box, of ready-made leads
-   * what a longer one costs more; empty without prices.
+   * Hundredths for one more metre of a cable kind: in bulk the kindest box, or what a cut metre
+   * costs where there are none; of ready-made leads what a longer one costs more; empty without
+   * prices.
    */
   public OptionalDouble metreOf(String kind) {
     if (boxes.containsKey(kind)) {
@@ -81,6 +107,9 @@ public record PriceList(
           .filter(p -> p.cents().isPresent())
           .mapToDouble(p -> (double) p.cents().getAsLong() / p.metres())
           .min();
+    }
+    if (metres.containsKey(kind)) {
+      return OptionalDouble.of(metres.get(kind));
     }
     List<Piece> ladder =
         leads.getOrDefault(kind, List.of()).stream().filter(p -> p.cents().isPresent()).toList();

@@ -35,6 +35,11 @@ final class BorePrice {
     return through * effort.get("stand." + standKind(hole, site)) + effort.get("seal.hole");
   }
 
+  /** Only a flexible-shaft bit gets there, which is not made in every size. */
+  boolean flexible(Plan.PlannedHole hole, Site site) {
+    return standKind(hole, site).equals("cut-out");
+  }
+
   /** A wider bit: so much a size above the smallest, wherever one stands. */
   double widerBit(int diameterMm) {
     return Math.max(0, Fit.BITS_MM.indexOf(diameterMm)) * effort.get("bore.bit-step");

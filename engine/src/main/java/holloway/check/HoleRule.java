@@ -82,6 +82,9 @@ final class HoleRule implements Rule {
     if (!Fit.BITS_MM.contains(bit)) {
       charge.plan(hole.id(), "%d mm is no size of the bit ladder %s", bit, Fit.BITS_MM);
     }
+    if (new BorePrice(evidence).flexible(hole, site) && !Fit.FLEXIBLE_MM.contains(bit)) {
+      charge.plan(hole.id(), "no flexible bit of %d mm is made, and no other gets there", bit);
+    }
     if (bit > site.platedBit()) {
       charge.plan(hole.id(), "%d mm is more than the %d mm allowed here", bit, site.platedBit());
     } else if (bit > site.largestBit() && !hasNailPlate(hole, evidence)) {

@@ -110,7 +110,10 @@ final class Shafts {
             v -> {
               Point2 p = Marks.plan(sheet, v.at());
               List<double[]> ring = box(p, v.eastWest().nm(), v.northSouth().nm());
-              String where = v.above() ? " over the ceiling" : " under the floor";
+              String where =
+                  v.above()
+                      ? " over the ceiling"
+                      : v.hung() ? " under the ceiling" : " under the floor";
               sheet.svg().polygon("obstacle hidden", word + where, ring);
               mark(word + where, ring);
             });

@@ -91,7 +91,11 @@ final class ObstacleFramer {
     long ew = at.eastWest().nm() / 2;
     long ns = at.northSouth().nm() / 2;
     long z0 =
-        at.above() ? room.ceilingZ() + 13_000_000 : room.floorZ() - at.height().nm() - 20_000_000;
+        switch (at.place()) {
+          case ABOVE_CEILING -> room.ceilingZ() + 13_000_000;
+          case BELOW_CEILING -> room.ceilingZ() - at.height().nm();
+          case BELOW_FLOOR -> room.floorZ() - at.height().nm() - 20_000_000;
+        };
     Box box = new Box(p.x() - ew, p.x() + ew, p.y() - ns, p.y() + ns, z0, z0 + at.height().nm());
     members.add(
         new Member(

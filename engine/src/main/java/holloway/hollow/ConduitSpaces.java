@@ -32,7 +32,8 @@ final class ConduitSpaces {
         continue;
       }
       if (c.kind() == Conduit.Kind.TUBE && tooFar(c).isPresent()) {
-        draft.refuse("conduit " + c.name(), a.get(), tooFar(c).get(), "TIA-569, BICSI");
+        String what = c.outdoor().isPresent() ? "link " : "conduit ";
+        draft.refuse(what + c.name(), a.get(), tooFar(c).get(), "TIA-569, BICSI");
         continue;
       }
       if (c.kind() == Conduit.Kind.FAST_CABLE) {

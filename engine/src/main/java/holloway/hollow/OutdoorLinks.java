@@ -22,11 +22,6 @@ public final class OutdoorLinks {
   /** The same where one building is drawn at a place that nobody taped. */
   private static final long DRAWN = 1_500_000_000;
 
-  /** A tube is fished over this and round so many quarter turns: A6-12, A6-11. */
-  private static final long TUBE = 30_000_000_000L;
-
-  private static final int TURNS = 2;
-
   private OutdoorLinks() {}
 
   /** The spot on its wall; empty where it is no face of an outer wall. */
@@ -68,11 +63,6 @@ public final class OutdoorLinks {
           "its ends lie %.1f m apart, further than its %.1f m: check 'length', or where the"
                   .formatted(a.distanceTo(b) / 1e9, length / 1e9)
               + " buildings stand ('at')");
-    }
-    if (c.kind() == Conduit.Kind.TUBE && (length > TUBE || c.bends() > TURNS)) {
-      return Optional.of(
-          "a duct is drawn through over 30 m and two quarter turns at most; state its two halves"
-              + " with a pull box, if there is one, each as a link");
     }
     return Optional.empty();
   }

@@ -29,14 +29,10 @@ final class ConduitWriter {
             .put("kind", duct ? "duct" : c.kind() == Conduit.Kind.SPAN ? "overhead" : "buried")
             .put("from", end(c.from()))
             .put("to", end(c.to()))
-            .length("length", c.length())
             .length("depth", o.depth());
     return duct
-        ? w.yesNo("there", o.there())
-            .put("inside-diameter", Words.of(c.insideDiameter()))
-            .put("bends", String.valueOf(c.bends()))
-            .map()
-        : w.map();
+        ? way(c, w.yesNo("there", o.there()).put("inside-diameter", Words.of(c.insideDiameter())))
+        : w.length("length", c.length()).map();
   }
 
   static Map<String, Object> of(Conduit c) {
@@ -52,6 +48,10 @@ final class ConduitWriter {
             .put("from", end(c.from()))
             .put("to", end(c.to()))
             .put("inside-diameter", Words.of(c.insideDiameter()));
+    return way(c, w);
+  }
+
+  private static Map<String, Object> way(Conduit c, Words w) {
     if (c.way().pullBoxes() == 0) {
       w.put("bends", bends(c.way().parts().get(0))).length("length", c.length());
     } else {

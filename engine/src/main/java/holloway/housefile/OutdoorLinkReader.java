@@ -15,8 +15,8 @@ final class OutdoorLinkReader {
   static Optional<Conduit> read(Entry e) {
     Optional<WallSpot> from = HollowReader.end(e, "from");
     Optional<WallSpot> to = HollowReader.end(e, "to");
-    Optional<Fact<Length>> length = e.length("length");
     Optional<String> kind = e.text("kind");
+    Optional<Fact<Length>> length = TubeReader.length(e);
     if (kind.isEmpty() || !fits(e, kind.get()) || from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
@@ -24,17 +24,19 @@ final class OutdoorLinkReader {
       return Optional.empty();
     }
     boolean there = e.yesNo("there").orElse(false);
-    return Optional.of(
+    Conduit link =
         new Conduit(
             e.text("outdoor-link").get(),
             from.get(),
             to.get(),
             e.length("inside-diameter").map(Fact::value).orElse(Length.ZERO),
-            e.whole("bends").orElse(kind.get().equals("duct") ? 2 : 0),
+            0,
             length.get(),
             kind(kind.get()),
             Optional.of(new Conduit.Outdoor(there, e.length("depth"))),
-            e.where()));
+            e.where());
+    boolean duct = kind.get().equals("duct");
+    return Optional.of(duct ? link.with(TubeReader.way(e, length.get().value())) : link);
   }
 
   private static Conduit.Kind kind(String word) {
@@ -72,7 +74,7 @@ final class OutdoorLinkReader {
               + " cable lies bare in the earth");
       ok = false;
     }
-    for (String key : List.of("there", "inside-diameter", "bends")) {
+    for (String key : List.of("there", "inside-diameter", "bends", "parts", "holds")) {
       if (!kind.equals("duct") && e.has(key)) {
         e.problem(
             key,
@@ -83,6 +85,10 @@ final class OutdoorLinkReader {
                 + " is no way for another one");
         ok = false;
       }
+    }
+    if (e.has("holds") && !e.yesNo("there").orElse(false)) {
+      e.problem("holds", "there: yes", "", "a duct that is still to be dug holds nothing");
+      ok = false;
     }
     ok &= !kind.equals("overhead") || isHigh(e, "from") & isHigh(e, "to");
     if (kind.equals("overhead") && e.has("depth")) {

@@ -199,26 +199,36 @@ final class OuterTables {
               new Shape.MapOf(WALL_SPOT),
               "one end, where it leaves an outer wall; the room is the one behind"),
           must("to", new Shape.MapOf(WALL_SPOT), "the other end"),
-          must("length", LENGTH, "from wall to wall along it"),
+          may("length", LENGTH, "from wall to wall along it"),
           may("there", YES_NO, "yes: the duct lies there already; no (unless said): it is dug"),
           may("depth", HEIGHT, "of earth over it"),
           may("inside-diameter", LENGTH, "of a duct, clear inside"),
-          may("bends", new Shape.Whole(0, 20), "quarter turns of a duct"));
+          may("bends", BENDS, "of a duct: quarter turns, or the angle of each in degrees"),
+          may(
+              "parts",
+              new Shape.ListOf(new Shape.MapOf(TUBE_PART), 2, 20),
+              "of a duct, instead of length and bends: from pull box to pull box, beginning at"
+                  + " from"),
+          may("holds", listOf(wordsOfKinds()), "the cables that lie in a duct already"));
 
   static final Table OBSTACLE =
       Table.of(
               "obstacle",
-              "something solid or dangerous in a wall or void",
+              "something solid or dangerous in a wall or void, or what hums under a ceiling",
               may("side", FACE, "in a wall: the room and side it is seen from"),
               may("from", ALONG, "in a wall: from the end of that side to its near end"),
               may("width", LENGTH, "in a wall: along it"),
               may("bottom", HEIGHT, "in a wall: above the floor"),
               may("top", LENGTH, "in a wall: above the floor"),
               may("above-ceiling-of", ROOM, "in the void over that room"),
+              may("below-ceiling-of", ROOM, "hung in that room, as a light or a fan is"),
               may("below-floor-of", ROOM, "in the void under that room"),
-              may("at", HouseTables.SPOT, "in a void: its centre, from two sides of the room"),
-              may("size", SIZE, "in a void: east-west x north-south"),
-              may("height", LENGTH, "in a void: how tall it is; of a pier nothing"))
+              may(
+                  "at",
+                  HouseTables.SPOT,
+                  "in a void or hung: its centre, from two sides of the room"),
+              may("size", SIZE, "in a void or hung: east-west x north-south"),
+              may("height", LENGTH, "in a void or hung: how tall it is; of a pier nothing"))
           .withKinds(Obstacle.Kind.class);
 
   static final Table THING =

@@ -220,7 +220,7 @@ final class OuterWriter {
     o.inVoid()
         .ifPresent(
             in ->
-                w.put(in.above() ? "above-ceiling-of" : "below-floor-of", in.at().room())
+                w.put(SeenReader.key(in.place()), in.at().room())
                     .put("at", Words.of(in.at()))
                     .put("size", Words.size(in.eastWest(), in.northSouth()))
                     .maybe(

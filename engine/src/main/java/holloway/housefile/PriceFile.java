@@ -16,15 +16,18 @@ import java.util.TreeSet;
 
 /**
  * Reads a price file: {@code prices} (its name), {@code currency}, {@code boxes} and {@code leads}
- * by cable kind (lengths in whole metres or feet to prices), and {@code items} by key.
+ * by cable kind (lengths in whole metres or feet to prices), {@code by-the-metre} (cable kinds to
+ * what a metre costs that the shop cuts), and {@code items} by key.
  */
 public final class PriceFile {
-  private static final List<String> KEYS = List.of("prices", "currency", "boxes", "leads", "items");
+  private static final List<String> KEYS =
+      List.of("prices", "currency", "boxes", "by-the-metre", "leads", "items");
 
   private final Problems problems;
   private final Map<String, List<PriceList.Piece>> boxes = new TreeMap<>();
   private final Map<String, List<PriceList.Piece>> leads = new TreeMap<>();
   private final Map<String, Long> items = new TreeMap<>();
+  private final Map<String, Long> metres = new TreeMap<>();
   private String name = "";
   private String currency = "";
 
@@ -62,7 +65,7 @@ public final class PriceFile {
     m.values().forEach((key, value) -> read(m, key, value));
     need(m, "prices", name, "prices: my shop, spring 2026");
     need(m, "currency", currency, "currency: USD");
-    return Optional.of(new PriceList(name, currency, boxes, leads, items));
+    return Optional.of(new PriceList(name, currency, boxes, leads, items, metres));
   }
 
   private void need(Marked.Mapping root, String key, String value, String example) {
@@ -76,6 +79,7 @@ public final class PriceFile {
       case "prices" -> name = text(value, ".{1,60}", "a name for the list");
       case "currency" -> currency = text(value, "[A-Z]{3}", "three letters: USD");
       case "boxes" -> kinds(value, boxes, false);
+      case "by-the-metre" -> byTheMetre(value);
       case "leads" -> kinds(value, leads, true);
       case "items" -> items(value);
       default ->
@@ -96,10 +100,29 @@ public final class PriceFile {
     return "";
   }
 
+  private static List<String> known(boolean ready) {
+    return Cables.all().stream().filter(c -> c.factoryEnds() == ready).map(Cable::kind).toList();
+  }
+
+  private void byTheMetre(Marked value) {
+    List<String> known = known(false);
+    map(value)
+        .ifPresent(
+            m ->
+                m.values()
+                    .forEach(
+                        (kind, price) -> {
+                          if (known.contains(kind)) {
+                            metres.put(kind, cents(price));
+                          } else {
+                            unknown(m, kind, known, "no such cable is sold this way");
+                          }
+                        }));
+  }
+
   /** Kinds of cable, each with lengths and prices. */
   private void kinds(Marked value, Map<String, List<PriceList.Piece>> out, boolean ready) {
-    List<String> known =
-        Cables.all().stream().filter(c -> c.factoryEnds() == ready).map(Cable::kind).toList();
+    List<String> known = known(ready);
     map(value)
         .ifPresent(
             m ->

@@ -11,15 +11,32 @@ import holloway.house.Thing;
 import holloway.house.WallSpot;
 import holloway.units.Length;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads obstacles, things seen in rooms, and extra tapes. */
 final class SeenReader {
+  private static final List<String> VOIDS =
+      Arrays.stream(Obstacle.InVoid.Place.values()).map(SeenReader::key).toList();
+
+  /** Whatever else hangs there, no cable minds it. */
+  private static final Set<Obstacle.Kind> HUNG =
+      EnumSet.of(Obstacle.Kind.MOTOR, Obstacle.Kind.FLUORESCENT_LIGHT);
+
   private final Defaults defaults;
 
   SeenReader(Defaults defaults) {
     this.defaults = defaults;
+  }
+
+  /** The key that a place goes by. */
+  static String key(Obstacle.InVoid.Place place) {
+    return place.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-of";
   }
 
   List<Obstacle> obstacles(Entry house) {
@@ -27,13 +44,13 @@ final class SeenReader {
     for (Entry e : house.maps("obstacles", OuterTables.OBSTACLE)) {
       Optional<Obstacle.Kind> kind = e.kind(Obstacle.Kind.class);
       List<String> places =
-          List.of("side", "above-ceiling-of", "below-floor-of").stream().filter(e::has).toList();
+          Stream.concat(Stream.of("side"), VOIDS.stream()).filter(e::has).toList();
       if (places.size() != 1) {
         e.problem(
             places.isEmpty() ? "side" : places.get(1),
-            "one of: side, above-ceiling-of, below-floor-of",
+            "one of: side, " + String.join(", ", VOIDS),
             "",
-            "an obstacle lies in one place: in a wall, above a ceiling or below a floor");
+            "an obstacle lies in one place: in a wall, above or below a ceiling, or below a floor");
       } else if (places.get(0).equals("side")) {
         inWall(e)
             .ifPresent(
@@ -89,6 +106,14 @@ final class SeenReader {
     if (pier && !place.equals("below-floor-of")) {
       e.problem(place, "below-floor-of: den", "", "a pier stands in a crawlspace, below a floor");
     }
+    if (place.equals(key(Obstacle.InVoid.Place.BELOW_CEILING))
+        && e.kind(Obstacle.Kind.class).filter(k -> !HUNG.contains(k)).isPresent()) {
+      e.problem(
+          place,
+          "fluorescent-light or motor",
+          "",
+          "below a ceiling only what disturbs cable near it is stated");
+    }
     hasAll(e, "in a void", pier ? List.of("at", "size") : List.of("at", "size", "height"));
     Optional<CeilingSpot> at = e.text(place).flatMap(room -> Spots.onCeiling(e, "at", room));
     Optional<Room.Size> size = e.size("size");
@@ -100,7 +125,7 @@ final class SeenReader {
     return Optional.of(
         new Obstacle.InVoid(
             at.get(),
-            place.equals("above-ceiling-of"),
+            Obstacle.InVoid.Place.values()[VOIDS.indexOf(place)],
             size.get().eastWest().value(),
             size.get().northSouth().value(),
             height.get().value()));

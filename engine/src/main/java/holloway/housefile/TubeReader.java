@@ -20,7 +20,7 @@ final class TubeReader {
     List<Entry> parts = e.maps("parts", OuterTables.TUBE_PART);
     if (parts.isEmpty()) {
       if (!e.has("length") && !e.has("parts")) {
-        e.problem("length", "length: 6 m", "", "a tube's length is asked for, or its 'parts'");
+        e.problem("length", "length: 6 m", "", "its length is asked for, or a tube's 'parts'");
       }
       return e.length("length");
     }

@@ -37,7 +37,7 @@ final class VaultCheck {
         .forEach(
             o ->
                 o.inVoid()
-                    .filter(v -> v.above())
+                    .filter(v -> v.above() || v.hung())
                     .ifPresent(v -> c.over(v.at().room(), "an obstacle", v.at().where())));
     for (Outlet o : request.outlets()) {
       o.spots().forEach(s -> c.outlet(o, s));

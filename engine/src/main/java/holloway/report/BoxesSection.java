@@ -83,6 +83,14 @@ final class BoxesSection {
   private void reel(BoxPlan.Reel reel) {
     List<String> cuts = new ArrayList<>();
     reel.cuts().forEach(c -> cuts.add(c.run() + " " + units.cut(c.metres())));
+    if (reel.cut()) {
+      String text = "%s, %s off the shop's own drum: for %s";
+      page.put(
+          "  ",
+          6,
+          text.formatted(reel.name(), units.cable(reel.metres()), String.join(", ", cuts)));
+      return;
+    }
     page.put(
         "  ",
         6,
@@ -95,7 +103,12 @@ final class BoxesSection {
   }
 
   private String proof(BoxPlan.Order order) {
-    String bought = amount(order, order.amount());
+    String bought = order.byPrice() ? amount(order, order.amount()) : order.metres() + " m";
+    String counted =
+        order.byPrice()
+            ? ""
+            : "; a metre that the shop cuts is counted as %d of a box (from experience, a price file knows better)"
+                .formatted(BoxPlan.CUT_COUNTS);
     String least =
         order.proven()
             ? ", and no boxes that hold these pieces come to less"
@@ -105,7 +118,7 @@ final class BoxesSection {
             ? ""
             : "; longer than any box: "
                 + String.join(", ", order.tooLong().stream().map(BoxPlan.Cut::run).toList());
-    return bought + " bought with 5 % kept back in each box" + least + tooLong;
+    return bought + " bought with 5 % kept back in each box" + least + counted + tooLong;
   }
 
   private String amount(BoxPlan.Order order, long amount) {

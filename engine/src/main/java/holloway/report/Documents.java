@@ -58,7 +58,7 @@ public final class Documents {
       Request request,
       Optional<Certificate> certificate) {
     ObjectNode root = tree(plan, cards);
-    OutletWords words = new OutletWords(placed, new UnitWords(UnitSystem.METRIC));
+    OutletWords words = new OutletWords(plan, request, placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
     OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
     TakeOffDocument.into(root, plan, placed, request);

@@ -1,8 +1,11 @@
 package holloway.report;
 
 import holloway.house.Side;
+import holloway.plan.Plan;
+import holloway.request.Request;
 import holloway.schedule.OutletPlace;
 import holloway.survey.Placed;
+import holloway.takeoff.OutletBoxes;
 import java.util.TreeMap;
 
 /** Where the cut-out of an outlet goes, in words. */
@@ -12,10 +15,12 @@ final class OutletWords {
 
   private final Placed placed;
   private final UnitWords units;
+  private final OutletBoxes boxes;
 
-  OutletWords(Placed placed, UnitWords units) {
+  OutletWords(Plan plan, Request request, Placed placed, UnitWords units) {
     this.placed = placed;
     this.units = units;
+    this.boxes = new OutletBoxes(plan, request, placed);
   }
 
   String text(OutletPlace p) {
@@ -96,10 +101,21 @@ final class OutletWords {
     if (p.spares() > 0) {
       out.append(" (").append(p.spares()).append(" of them spare, left behind the plate)");
     }
-    if (p.kind() == OutletPlace.Kind.OUTSIDE) {
-      return out.toString();
+    boxes.of(p.name()).forEach(b -> out.append("; ").append(box(b)));
+    return out.toString();
+  }
+
+  /** What holds the plate, as the list of what to buy has it. */
+  private static String box(OutletBoxes.Box b) {
+    String gang = b.two() ? "double-gang" : "single-gang";
+    if (b.item().isEmpty()) {
+      return "in the box that hangs there, no new one";
     }
-    // A plate has a port for a spare too.
-    return out + "; one " + (p.cables().size() > 6 ? "double" : "single") + "-gang ring";
+    return switch (b.item().get()) {
+      case RING_SHALLOW -> "one shallow " + gang + " ring";
+      case BOX_MASONRY -> "one " + gang + " box set into the masonry";
+      case BOX_SURFACE -> "one " + gang + " box on the wall";
+      default -> "one " + gang + " ring";
+    };
   }
 }

@@ -17,7 +17,8 @@ final class OutletsSection {
   void write() {
     page.title("OUTLETS");
     List<OutletPlace> places = OutletPlaces.of(sheet.plan(), sheet.request(), sheet.placed());
-    OutletWords words = new OutletWords(sheet.placed(), sheet.units());
+    OutletWords words =
+        new OutletWords(sheet.plan(), sheet.request(), sheet.placed(), sheet.units());
     places.forEach(p -> page.put("  ", 6, p.name() + ": " + words.text(p)));
     page.put(
         "  ",

@@ -61,7 +61,7 @@ public final class SeenWords {
 
   /** Where an outlet's cut-out goes; empty when no run leads there. */
   public Optional<String> outlet(Plan plan, String name) {
-    OutletWords outlets = new OutletWords(placed, units);
+    OutletWords outlets = new OutletWords(plan, request, placed, units);
     return OutletPlaces.of(plan, request, placed).stream()
         .filter(p -> p.name().equals(name))
         .findFirst()

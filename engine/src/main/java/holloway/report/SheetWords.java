@@ -50,7 +50,8 @@ public final class SheetWords {
 
   /** Where each outlet's cut-out goes, by name. */
   public Map<String, String> outlets() {
-    OutletWords words = new OutletWords(sheet.placed(), sheet.units());
+    OutletWords words =
+        new OutletWords(sheet.plan(), sheet.request(), sheet.placed(), sheet.units());
     Map<String, String> out = new LinkedHashMap<>();
     for (OutletPlace p : OutletPlaces.of(sheet.plan(), sheet.request(), sheet.placed())) {
       out.put(p.name(), words.text(p));

@@ -66,6 +66,7 @@ final class TakeOffDocument {
       ObjectNode reel = reels.addObject().put("name", r.name()).put("m", r.metres());
       cuts(reel.putArray("cuts"), r.cuts());
       reel.set("left-m", JsonText.real(r.leftM(), 3));
+      reel.put("by-the-metre", r.cut());
     }
     cuts(n.putArray("too-long"), o.tooLong());
   }

@@ -127,7 +127,7 @@ final class HoleBook {
       return CANNOT;
     }
     List<RouteGraph.Step> steps =
-        made.isPresent() ? List.of(new RouteGraph.Step(made.getAsInt(), 0)) : steps(s);
+        made.isPresent() ? List.of(new RouteGraph.Step(made.getAsInt(), 0)) : steps(s, methods);
     List<String> pierced =
         s.layers().stream()
             .map(l -> l.what() + " " + Math.round(l.thickness() / 1e6) + " mm")
@@ -163,13 +163,14 @@ final class HoleBook {
         .findFirst();
   }
 
-  private List<RouteGraph.Step> steps(Site s) {
+  /** What some method can bore. */
+  private List<RouteGraph.Step> steps(Site s, List<RouteGraph.Method> methods) {
+    boolean flexible = methods.stream().allMatch(RouteGraph.Method::flexible);
     List<RouteGraph.Step> out = new ArrayList<>();
-    for (int bit : Fit.BITS_MM) {
-      if (bit <= s.platedBit()) {
-        out.add(
-            new RouteGraph.Step(
-                bit, out.size() * prices.bitStep() + prices.money().plates(s, bit)));
+    for (int step = 0; step < Fit.BITS_MM.size(); step++) {
+      int bit = Fit.BITS_MM.get(step);
+      if (bit <= s.platedBit() && (!flexible || Fit.FLEXIBLE_MM.contains(bit))) {
+        out.add(new RouteGraph.Step(bit, step * prices.bitStep() + prices.money().plates(s, bit)));
       }
     }
     return out;
@@ -278,6 +279,6 @@ final class HoleBook {
     int[] works = new int[needs.length + 1];
     System.arraycopy(needs, 0, works, 0, needs.length);
     works[needs.length] = bore;
-    return new RouteGraph.Method(words, standId, works);
+    return new RouteGraph.Method(words, standId, works, stand.equals("cut-out"));
   }
 }

@@ -122,8 +122,16 @@ public record RouteGraph(
     }
   }
 
-  /** How a hole can be made: words for a person, the stand, and the works it needs. */
-  public record Method(String words, String stand, int[] works) {}
+  /**
+   * How a hole can be made: words for a person, the stand, and the works it needs.
+   *
+   * @param flexible only a flexible-shaft bit gets there, which is not made in every size
+   */
+  public record Method(String words, String stand, int[] works, boolean flexible) {
+    public Method(String words, String stand, int[] works) {
+      this(words, stand, works, false);
+    }
+  }
 
   public record Step(int diameterMm, long extra) {}
 

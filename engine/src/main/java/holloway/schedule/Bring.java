@@ -26,6 +26,7 @@ public record Bring(Item item, int sizeMm, double amount, String name)
     STUD_FINDER(true),
     DRILL(true),
     HAMMER_DRILL(true),
+    ANGLE_DRILL(true),
     PILOT_BIT(true),
     LOCATOR_WIRE(true),
     WOOD_BIT(true),

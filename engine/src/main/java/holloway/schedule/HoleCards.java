@@ -98,7 +98,7 @@ public final class HoleCards {
     return new HoleCard(
         hole.id(),
         Tools.bit(hole, site, units),
-        Tools.extension(site, units, blind),
+        Tools.extension(hole.diameterMm(), site, units, blind),
         side(site, fromA, room(hole)),
         side(site, !fromA, sight.farRoom(site, !fromA, room(hole))),
         angle(site, fromA),

@@ -1,5 +1,6 @@
 package holloway.schedule;
 
+import holloway.catalog.Fit;
 import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
 import holloway.plan.Sealing;
@@ -118,10 +119,11 @@ final class HoleSteps {
       Bring bit = Bring.bit(Bring.Item.MASONRY_BIT, h.diameterMm());
       return new Bring[] {Bring.of(Bring.Item.HAMMER_DRILL), bit};
     }
-    Bring drill = Bring.of(Bring.Item.DRILL);
     boolean fed =
         house.stands().stream().noneMatch(s -> s.id().equals(h.stand())) && h.depthMm() > 0;
-    if (fed) {
+    boolean angled = fed && !Fit.FLEXIBLE_MM.contains(h.diameterMm());
+    Bring drill = Bring.of(angled ? Bring.Item.ANGLE_DRILL : Bring.Item.DRILL);
+    if (fed && !angled) {
       return new Bring[] {drill, Bring.bit(Bring.Item.FLEX_BIT, h.diameterMm())};
     }
     Bring bit = Bring.bit(Bring.Item.WOOD_BIT, h.diameterMm());

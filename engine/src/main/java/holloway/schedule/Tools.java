@@ -1,5 +1,6 @@
 package holloway.schedule;
 
+import holloway.catalog.Fit;
 import holloway.hollow.Site;
 import holloway.plan.Plan;
 import holloway.units.Length;
@@ -29,15 +30,18 @@ final class Tools {
     return size + (stone ? " masonry bit, hammer drill" : " wood bit");
   }
 
-  static String extension(Site site, UnitSystem units, boolean blind) {
+  static String extension(int wideMm, Site site, UnitSystem units, boolean blind) {
     double depth = site.a().distanceTo(site.b()) / 1e6;
+    boolean flexible = Fit.FLEXIBLE_MM.contains(wideMm);
     if (blind) {
-      return "flexible-shaft bit, fed in through the opening";
+      return flexible
+          ? "flexible-shaft bit, fed in through the opening"
+          : "right-angle drill and a short bit, put in through the opening";
     }
     if (depth <= AUGER_MM) {
       return "";
     }
-    return depth <= LONG_MM
+    return depth <= LONG_MM || !flexible
         ? units.format(Length.mm(LONG_MM)) + " bit, or an extension"
         : "flexible-shaft bit, " + units.format(Length.inches(72));
   }

@@ -50,6 +50,10 @@ final class Capacity {
   private final Network net;
   private final List<Cable> kinds;
   private final int[] ladderOf;
+
+  /** The same for methods that have flexible bits alone. */
+  private final int[] flexibleOf;
+
   private final List<List<RouteGraph.Step>> ladders = new ArrayList<>();
   private final Map<Key, Bores> known = new HashMap<>();
 
@@ -64,13 +68,11 @@ final class Capacity {
     mixed = new SetFit(this.kinds);
     Map<List<RouteGraph.Step>, Integer> ids = new HashMap<>();
     ladderOf = new int[net.graph.holes().size()];
+    flexibleOf = new int[ladderOf.length];
     for (RouteGraph.Hole h : net.graph.holes()) {
-      Integer id = ids.putIfAbsent(h.steps(), ladders.size());
-      if (id == null) {
-        id = ladders.size();
-        ladders.add(h.steps());
-      }
-      ladderOf[h.id()] = id;
+      ladderOf[h.id()] = ladder(h.steps(), ids);
+      boolean any = h.methods().stream().anyMatch(RouteGraph.Method::flexible);
+      flexibleOf[h.id()] = any ? ladder(flexible(h.steps()), ids) : ladderOf[h.id()];
     }
     int widest =
         ladders.stream()
@@ -84,6 +86,18 @@ final class Capacity {
     }
   }
 
+  private int ladder(List<RouteGraph.Step> steps, Map<List<RouteGraph.Step>, Integer> ids) {
+    Integer id = ids.putIfAbsent(steps, ladders.size());
+    if (id == null) {
+      ladders.add(steps);
+    }
+    return id == null ? ladders.size() - 1 : id;
+  }
+
+  private static List<RouteGraph.Step> flexible(List<RouteGraph.Step> steps) {
+    return steps.stream().filter(s -> Fit.FLEXIBLE_MM.contains(s.diameterMm())).toList();
+  }
+
   int kinds() {
     return kinds.size();
   }
@@ -93,14 +107,33 @@ final class Capacity {
     return kinds;
   }
 
-  /** The cheapest bores that take the set; the same set always gets the same answer. */
+  /**
+   * The cheapest bores that take the set by whatever method; the same set always gets the same
+   * answer.
+   */
   Bores bores(int hole, int[] counts) {
+    return within(hole, ladderOf[hole], counts);
+  }
+
+  /** The same by one of the hole's methods; an opening that is there has none. */
+  Bores bores(int hole, int method, int[] counts) {
+    List<RouteGraph.Method> methods = net.graph.holes().get(hole).methods();
+    boolean flexible = !methods.isEmpty() && methods.get(method).flexible();
+    return within(hole, flexible ? flexibleOf[hole] : ladderOf[hole], counts);
+  }
+
+  /** False where every method bores the same sizes. */
+  boolean dependsOnMethod(int hole) {
+    return flexibleOf[hole] != ladderOf[hole];
+  }
+
+  private Bores within(int hole, int ladder, int[] counts) {
     RouteGraph.Hole h = net.graph.holes().get(hole);
     long second = h.second().isPresent() ? net.secondPrice(h) : -1;
-    Bores found = known.get(new Key(ladderOf[hole], second, counts));
+    Bores found = known.get(new Key(ladder, second, counts));
     if (found == null) {
-      found = work(ladders.get(ladderOf[hole]), second, counts);
-      known.put(new Key(ladderOf[hole], second, counts.clone()), found);
+      found = work(ladders.get(ladder), second, counts);
+      known.put(new Key(ladder, second, counts.clone()), found);
     }
     return found;
   }

@@ -141,16 +141,18 @@ final class Draft {
   }
 
   private void enter(int hole, int kind) {
+    if (loads[hole] == null) {
+      loads[hole] = new int[task.capacity.kinds()];
+    }
+    loads[hole][kind]++;
     if (holeUse[hole]++ == 0) {
-      if (loads[hole] == null) {
-        loads[hole] = new int[task.capacity.kinds()];
-      }
       method[hole] = cheapestMethod(hole);
       if (net.methods[hole].length > 0) {
         use(net.methods[hole][method[hole]], 1);
       }
+    } else if (task.capacity.dependsOnMethod(hole) && !bores(hole, method[hole]).fits()) {
+      setMethod(hole, cheapestMethod(hole));
     }
-    loads[hole][kind]++;
     reprice(hole);
   }
 
@@ -163,7 +165,7 @@ final class Draft {
   }
 
   private void reprice(int hole) {
-    long now = holeUse[hole] == 0 ? 0 : task.capacity.bores(hole, loads[hole]).extra();
+    long now = holeUse[hole] == 0 ? 0 : bores(hole, method[hole]).extra();
     count(holeExtra[hole], -1);
     count(now, 1);
     holeExtra[hole] = now;
@@ -178,7 +180,20 @@ final class Draft {
     }
   }
 
-  /** The method that adds least to what is open; the earlier of equals. */
+  /** The bores of a hole in use, were it made that way. */
+  Capacity.Bores bores(int hole, int way) {
+    return task.capacity.bores(hole, way, loads[hole]);
+  }
+
+  /** What its bores add to the works of its method. */
+  long holeExtra(int hole) {
+    return holeExtra[hole];
+  }
+
+  /**
+   * The method that adds least to what is open, of those that bore wide enough for what passes the
+   * hole; the earlier of equals.
+   */
   int cheapestMethod(int hole) {
     int best = 0;
     long least = Long.MAX_VALUE;
@@ -187,6 +202,11 @@ final class Draft {
       for (int w : net.methods[hole][m]) {
         p += isOpen(w) ? 0 : Math.min(Network.SHUT, zones.price(w));
         p = Math.min(p, Network.SHUT);
+      }
+      if (task.capacity.dependsOnMethod(hole)) {
+        // One that is shut to the search can still be opened, one that is too narrow cannot.
+        Capacity.Bores b = bores(hole, m);
+        p = b.fits() ? p + b.extra() : 2 * Network.SHUT;
       }
       if (p < least) {
         least = p;
@@ -202,6 +222,7 @@ final class Draft {
       use(net.methods[hole][m], 1);
       use(net.methods[hole][method[hole]], -1);
       method[hole] = m;
+      reprice(hole);
     }
   }
 

@@ -286,12 +286,26 @@ final class MarginalSearch {
     }
     int[] load = draft.loads[hole];
     int[] more = load == null ? new int[edgeExtra.length] : Arrays.copyOf(load, load.length);
-    long before = draft.holeUse(hole) == 0 ? 0 : task.capacity.bores(hole, more).extra();
+    long before = draft.holeUse(hole) == 0 ? 0 : draft.holeExtra(hole);
     more[kind]++;
     for (int k = 0; k < company.length; k++) {
       more[k] += company[k];
     }
-    long after = task.capacity.bores(hole, more).extra();
+    long after = least(hole, more);
     return after >= Network.SHUT ? Network.SHUT : Math.max(0, after - before);
+  }
+
+  /** By the method that bores it best; the works of changing to it the draft's price counts. */
+  private long least(int hole, int[] cables) {
+    if (!task.capacity.dependsOnMethod(hole)) {
+      return task.capacity.bores(hole, cables).extra();
+    }
+    long least = Network.SHUT;
+    for (int m = 0; m < net.methods[hole].length; m++) {
+      if (count(net.methods[hole][m], false) < Network.SHUT) {
+        least = Math.min(least, task.capacity.bores(hole, m, cables).extra());
+      }
+    }
+    return least;
   }
 }

@@ -127,6 +127,13 @@ final class MethodChoice {
       return 0;
     }
     long sum = 0;
+    if (draft.task.capacity.dependsOnMethod(hole)) {
+      Capacity.Bores b = draft.bores(hole, m);
+      if (!b.fits()) {
+        return Network.SHUT;
+      }
+      sum = b.extra() - draft.holeExtra(hole);
+    }
     for (int w : next) {
       if (net.workShut[w]) {
         return Network.SHUT;

@@ -68,7 +68,7 @@ final class PlannedHoles {
   }
 
   private Capacity.Bores bores(int hole) {
-    return draft.task.capacity.bores(hole, draft.loads[hole]);
+    return draft.bores(hole, draft.method[hole]);
   }
 
   private long extra(int hole) {

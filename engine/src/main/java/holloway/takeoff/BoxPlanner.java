@@ -51,7 +51,8 @@ public final class BoxPlanner {
 
   private BoxPlan.Order order(String words, String kind, List<Cutting.Piece> pieces, int[] from) {
     List<PriceList.Piece> ladder = prices.boxesOf(kind);
-    boolean priced = ladder.stream().allMatch(p -> p.cents().isPresent());
+    boolean priced = prices.priced(kind);
+    OptionalLong metre = priced ? prices.cutOf(kind) : OptionalLong.of(BoxPlan.CUT_COUNTS);
     List<Cutting.Size> sizes =
         ladder.stream()
             .map(
@@ -59,11 +60,14 @@ public final class BoxPlanner {
                     new Cutting.Size(
                         p.metres() * 1000L, priced ? p.cents().getAsLong() : p.metres()))
             .toList();
-    Cutting.Result cut = Cutting.of(pieces, sizes);
+    Cutting.Result cut = Cutting.of(pieces, sizes, metre);
     List<Cutting.Box> boxes = drawnTogether(cut.boxes(), from);
     List<BoxPlan.Reel> reels = new ArrayList<>();
+    int whole = 0;
     for (Cutting.Box b : boxes) {
-      reels.add(reel(words + " box " + (reels.size() + 1), b, priced));
+      whole += b.cut() ? 0 : 1;
+      String name = b.cut() ? " cut length " + (reels.size() - whole + 1) : " box " + whole;
+      reels.add(reel(words + name, b, priced));
     }
     return new BoxPlan.Order(
         words,
@@ -104,7 +108,8 @@ public final class BoxPlanner {
       out.add(
           new Cutting.Box(
               boxes.get(b).size(),
-              pieces.stream().filter(p -> from[pulls.indexOf(p.run())] == box).toList()));
+              pieces.stream().filter(p -> from[pulls.indexOf(p.run())] == box).toList(),
+              boxes.get(b).cut()));
     }
     return out;
   }
@@ -120,7 +125,8 @@ public final class BoxPlanner {
     int metres = (int) (box.size().mm() / 1000);
     OptionalLong cents = priced ? OptionalLong.of(box.size().cost()) : OptionalLong.empty();
     List<BoxPlan.Cut> cuts = box.pieces().stream().map(BoxPlanner::cut).toList();
-    return new BoxPlan.Reel(name, metres, cents, cuts, (box.size().mm() - box.used()) / 1000.0);
+    double left = (box.size().mm() - box.used()) / 1000.0;
+    return new BoxPlan.Reel(name, metres, cents, cuts, left, box.cut());
   }
 
   private static BoxPlan.Cut cut(Cutting.Piece p) {

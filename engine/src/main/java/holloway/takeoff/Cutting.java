@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.PriorityQueue;
+import java.util.function.Predicate;
 
 /**
- * Which boxes to buy and which pieces to cut from which, at the least cost: sets of boxes are tried
- * in order of their cost, each by an exact packing, so that the first one that holds the pieces is
- * the cheapest and every cheaper one is known not to. Work is limited by counts; where a limit is
- * met the bound stays true and the plan says that it may be beaten. The method is ours: cutting
- * stock with several stock lengths, small enough to be enumerated.
+ * Which boxes to buy, which pieces to cut from which, and which to have cut by the metre, at the
+ * least cost: sets of boxes are tried in order of their cost, each by an exact packing, until a set
+ * alone costs as much as the best found. Work is limited by counts; where a limit is met the bound
+ * stays true and the plan says that it may be beaten. The method is ours: cutting stock with
+ * several stock lengths, small enough to be enumerated.
  */
 final class Cutting {
   /** Cable that is lost in each length bought, trade-facts G4: 5 % over what is used. */
@@ -21,7 +23,12 @@ final class Cutting {
   private static final long MOST_WORK = 3_000_000;
 
   /** A length to cut from one box, whole millimetres. */
-  record Piece(String run, long mm) {}
+  record Piece(String run, long mm) {
+    /** Whole metres to ask for where the shop cuts it, waste added. */
+    long metres() {
+      return (mm * (100 + WASTE_PERCENT) + 99_999) / 100_000;
+    }
+  }
 
   /** A length sold; {@code cost} in any one unit, above 0. */
   record Size(long mm, long cost) {
@@ -31,8 +38,16 @@ final class Cutting {
     }
   }
 
-  /** One box bought and what is cut from it, in the order given. */
-  record Box(Size size, List<Piece> pieces) {
+  /**
+   * One box bought and what is cut from it, in the order given.
+   *
+   * @param cut by the shop, by the metre, for one piece
+   */
+  record Box(Size size, List<Piece> pieces, boolean cut) {
+    Box(Size size, List<Piece> pieces) {
+      this(size, pieces, false);
+    }
+
     long used() {
       return pieces.stream().mapToLong(Piece::mm).sum();
     }
@@ -44,7 +59,7 @@ final class Cutting {
    */
   record Result(List<Box> boxes, long bound, List<Piece> tooLong) {
     long cost() {
-      return boxes.stream().mapToLong(b -> b.size().cost()).sum();
+      return Cutting.cost(boxes);
     }
 
     boolean proven() {
@@ -60,51 +75,105 @@ final class Cutting {
   private final List<Piece> tooLong;
   private final long wanted;
 
-  private Cutting(List<Piece> all, List<Size> sizes) {
+  /** Price of each piece by the metre. */
+  private final long[] loose;
+
+  private final OptionalLong metre;
+
+  private Cutting(List<Piece> all, List<Size> sizes, OptionalLong metre) {
     this.sizes =
         sizes.stream()
             .sorted(Comparator.comparingLong(Size::mm).reversed().thenComparing(Size::cost))
             .toList();
+    this.metre = metre;
     long most = this.sizes.stream().mapToLong(Size::usable).max().orElse(0);
     Comparator<Piece> longest =
         Comparator.comparingLong(Piece::mm).reversed().thenComparing(Piece::run);
-    this.pieces = all.stream().filter(p -> p.mm() <= most).sorted(longest).toList();
-    this.tooLong = all.stream().filter(p -> p.mm() > most).sorted(longest).toList();
+    Predicate<Piece> held = p -> metre.isPresent() || p.mm() <= most;
+    this.pieces = all.stream().filter(held).sorted(longest).toList();
+    this.tooLong = all.stream().filter(held.negate()).sorted(longest).toList();
     this.wanted = pieces.stream().mapToLong(Piece::mm).sum();
+    this.loose = pieces.stream().mapToLong(this::loose).toArray();
   }
 
   static Result of(List<Piece> pieces, List<Size> sizes) {
-    return new Cutting(pieces, sizes).solve();
+    return of(pieces, sizes, OptionalLong.empty());
+  }
+
+  /**
+   * @param metre what one metre costs that the shop cuts off its own drum, if it does that
+   */
+  static Result of(List<Piece> pieces, List<Size> sizes, OptionalLong metre) {
+    return new Cutting(pieces, sizes, metre).solve();
+  }
+
+  private long loose(Piece p) {
+    return metre.isPresent() ? p.metres() * metre.getAsLong() : Packing.NEVER;
   }
 
   private Result solve() {
     if (pieces.isEmpty()) {
       return new Result(List.of(), 0, tooLong);
     }
+    Packing.Rate rate = Packing.Rate.of(pieces, loose);
     PriorityQueue<Counts> queue =
         new PriorityQueue<>(
             Comparator.comparingLong(Counts::cost)
                 .thenComparing(Counts::boxes)
                 .thenComparing(Counts::of, java.util.Arrays::compare));
     queue.add(new Counts(new int[sizes.size()], 0, 0, 0, 0));
+    List<Box> best = metre.isPresent() ? pieces.stream().map(this::byTheMetre).toList() : List.of();
+    long least = metre.isPresent() ? cost(best) : Packing.NEVER;
     long undecided = Long.MAX_VALUE;
     long reached = 0;
     long work = 0;
     for (int tried = 0; tried < MOST_SETS && work < MOST_WORK && !queue.isEmpty(); tried++) {
       Counts next = queue.remove();
       reached = next.cost();
-      if (next.usable() >= wanted) {
-        Packing packing = new Packing(pieces, bins(next));
-        Optional<List<List<Piece>>> packed = packing.find();
+      if (reached >= least) {
+        return new Result(best, Math.min(least, undecided), tooLong);
+      }
+      long rest = rate.of(wanted - next.usable());
+      if (rest < least - reached) {
+        Packing packing = new Packing(pieces, bins(next), loose);
+        Optional<Packing.Packed> packed = packing.cheapest(least - reached);
         if (packed.isPresent()) {
-          return new Result(boxes(next, packed.get()), Math.min(reached, undecided), tooLong);
+          best = boxes(next, packed.get());
+          least = reached + packed.get().spent();
         }
         work += packing.tries();
-        undecided = packing.gaveUp() ? Math.min(undecided, reached) : undecided;
+        undecided = packing.gaveUp() ? Math.min(undecided, reached + rest) : undecided;
       }
       addOneMore(next, queue);
     }
-    return new Result(Greedy.boxes(pieces, sizes), Math.min(reached, undecided), tooLong);
+    if (queue.isEmpty() && !best.isEmpty()) {
+      return new Result(best, Math.min(least, undecided), tooLong);
+    }
+    List<Box> fallback = greedy();
+    boolean better = best.isEmpty() || cost(fallback) < least;
+    return new Result(better ? fallback : best, Math.min(reached, undecided), tooLong);
+  }
+
+  private static long cost(List<Box> boxes) {
+    return boxes.stream().mapToLong(b -> b.size().cost()).sum();
+  }
+
+  private Box byTheMetre(Piece p) {
+    return new Box(new Size(p.metres() * 1000, loose(p)), List.of(p), true);
+  }
+
+  /** First fit, and each box against what it holds by the metre. */
+  private List<Box> greedy() {
+    long most = sizes.stream().mapToLong(Size::usable).max().orElse(0);
+    List<Piece> held = pieces.stream().filter(p -> p.mm() <= most).toList();
+    List<Box> out = new ArrayList<>();
+    pieces.stream().filter(p -> p.mm() > most).map(this::byTheMetre).forEach(out::add);
+    for (Box b : held.isEmpty() ? List.<Box>of() : Greedy.boxes(held, sizes)) {
+      List<Box> cut =
+          metre.isPresent() ? b.pieces().stream().map(this::byTheMetre).toList() : List.of();
+      out.addAll(!cut.isEmpty() && cost(cut) < b.size().cost() ? cut : List.of(b));
+    }
+    return List.copyOf(out);
   }
 
   /** Each set is reached once: sizes are added in order. No more boxes than pieces are wanted. */
@@ -129,12 +198,13 @@ final class Cutting {
     return out;
   }
 
-  private List<Box> boxes(Counts counts, List<List<Piece>> packed) {
+  private List<Box> boxes(Counts counts, Packing.Packed packed) {
     List<Size> bins = bins(counts);
     List<Box> out = new ArrayList<>();
     for (int b = 0; b < bins.size(); b++) {
-      out.add(new Box(bins.get(b), packed.get(b)));
+      out.add(new Box(bins.get(b), packed.boxes().get(b)));
     }
+    packed.loose().forEach(p -> out.add(byTheMetre(p)));
     return List.copyOf(out);
   }
 }

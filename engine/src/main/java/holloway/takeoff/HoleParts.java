@@ -1,6 +1,7 @@
 package holloway.takeoff;
 
 import holloway.catalog.Cable;
+import holloway.catalog.Fit;
 import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
 import holloway.plan.Sealing;
@@ -91,22 +92,27 @@ public final class HoleParts {
   /** One of each size and kind; the deepest hole says how long it has to be. */
   private void bits(Shopping list) {
     Map<String, Double> deepest = new TreeMap<>();
+    boolean angled = false;
     for (Plan.PlannedHole h : plan.holes()) {
       if (h.diameterMm() > 0 && !h.kind().contains("patch")) {
+        boolean flexible = fed(h) && Fit.FLEXIBLE_MM.contains(h.diameterMm());
+        angled |= fed(h) && !flexible && !stone(h);
         String key =
-            (fed(h) ? "flex" : stone(h) ? "stone" : "wood") + " %03d".formatted(h.diameterMm());
+            (stone(h) ? "stone" : flexible ? "flex" : "wood") + " %03d".formatted(h.diameterMm());
         deepest.merge(key, h.depthMm(), Math::max);
       }
     }
     deepest.forEach((key, mm) -> bit(list, key.split(" ")[0], key.substring(key.length() - 3), mm));
+    list.add(ShopItem.DRILL_ANGLE, angled ? 1 : 0);
   }
 
   private static void bit(Shopping list, String kind, String digits, double depthMm) {
     int wide = Integer.parseInt(digits);
     String deep = ", for holes to %.0f mm deep".formatted(Math.ceil(depthMm));
+    boolean far = depthMm > LONG_MM && Fit.FLEXIBLE_MM.contains(wide);
     if (kind.equals("stone")) {
       list.add(ShopItem.BIT_MASONRY, ", %d mm%s".formatted(wide, deep), 1);
-    } else if (kind.equals("flex") || depthMm > LONG_MM) {
+    } else if (kind.equals("flex") || far) {
       list.add(ShopItem.BIT_FLEX, ", %d mm%s".formatted(wide, deep), 1);
     } else {
       ShopItem.find("bit-" + wide)
@@ -117,10 +123,15 @@ public final class HoleParts {
     }
   }
 
-  /** Bored through a cut-out, a patch or the like: a hand gets in there and no drill. */
+  /**
+   * Bored through a cut-out, a patch or the like: a flexible bit is fed in, and where none is made
+   * of that size the planner had a patch within an arm's reach, for a right-angle drill.
+   */
   private static boolean fed(Plan.PlannedHole h) {
-    return List.of("room", "attic", "crawl", "outside", "cellar").stream()
-        .noneMatch(h.stand()::startsWith);
+    return List.of("room/", "attic/", "crawlspace/", "under/").stream()
+            .noneMatch(h.stand()::startsWith)
+        && !h.stand().equals("outside")
+        && !h.stand().equals("ladder");
   }
 
   private static boolean stone(Plan.PlannedHole h) {

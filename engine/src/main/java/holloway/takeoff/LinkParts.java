@@ -3,11 +3,20 @@ package holloway.takeoff;
 import holloway.catalog.Cable;
 import holloway.catalog.ShopItem;
 import holloway.house.Conduit;
+import holloway.house.TubeWay;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 
-/** What a way to another building is made of, where a run of the plan goes along it. */
+/**
+ * What a way to another building is made of, where a run of the plan goes along it. Draw string is
+ * counted with that of all blind stretches.
+ */
 final class LinkParts {
+  /**
+   * Duct is sold in lengths of 10 ft, one end of each widened to take the next; from experience.
+   */
+  private static final double LENGTH_M = 3.048;
+
   private LinkParts() {}
 
   static void count(Plan plan, Placed placed, Shopping list) {
@@ -36,9 +45,27 @@ final class LinkParts {
     if (c.kind() == Conduit.Kind.SPAN) {
       list.add(ShopItem.SPAN_METRE, there ? 0 : metres);
       list.add(ShopItem.SPAN_END, there ? 0 : 2);
-    } else if (c.dug()) {
-      list.add(ShopItem.DUCT_METRE, c.kind() == Conduit.Kind.TUBE ? metres : 0);
+      return;
+    }
+    if (c.kind() == Conduit.Kind.TUBE) {
+      // Water and vermin follow a duct into the house, also one that lies there.
+      list.add(ShopItem.DUCT_PLUG, 2);
+    }
+    if (c.dug()) {
       list.add(ShopItem.TAPE_METRE, metres);
+      if (c.kind() == Conduit.Kind.TUBE) {
+        duct(c, metres, list);
+      }
+    }
+  }
+
+  private static void duct(Conduit c, double metres, Shopping list) {
+    list.add(ShopItem.DUCT_METRE, metres);
+    list.add(ShopItem.DUCT_BOX, c.way().pullBoxes());
+    for (TubeWay.Part p : c.way().parts()) {
+      double lengths = Math.ceil(p.length().toMetres() / LENGTH_M - 1e-9);
+      list.add(ShopItem.DUCT_JOINT, Math.max(0, lengths + p.angles().size() - 1));
+      p.angles().forEach(a -> list.add(ShopItem.DUCT_BEND, ", %d degrees".formatted(a), 1));
     }
   }
 }

@@ -45,6 +45,10 @@ final class Materials {
     for (BoxPlan.Order order :
         BoxPlanner.of(plan, request.prices(), placed.house().ownRules()).orders()) {
       for (BoxPlan.Reel reel : order.reels()) {
+        if (reel.cut()) {
+          cutLength(order, reel);
+          continue;
+        }
         list.addCable(
             "%s, box or reel of %s"
                 .formatted(Jackets.named(order.cable(), "cable"), BoxPlan.words(reel.metres())),
@@ -61,6 +65,20 @@ final class Materials {
         list.addCable(item, cut.metres(), "m", OptionalLong.empty());
       }
     }
+  }
+
+  /** In the list by its length: one that is long enough in all is none that is long enough. */
+  private void cutLength(BoxPlan.Order order, BoxPlan.Reel reel) {
+    OptionalLong metre =
+        reel.cents().isPresent()
+            ? OptionalLong.of(reel.cents().getAsLong() / reel.metres())
+            : OptionalLong.empty();
+    list.addCable(
+        "%s by the metre, one length of %d m"
+            .formatted(Jackets.named(order.cable(), "cable"), reel.metres()),
+        reel.metres(),
+        "m",
+        metre);
   }
 
   private void leads(Plan plan) {

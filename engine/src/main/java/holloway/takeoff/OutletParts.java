@@ -1,7 +1,6 @@
 package holloway.takeoff;
 
 import holloway.catalog.Cable;
-import holloway.catalog.PriceList;
 import holloway.catalog.ShopItem;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
@@ -10,9 +9,7 @@ import holloway.request.Run;
 import holloway.request.Spot;
 import holloway.survey.Placed;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -20,41 +17,21 @@ import java.util.stream.Collectors;
  * into use with a jack and no new plate; a port without a jack gets a blank.
  */
 final class OutletParts {
-  /** Ports of plates (F6: five is not seen): single gang to six, double gang to twelve. */
-  private static final Map<Integer, ShopItem> PLATES =
-      new TreeMap<>(
-          Map.of(
-              1, ShopItem.PLATE_1,
-              2, ShopItem.PLATE_2,
-              3, ShopItem.PLATE_3,
-              4, ShopItem.PLATE_4,
-              6, ShopItem.PLATE_6,
-              12, ShopItem.PLATE_12));
-
   private final Request request;
   private final Shopping list;
   private final Placed placed;
-  private final List<Integer> plates;
   private final Set<String> spares;
 
   OutletParts(Request request, Placed placed, Shopping list) {
     this.request = request;
     this.placed = placed;
     this.list = list;
-    this.plates = plates(request.prices());
     this.spares =
         request.runs().stream().filter(Run::spare).map(Run::id).collect(Collectors.toSet());
   }
 
-  /** The sizes that the shop has a price for; without any, all there are. */
-  private static List<Integer> plates(PriceList prices) {
-    List<Integer> priced =
-        PLATES.keySet().stream().filter(n -> prices.priceOf(PLATES.get(n)).isPresent()).toList();
-    return priced.isEmpty() ? List.copyOf(PLATES.keySet()) : priced;
-  }
-
   void count(Plan plan) {
-    BoxSorts boxes = new BoxSorts(plan, placed);
+    OutletBoxes boxes = new OutletBoxes(plan, request, placed);
     for (Outlet o : request.outlets()) {
       List<Plan.PlannedRun> here = ending(plan, o.name());
       if (here.isEmpty()) {
@@ -100,22 +77,17 @@ final class OutletParts {
     return plan.runs().stream().filter(r -> r.from().equals(end) || r.to().equals(end)).toList();
   }
 
-  private void plates(Outlet o, BoxSorts boxes, int cables, int jacks) {
-    int most = plates.get(plates.size() - 1);
+  private void plates(Outlet o, OutletBoxes boxes, int cables, int jacks) {
     int ports = 0;
-    for (int left = cables; left > 0; left -= most) {
-      int want = Math.min(left, most);
-      int plate = plates.stream().filter(p -> p >= want).findFirst().orElseThrow();
-      boolean two = plate > 6;
-      boxes
-          .of(o, two)
+    for (OutletBoxes.Box box : boxes.of(o, cables)) {
+      box.item()
           .ifPresent(
               b -> {
                 boolean sized = b == ShopItem.RING_SINGLE || b == ShopItem.RING_DOUBLE;
-                list.add(b, sized ? "" : two ? ", double gang" : ", single gang", 1);
+                list.add(b, sized ? "" : box.two() ? ", double gang" : ", single gang", 1);
               });
-      list.add(PLATES.get(plate), 1);
-      ports += plate;
+      list.add(box.plate(), 1);
+      ports += box.ports();
     }
     list.add(ShopItem.BLANK, ports - jacks);
   }

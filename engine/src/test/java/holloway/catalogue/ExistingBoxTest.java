@@ -16,21 +16,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ExistingBoxTest {
   private static final String BARE =
       """
-      house: Box Toy
-      place: us
-      built: 1994
-      inner-walls: { studs: 2x4, every: 16 in }
-      outer-walls: { studs: 2x4, every: 16 in }
-      levels: { ground: { floor: slab, ceiling-height: 8 ft } }
-      rooms:
-        south room: { level: ground, size: 20 ft x 12 ft }
-        north room: { level: ground, size: 20 ft x 12 ft, north-of: south room, align: west }
-      walls:
-        - { between: [south room, north room], name: middle, studs-from: west 16 in }
-      cabinet: { in: south room, wall: north, from: west 4 ft 1 in, height: 16 in }
-      outlets:
-        - { name: desk, in: north room, wall: south, from: west 8 ft 8 in, height: 16 in, cables: [cat6] }
-      """;
+house: Box Toy
+place: us
+built: 1994
+inner-walls: { studs: 2x4, every: 16 in }
+outer-walls: { studs: 2x4, every: 16 in }
+levels: { ground: { floor: slab, ceiling-height: 8 ft } }
+rooms:
+  south room: { level: ground, size: 20 ft x 12 ft }
+  north room: { level: ground, size: 20 ft x 12 ft, north-of: south room, align: west }
+walls:
+  - { between: [south room, north room], name: middle, studs-from: west 16 in }
+cabinet: { in: south room, wall: north, from: west 4 ft 1 in, height: 16 in }
+outlets:
+  - { name: desk, in: north room, wall: south, from: west 8 ft 8 in, height: 16 in, cables: [cat6] }
+""";
 
   private static String with(String kind) {
     return BARE
@@ -65,7 +65,8 @@ class ExistingBoxTest {
     Plan there =
         plan(
             range
-                + "things: [{ data-box, in: south room, wall: north, from: west 6 ft 2 in, height: 16 in }]\n");
+                + "things: [{ data-box, in: south room, wall: north, from: west 6 ft 2 in, height:"
+                + " 16 in }]\n");
     assertEquals(List.of(), there.unrouted());
     assertTrue(
         there.works().stream().anyMatch(w -> w.id().equals("desk/cut-out") && w.minutes() == 4),
@@ -98,6 +99,51 @@ class ExistingBoxTest {
         p.runs().stream()
             .flatMap(r -> r.steps().stream())
             .noneMatch(s -> s.id().equals("middle/bay-1660")));
+  }
+
+  /** E1: flexible-shaft bits of 1/2, 3/4 and 1 in; two cables need 16 mm, ten need 32. */
+  @Test
+  void aFlexibleBitIsMadeInThreeSizes() {
+    Plan two = plan(with("data-box").replace("[cat6]", "[cat6, cat6]"));
+    assertEquals(3, two.holes().size(), two.holes().toString());
+    assertTrue(two.holes().stream().allMatch(h -> h.diameterMm() == 19), two.holes().toString());
+    String many = String.join(", ", java.util.Collections.nCopies(10, "cat6"));
+    Plan ten = plan(with("data-box").replace("[cat6]", "[" + many + "]"));
+    assertEquals(List.of(), ten.unrouted());
+    for (Plan.PlannedHole h : ten.holes()) {
+      boolean arm = h.method().startsWith("from a patch") || h.method().matches("from the .* room");
+      assertTrue(arm || List.of(13, 19, 25).contains(h.diameterMm()), h.toString());
+    }
+  }
+
+  @Test
+  void theRefereeKnowsThatNoOtherSizeIsMade() {
+    WrittenHouse house = WrittenHouse.of(with("data-box").replace("[cat6]", "[cat6, cat6]"));
+    Plan p = house.plan("surface", "outside");
+    List<Plan.PlannedHole> narrow = p.holes().stream().map(ExistingBoxTest::narrower).toList();
+    String said = Spoiled.refused(p.withWork(narrow, p.works(), p.totals().minutes()), house);
+    assertTrue(said.contains("no flexible bit of 16 mm is made"), said);
+  }
+
+  private static Plan.PlannedHole narrower(Plan.PlannedHole h) {
+    return new Plan.PlannedHole(
+        h.id(),
+        h.label(),
+        h.kind(),
+        16,
+        h.depthMm(),
+        h.at(),
+        h.between(),
+        h.method(),
+        h.stand(),
+        h.works(),
+        h.minutes(),
+        h.runs(),
+        h.assumed(),
+        h.otherMethods(),
+        h.bores(),
+        h.axis(),
+        h.through());
   }
 
   @Test

@@ -114,7 +114,27 @@ class OutdoorLinkTest {
         far.findRefused("link yard").orElseThrow().why().contains("further than its 11.0 m"));
     WrittenHouse turns =
         WrittenHouse.of(DUCT.replace("length: 11 m", "length: 11 m\n    bends: 3"));
-    assertTrue(turns.findRefused("link yard").orElseThrow().why().contains("two quarter turns"));
+    assertTrue(turns.findRefused("link yard").orElseThrow().why().contains("270 degrees of turns"));
+  }
+
+  /** A6-12: 30 m from hand to hand; with a pull box half-way 40 m can be drawn. */
+  @Test
+  void aPullBoxHalfWayAndWhatLiesInIt() {
+    String far = DUCT.replace("length: 11 m", "length: 40 m\n    bends: 1");
+    assertEquals(1, WrittenHouse.of(far).plan().unrouted().size());
+    String boxed =
+        DUCT.replace(
+            "length: 11 m", "parts: [{ length: 20 m, bends: 1 }, { length: 20 m, bends: [45] }]");
+    Plan p = plan(boxed);
+    // Fished twice: set-up 5, 40 m at 0.8, two begun quarter turns at 5, one hand-over.
+    assertTrue(p.unrouted().isEmpty());
+    assertEquals(40, Minutes.leg(p, "conduit/yard").m(), 0.001);
+    // 20 mm with two cat6 in it: three would take 3 x 6.1 x 6.1 of 400, 28 % of the 40 that may be;
+    // with four the fifth is over
+    String small = DUCT.replace("50 mm", "20 mm");
+    String holds = small.replace("length: 11 m", "length: 11 m\n    holds: [%s]");
+    assertTrue(plan(holds.formatted("cat6")).unrouted().isEmpty());
+    assertEquals(1, plan(holds.formatted("cat6, cat6, cat6, cat6")).unrouted().size());
   }
 
   private static boolean finds(Plan p, String rule) {

@@ -34,7 +34,8 @@ class NewcomerSectionsTest {
         ", size: 10 in x 22 in|''|an item of 'hollows' lacks 'size:'|east-west x north-south",
         "{ socket|{ plug|an item of 'things' does not say what it is|socket, switch",
         ", from: west 1 ft|''|an item of 'things' lacks 'from:'|west 3 ft 2 in",
-        "east, from: south 4 ft, height: 5 ft|east, from: south 4 ft|'cabinet' lacks 'height:'|12 ft",
+        "east, from: south 4 ft, height: 5 ft|east, from: south 4 ft|'cabinet' lacks 'height:'|12"
+            + " ft",
         "cables: [cat6]|cables: [cat7]|cannot be 'cat7'|cat5e, cat6",
         "built: 1994|crew: 3|'crew' cannot be this|1 to 2",
       })
@@ -56,6 +57,8 @@ class NewcomerSectionsTest {
       value = {
         "wishes: { visible-metre: 30 }|a time needs a unit|30 min",
         "obstacles: [{ duct }]|an obstacle lies in one place|above-ceiling-of",
+        "obstacles: [{ tank, below-ceiling-of: office, at: [west 1 m, north 1 m], size: 1 m x 1 m,"
+            + " height: 1 m }]|below a ceiling only|fluorescent-light",
         "outer-walls: 2x6|'outer-walls' is not written like this|studs",
         "inner-walls: { studs: 4 in }|this is not a timber size|2x4 to 2x12",
       })

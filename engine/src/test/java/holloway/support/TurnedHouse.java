@@ -218,7 +218,7 @@ final class TurnedHouse {
                 v ->
                     new Obstacle.InVoid(
                         mirror.of(v.at()),
-                        v.above(),
+                        v.place(),
                         mirror.swaps() ? v.northSouth() : v.eastWest(),
                         mirror.swaps() ? v.eastWest() : v.northSouth(),
                         v.height())),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -64,11 +65,38 @@ class CuttingTest {
       int n = 1 + random.nextInt(7);
       long[] mm = random.longs(n, 1000, most + 1).toArray();
       Cutting.Result r = Cutting.of(pieces(mm), sizes);
-      long exact = cheapest(mm, 0, new ArrayList<>(), sizes);
+      long exact = cheapest(mm, 0, new ArrayList<>(), sizes, NEVER);
       assertEquals(exact, r.cost(), "round " + round);
       assertEquals(exact, r.bound(), "round " + round);
       checkHolds(r, n);
+      long metre = 1 + random.nextInt(4);
+      Cutting.Result cut = Cutting.of(pieces(mm), sizes, OptionalLong.of(metre));
+      long least = cheapest(mm, 0, new ArrayList<>(), sizes, metre);
+      assertEquals(least, cut.cost(), "round " + round + ", " + metre + " a metre");
+      assertEquals(least, cut.bound(), "round " + round + ", " + metre + " a metre");
+      checkHolds(cut, n);
     }
+  }
+
+  /** 1 m of 76: the shop cuts two metres, because one less 5 % is too short. */
+  @Test
+  void aShortLengthIsCutByTheShop() {
+    List<Cutting.Size> box = List.of(metres(76));
+    Cutting.Result one = Cutting.of(pieces(1_000), box, OptionalLong.of(3));
+    assertEquals(6, one.cost());
+    assertTrue(one.proven() && one.boxes().get(0).cut());
+    // 20 pieces of a metre cut would count 120, the box is less
+    long[] many = new long[20];
+    java.util.Arrays.fill(many, 1_000);
+    assertEquals(76, Cutting.of(pieces(many), box, OptionalLong.of(3)).cost());
+    // a box for what fills it, the rest cut: 72 m and 1 m
+    Cutting.Result both = Cutting.of(pieces(72_000, 1_000), box, OptionalLong.of(3));
+    assertEquals(82, both.cost());
+    // longer than any box
+    assertEquals(List.of(), Cutting.of(pieces(80_000), box, OptionalLong.of(3)).tooLong());
+    assertEquals(84 * 3, Cutting.of(pieces(80_000), box, OptionalLong.of(3)).cost());
+    // no boxes at all
+    assertEquals(84 * 3, Cutting.of(pieces(80_000), List.of(), OptionalLong.of(3)).cost());
   }
 
   private static void checkHolds(Cutting.Result r, int n) {
@@ -84,29 +112,45 @@ class CuttingTest {
     r.boxes().forEach(b -> assertTrue(b.used() * 105 <= b.size().mm() * 100, b.toString()));
   }
 
-  /** Every partition of the pieces; each part takes the cheapest size that holds it. */
-  private static long cheapest(long[] mm, int i, List<Long> parts, List<Cutting.Size> sizes) {
+  private static final long NEVER = 1_000_000;
+
+  /**
+   * Every partition of the pieces; each part takes the cheapest size that holds it, or the shop
+   * cuts it, whole metres and 5 % over (a part of several is no cheaper cut than each by itself, so
+   * only parts of one are).
+   */
+  private static long cheapest(
+      long[] mm, int i, List<List<Long>> parts, List<Cutting.Size> sizes, long metre) {
     if (i == mm.length) {
       long sum = 0;
-      for (long part : parts) {
-        long best = 1_000_000;
+      for (List<Long> part : parts) {
+        long used = part.stream().mapToLong(Long::longValue).sum();
+        long best = part.size() == 1 ? cut(used, metre) : NEVER;
         for (Cutting.Size s : sizes) {
-          best = part * 105 <= s.mm() * 100 ? Math.min(best, s.cost()) : best;
+          best = used * 105 <= s.mm() * 100 ? Math.min(best, s.cost()) : best;
         }
         sum += best;
       }
       return sum;
     }
     long best = Long.MAX_VALUE;
-    for (int p = 0; p < parts.size(); p++) {
-      parts.set(p, parts.get(p) + mm[i]);
-      best = Math.min(best, cheapest(mm, i + 1, parts, sizes));
-      parts.set(p, parts.get(p) - mm[i]);
+    for (List<Long> part : List.copyOf(parts)) {
+      part.add(mm[i]);
+      best = Math.min(best, cheapest(mm, i + 1, parts, sizes, metre));
+      part.remove(part.size() - 1);
     }
-    parts.add(mm[i]);
-    best = Math.min(best, cheapest(mm, i + 1, parts, sizes));
+    parts.add(new ArrayList<>(List.of(mm[i])));
+    best = Math.min(best, cheapest(mm, i + 1, parts, sizes, metre));
     parts.remove(parts.size() - 1);
     return best;
+  }
+
+  private static long cut(long mm, long metre) {
+    long n = 1;
+    while (n * 1000 * 100 < mm * 105) {
+      n++;
+    }
+    return Math.min(NEVER, n * metre);
   }
 
   @Test

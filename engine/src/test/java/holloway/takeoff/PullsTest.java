@@ -63,11 +63,23 @@ class PullsTest {
             new BoxPlan.AtOnce(4, 3, 3)),
         boxes.pulls());
     assertEquals(3, boxes.fewestPulls());
-    // 80 m and 5 %: 84 m of the usual ladder is one box of 152 m or two of 76 m, both 152 m;
-    // one box is less to carry, and all is drawn from it.
-    assertEquals(1, boxes.orders().get(0).reels().size());
-    assertEquals(152, boxes.orders().get(0).amount());
-    assertEquals(8, boxes.pullsAsCut());
+    // Three of 20 m and 5 % out of a box of 76 m, the fourth cut by the shop: 21 m counted as 63.
+    assertEquals(2, boxes.orders().get(0).reels().size());
+    assertEquals(76 + 63, boxes.orders().get(0).amount());
+    // Where the shop cuts none, 84 m are one box of 152 m or two of 76 m, both 152 m; one box is
+    // less to carry, and all is drawn from it.
+    PriceList whole =
+        new PriceList(
+            "x",
+            "USD",
+            java.util.Map.of(
+                "cat6", PriceList.ladder(java.util.Map.of(76, 7600L, 152, 15_200L, 305, 30_500L))),
+            java.util.Map.of(),
+            java.util.Map.of());
+    BoxPlan one = BoxPlanner.of(trunk(), whole, LocalRules.NONE);
+    assertEquals(1, one.orders().get(0).reels().size());
+    assertEquals(15_200, one.orders().get(0).amount());
+    assertEquals(8, one.pullsAsCut());
   }
 
   @Test

@@ -34,11 +34,12 @@ final class ColdPull implements PlanRule {
   public List<Finding> find(Finished finished) {
     Optional<Integer> cold = finished.job().coldC();
     boolean warm = cold.map(c -> c >= WARM_C).orElse(false);
-    return Legs.of(finished.plan()).stream()
-        .filter(r -> !warm && inTheCold(r, cold.isPresent()) > LONG)
-        .max(Comparator.comparingDouble(r -> inTheCold(r, cold.isPresent())))
-        .map(r -> List.of(finding(r, inTheCold(r, cold.isPresent()), cold)))
-        .orElse(List.of());
+    List<Legs> exposed =
+        Legs.of(finished.plan()).stream()
+            .filter(r -> !warm && inTheCold(r, cold.isPresent()) > LONG)
+            .sorted(Comparator.comparingDouble(r -> -inTheCold(r, cold.isPresent())))
+            .toList();
+    return exposed.isEmpty() ? List.of() : List.of(finding(exposed, cold));
   }
 
   /** An attic is as cold as the day, which counts where somebody says how cold that is. */
@@ -46,15 +47,21 @@ final class ColdPull implements PlanRule {
     return r.metresIn(HollowKind.OUTSIDE_FACE) + (stated ? r.metresIn(HollowKind.ATTIC) : 0);
   }
 
-  private Finding finding(Legs r, double m, Optional<Integer> cold) {
+  /** One for all of them, at the one with the most in the cold. */
+  private Finding finding(List<Legs> all, Optional<Integer> cold) {
+    Legs most = all.get(0);
     return say(
         Severity.PRACTICE,
-        r.place(),
+        most.place(),
         CablingFigures.COLD_PULL.cited(),
         false,
         new Said(
-            "Up to %s of cable are laid outside%s."
-                .formatted(Legs.metres(m), cold.isPresent() ? " or in the attic" : ""),
+            "%s %s %s outside%s."
+                .formatted(
+                    Legs.named(all),
+                    all.size() == 1 ? "lies" : "lie up to",
+                    Legs.metres(inTheCold(most, cold.isPresent())),
+                    cold.isPresent() ? " or in the attic" : ""),
             cold.map(c -> c + " C (" + Math.round(c * 9 / 5.0 + 32) + " F)")
                 .orElse("how cold it will be is not stated"),
             "0 C (32 F) or above",

@@ -28,8 +28,9 @@ final class IndoorCableOutside implements PlanRule {
 
   @Override
   public String about() {
-    return "An indoor cable that runs along the outside of the house is bought in an outdoor, sunlight"
-        + "-resistant jacket instead; how far that may go on indoors is the local code's word.";
+    return "An indoor cable that runs along the outside of the house is bought in an outdoor,"
+               + " sunlight-resistant jacket instead; how far that may go on indoors is the local"
+               + " code's word.";
   }
 
   @Override
@@ -54,7 +55,7 @@ final class IndoorCableOutside implements PlanRule {
   /** One for all of them, at the one that lies outside furthest. */
   private Finding finding(List<Legs> all) {
     Legs most = all.get(0);
-    String runs = all.stream().map(r -> r.run().id()).sorted().collect(joining(", "));
+    String runs = Legs.named(all);
     String kinds =
         all.stream().map(r -> r.run().cable()).distinct().sorted().collect(joining(", "));
     String far = Legs.metres(metres(most));
@@ -69,8 +70,8 @@ final class IndoorCableOutside implements PlanRule {
                 : "%s lie up to %s along the outside as %s.".formatted(runs, far, kinds),
             far,
             Legs.metres(SHORT_M),
-            "Buy it in an outdoor, sunlight-resistant jacket, as the shopping list has it; if it is not"
-                + " also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
+            "Buy it in an outdoor, sunlight-resistant jacket, as the shopping list has it; if it is"
+                + " not also listed for indoor use, at most 15 m (50 ft) of it may lie indoors from"
                 + " where it enters. The local code decides."));
   }
 }

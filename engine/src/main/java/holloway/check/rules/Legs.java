@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The legs of one planned run by the kind of space they lie in. */
 record Legs(Plan.PlannedRun run) {
@@ -35,6 +36,11 @@ record Legs(Plan.PlannedRun run) {
 
   List<Plan.PlanStep> in(HollowKind kind) {
     return run.steps().stream().filter(s -> isIn(s, kind)).toList();
+  }
+
+  /** The ids of some, in order. */
+  static String named(List<Legs> some) {
+    return some.stream().map(r -> r.run().id()).sorted().collect(Collectors.joining(", "));
   }
 
   /** Metres of it in spaces of that kind. */

@@ -8,8 +8,10 @@ import holloway.limits.CablingFigures;
 import holloway.limits.Figure;
 import holloway.limits.RuleKey;
 import holloway.plan.Plan;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** A2-15: cable that hangs below joists, on a wall outside or over loose tiles is held up. */
@@ -36,20 +38,24 @@ final class SupportSpacing implements PlanRule {
   @Override
   public List<Finding> find(Finished finished) {
     Map<String, Plan.PlanStep> longest = new TreeMap<>();
+    Map<String, Set<Legs>> there = new TreeMap<>();
     for (Legs r : Legs.of(finished.plan())) {
       for (HollowKind kind : HANGS) {
-        r.in(kind).forEach(s -> longest.merge(s.id(), s, (a, b) -> a.m() >= b.m() ? a : b));
+        for (Plan.PlanStep s : r.in(kind)) {
+          longest.merge(s.id(), s, (a, b) -> a.m() >= b.m() ? a : b);
+          there.computeIfAbsent(s.id(), k -> new LinkedHashSet<>()).add(r);
+        }
       }
     }
     Figure most = finished.figure(RuleKey.SUPPORTS, CablingFigures.SUPPORTS);
     Severity how = finished.severity(RuleKey.SUPPORTS, Severity.PRACTICE);
     return longest.values().stream()
         .filter(s -> s.m() > most.length().toMetres())
-        .map(s -> finding(s, most, how))
+        .map(s -> finding(s, List.copyOf(there.get(s.id())), most, how))
         .toList();
   }
 
-  private Finding finding(Plan.PlanStep s, Figure figure, Severity how) {
+  private Finding finding(Plan.PlanStep s, List<Legs> runs, Figure figure, Severity how) {
     double most = figure.length().toMetres();
     int hooks = (int) Math.ceil(s.m() / most) - 1;
     return say(
@@ -58,7 +64,13 @@ final class SupportSpacing implements PlanRule {
         figure.cited(),
         false,
         new Said(
-            "Cable hangs %s over up to %s.".formatted(where(s), Legs.metres(s.m())),
+            "%s %s %s for %s%s."
+                .formatted(
+                    Legs.named(runs),
+                    runs.size() == 1 ? "hangs" : "hang",
+                    where(s),
+                    runs.size() == 1 ? "" : "up to ",
+                    Legs.metres(s.m())),
             Legs.metres(s.m()),
             Legs.number("%.2f m", most),
             "Hold it with at least %d hooks or clips, none driven into the jacket."

@@ -72,13 +72,25 @@ class EveryRuleTest {
     }
   }
 
-  @Test
-  void everyRuleHasBothHousesAndAnEntry() {
+  private void fill() {
     HoleCases.all().forEach((id, h) -> rule(id, h.over(), h.at()));
     runs();
     CableCases.all(this::rule);
     walls();
     ages();
+  }
+
+  /** What each rule finds in the houses that trigger it. */
+  Map<String, List<Finding>> triggered() {
+    fill();
+    Map<String, List<Finding>> out = new TreeMap<>();
+    cases.forEach((id, h) -> out.put(id, h.over()));
+    return out;
+  }
+
+  @Test
+  void everyRuleHasBothHousesAndAnEntry() {
+    fill();
     for (PlanRule r : PlanRules.all()) {
       Houses h = cases.get(r.id());
       assertTrue(h != null, "no houses for " + r.id());
