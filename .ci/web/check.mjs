@@ -13,8 +13,8 @@ const [page, out, java] = [resolve(process.argv[2]), resolve(process.argv[3]), p
 const address = pathToFileURL(page).href;
 const WIDE = { width: 1024, height: 800 };
 const PHONE = { width: 360, height: 740, deviceScaleFactor: 1, isMobile: true, hasTouch: true };
-// Inside the margins that the page's own style states for print, in CSS pixels.
-const SHEETS = { a4: 182, letter: 187.9 };
+// Inside the margins that the page's own style states for print, in millimetres: across and down.
+const SHEETS = { a4: [182, 263], letter: [187.9, 245.4] };
 
 function chromium() {
   const names = ['chromium', 'chromium-browser', 'google-chrome'];
@@ -40,7 +40,7 @@ async function open(browser, told) {
 }
 
 /** What stands over the edge: of the sheet, or of a box that hides it. Scrolled strips are told apart. */
-function cutOff(wide) {
+function cutOff(wide, high = Infinity) {
   const found = [];
   const name = e => e.tagName.toLowerCase() + (e.className ? '.' + e.className : '') + ' ' + (e.textContent || e.alt || '').trim().slice(0, 40);
   const root = document.scrollingElement;
@@ -51,9 +51,10 @@ function cutOff(wide) {
     const scrolls = ['auto', 'scroll'].includes(s.overflowX) && matchMedia('screen').matches && e.tabIndex === 0;
     if (s.overflowX !== 'visible' && !scrolls && e.scrollWidth > e.clientWidth + 1) found.push('hidden: ' + name(e));
     if (s.overflowY === 'hidden' && e.scrollHeight > e.clientHeight + 1) found.push('hidden below: ' + name(e));
-        const b = e.getBoundingClientRect();
+    const b = e.getBoundingClientRect();
     const inStrip = e.parentElement.closest('.wide');
     if (b.width && (b.right > wide + 0.5 || b.left < -0.5) && !(inStrip && matchMedia('screen').matches)) found.push('over the edge: ' + name(e));
+    if (e.tagName === 'FIGURE' && (b.height > high || (high < Infinity && s.breakInside !== 'avoid'))) found.push('cut in two by the end of a sheet, ' + Math.round(b.height) + ' of ' + high + ': ' + name(e));
     if (e.tagName === 'IMG' && !(e.complete && e.naturalWidth)) found.push('not shown: ' + e.alt);
   }
   return found;
@@ -187,10 +188,10 @@ async function enlarged(tab) {
 async function printed(tab) {
   const found = {};
   for (const [name, mm] of Object.entries(SHEETS)) {
-    const wide = Math.floor(mm * 96 / 25.4);
+    const [wide, high] = mm.map(x => Math.floor(x * 96 / 25.4));
     await tab.emulateMediaType('print');
     await tab.setViewport({ width: wide, height: 1000 });
-    found[name] = await tab.evaluate(cutOff, wide);
+    found[name] = await tab.evaluate(cutOff, wide, high);
     await tab.pdf({ path: join(out, name + '.pdf'), format: name });
   }
   await tab.emulateMediaType(null);

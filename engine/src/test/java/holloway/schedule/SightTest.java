@@ -6,12 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import holloway.check.ToyHouse;
-import holloway.framing.Framed;
 import holloway.framing.Framing;
-import holloway.framing.Member;
-import holloway.framing.MemberKind;
-import holloway.geometry.Box;
-import holloway.geometry.Frame;
 import holloway.geometry.Frame.Axis;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowHouse;
@@ -28,7 +23,6 @@ import holloway.survey.Placed;
 import holloway.survey.Survey;
 import holloway.survey.Wall;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -53,43 +47,6 @@ class SightTest {
     assertEquals(1000, bay.get(0).nm() / MM, 1e-6);
     assertEquals(57, bay.get(1).nm() / MM, 1e-6);
     assertTrue(bay.get(1).landmark().contains("face of the wall in the shop"));
-  }
-
-  /**
-   * What is a neighbour's stands on the plate on both sides of the hole: it ends the look and shows
-   * nothing, so the plate's edges behind it are no landmarks. On one side alone, the other's is.
-   */
-  @Test
-  void anEdgeBehindWhatIsANeighboursIsHidden() {
-    Site site = ToyHouse.build().findSite("west/top/1000").orElseThrow();
-    String edge = " edge of the top plate";
-    Dimension east = new Sight(beside(site, 20)).from(site, false).get(1);
-    Dimension west = new Sight(beside(site, -30)).from(site, false).get(1);
-    assertTrue(east.landmark().endsWith(edge) && west.landmark().endsWith(edge));
-    assertEquals(-1, Lines.dot(east.towards(), west.towards()), 1e-9);
-    assertEquals(List.of(), new Sight(beside(site, 20, -30)).from(site, false));
-  }
-
-  /** The toy house with blocks 10 mm thick beside a hole, standing on the plate. */
-  private static HollowHouse beside(Site site, long... mm) {
-    HollowHouse toy = ToyHouse.build();
-    Point3 p = site.b();
-    List<Member> members = new ArrayList<>(toy.framed().members());
-    for (long x : mm) {
-      long west = p.x() + x * 1_000_000;
-      Box box =
-          new Box(
-              west,
-              west + 10_000_000,
-              p.y() - 50_000_000,
-              p.y() + 50_000_000,
-              p.z(),
-              p.z() + 100_000_000);
-      members.add(
-          new Member("next/" + x, MemberKind.NOT_OURS, Frame.WORLD, box, "next door", false));
-    }
-    Framed framed = new Framed(toy.framed().placed(), members, List.of(), List.of());
-    return new HollowHouse(framed, toy.hollows(), toy.sites(), toy.stands(), List.of());
   }
 
   /** Nobody who kneels over lifted boards sees the ceiling of the room below. */

@@ -18,6 +18,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -176,6 +177,82 @@ class WorkPlannerTest {
             assertEquals(List.of(), faults, name + ", order " + seed);
           }
         });
+  }
+
+  private static final String TWO_CABLES =
+      """
+house: Two Cables
+place: none
+built: 1990
+levels:
+  ground: { floor: slab, ceiling-height: 2.4 m }
+  upper: { above: ground, ceiling-height: 2.4 m, floor: { joists: 2x10, every: 16 in, run: north-south } }
+rooms:
+  den: { level: ground, size: 4 m x 3 m }
+  bed: { level: upper, size: 4 m x 3 m, above: den, align: south-west }
+cabinet: { in: den, wall: south, from: west 1 m, height: 1.2 m }
+outlets:
+  - { name: desk, in: bed, wall: south, from: east 1 m, height: 400 mm, cables: [cat6, cat6] }
+wishes: { bans: [outside, surface] }
+""";
+
+  /** Out of one box cables go one after another, and the string stays with the last. */
+  @Test
+  void outOfOneBoxEachGoesByItself() {
+    Chain chain = Chain.of(TWO_CABLES);
+    Plan bare = chain.plan(Profile.LEAST_WORK, Set.of("outside", "surface"), r -> true);
+    Plan plan = TakeOff.of(bare, chain.request(), chain.placed());
+    WorkSchedule work = WorkPlanner.of(plan, chain.house(), chain.request(), Map.of());
+    assertEquals(List.of(), WorkReferee.faults(plan, work));
+    List<Pull> blind = work.pulls().stream().filter(p -> p.feed().equals("fish")).toList();
+    assertTrue(blind.size() > 1, plan.unrouted() + " " + work.pulls());
+    assertTrue(blind.stream().allMatch(p -> p.strands().size() == 1), blind.toString());
+    Worked one =
+        new Worked(
+            chain, plan, BoxPlanner.of(plan, chain.request().prices(), LocalRules.NONE), work);
+    for (long seed = 1; seed <= 12; seed++) {
+      List<Step> order = anyOrder(work.steps(), new Random(seed));
+      assertEquals(List.of(), WorkReferee.played(plan, inOrder(one, order)), "order " + seed);
+    }
+  }
+
+  /** Deep holes, each beside a face where screws go: a longer bit, and steel for both edges. */
+  @Test
+  void deepHolesAndThoseThatWantSteel() {
+    for (Worked w : ALL.values()) {
+      List<Plan.PlannedHole> deep = w.plan.holes().stream().map(WorkPlannerTest::deep).toList();
+      List<Plan.FindingLine> steel = deep.stream().map(h -> steel(h.id())).toList();
+      Plan plan =
+          w.plan.withWork(deep, w.plan.works(), w.plan.totals().minutes()).withFindings(steel);
+      WorkSchedule work = WorkPlanner.of(plan, w.chain.house(), w.chain.request(), new TreeMap<>());
+      assertEquals(List.of(), WorkReferee.faults(plan, work));
+    }
+  }
+
+  private static Plan.FindingLine steel(String hole) {
+    return new Plan.FindingLine(
+        "nail-plate", "law", Optional.empty(), "", "", true, hole, "", "", "");
+  }
+
+  private static Plan.PlannedHole deep(Plan.PlannedHole h) {
+    return new Plan.PlannedHole(
+        h.id(),
+        h.label(),
+        h.kind(),
+        h.diameterMm(),
+        300,
+        h.at(),
+        h.between(),
+        h.method(),
+        h.stand(),
+        h.works(),
+        h.minutes(),
+        h.runs(),
+        h.assumed(),
+        h.otherMethods(),
+        h.bores(),
+        h.axis(),
+        h.through());
   }
 
   private static List<Step> anyOrder(List<Step> steps, Random random) {

@@ -140,6 +140,9 @@ public final class WorkReferee {
     Pull p =
         schedule.pulls().stream().filter(x -> x.id().equals(s.subject())).findFirst().orElseThrow();
     Set<String> drawn = new HashSet<>();
+    if (p.feed().equals("fish") != p.newtons() > 0) {
+      faults.add(s.id() + ": a cable in hand drags nothing, one that is drawn does");
+    }
     for (Pull.Strand strand : p.strands()) {
       if (p.feed().equals("fish") && !strand.readyMade() && !drawn.add(strand.box())) {
         faults.add(s.id() + ": two out of " + strand.box());

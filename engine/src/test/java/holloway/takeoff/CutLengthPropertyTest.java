@@ -8,6 +8,8 @@ import holloway.catalog.Cables;
 import holloway.plan.Plan;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -57,6 +59,38 @@ class CutLengthPropertyTest {
     // 6 + 1 + 3 = 10 m: the lead of 10 m just does; a millimetre more takes the next one.
     assertEquals(10, CutLength.of(run("cabinet", "om4", 6_000)).lead().getAsInt());
     assertEquals(15, CutLength.of(run("cabinet", "om4", 6_001)).lead().getAsInt());
+  }
+
+  /** 300 mm for each wall that a link between buildings ends at, half at either end. */
+  @Test
+  void aLinkBetweenBuildingsHasDripLoops() {
+    List<Plan.PlanStep> steps =
+        Stream.of(
+                "conduit/yard/outdoor-a/cut-out", "conduit/yard", "conduit/yard/outdoor-b/cut-out")
+            .map(CutLengthPropertyTest::step)
+            .toList();
+    CutLength cut =
+        CutLength.of(new Plan.PlannedRun("r", "cabinet", "desk", "outdoor-cat6", 10, 10, steps));
+    assertEquals(13.9, cut.metres());
+    assertEquals(3.3, cut.slackFromM(), 1e-9);
+    assertEquals(0.6, cut.slackToM(), 1e-9);
+    CutLength one =
+        CutLength.of(
+            new Plan.PlannedRun("r", "cabinet", "desk", "cat6", 10, 10, steps.subList(0, 2)));
+    assertEquals(13.6, one.metres());
+  }
+
+  private static Plan.PlanStep step(String id) {
+    return new Plan.PlanStep(
+        id.endsWith("/cut-out") ? "crossing" : "leg",
+        id,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        0,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   @Test
