@@ -42,12 +42,16 @@ public final class CabinetFront {
    */
   public record Port(String panel, int number, String label, String to, boolean spare) {}
 
-  public static String of(List<Port> ports, String title, Form form) {
+  /**
+   * @param panels how many ports each panel has: the first is A, and free ports are drawn too
+   */
+  public static String of(List<Port> ports, List<Integer> panels, String title, Form form) {
     CabinetFront f = new CabinetFront(form.row);
     double y = 0;
-    for (String panel : ports.stream().map(Port::panel).distinct().sorted().toList()) {
+    for (int i = 0; i < panels.size(); i++) {
+      String panel = String.valueOf((char) ('A' + i));
       List<Port> here = ports.stream().filter(p -> p.panel().equals(panel)).toList();
-      y = panel.isEmpty() ? y : f.panel(panel, here, y) + 250;
+      y = f.panel(panel, here, panels.get(i), y) + 250;
     }
     f.loose(ports.stream().filter(p -> p.panel().isEmpty()).toList(), y);
     if (ports.isEmpty()) {
@@ -57,14 +61,13 @@ public final class CabinetFront {
   }
 
   /** The foot of the panel. */
-  private double panel(String name, List<Port> ports, double top) {
-    int last = ports.stream().mapToInt(Port::number).max().orElse(1);
-    int rows = (last + row - 1) / row;
+  private double panel(String name, List<Port> ports, int size, double top) {
+    int rows = (size + row - 1) / row;
     svg.text("left strong", name, 0, top + rows * HIGH / 2, 160, false);
     double x0 = 200;
     svg.rect(
         "frame", name, new Rect(x0 - 40, top - 40, x0 + row * WIDE + 40, top + rows * HIGH + 40));
-    for (int n = 1; n <= rows * row; n++) {
+    for (int n = 1; n <= size; n++) {
       double x = x0 + (n - 1) % row * WIDE;
       double y = top + (n - 1) / row * HIGH;
       port(n, ports, x, y);

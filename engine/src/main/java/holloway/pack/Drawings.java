@@ -12,6 +12,7 @@ import holloway.schedule.HoleView;
 import holloway.schedule.Label;
 import holloway.schedule.Labels;
 import holloway.schedule.Views;
+import holloway.takeoff.TakeOff;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,7 +130,7 @@ record Drawings(
           FloorSection.of(
               c, name, spoken.text(c.over()), spoken.text(c.below()), sheet.system(), spoken::text);
       String file = "floor-%02d.svg".formatted(out.size() + 1);
-      out.add(new Floor(c, new Drawing(file, name, svg, svg, svg, 80, 100)));
+      out.add(new Floor(c, new Drawing(file, name, svg, svg, svg, 80, 76)));
     }
     return out;
   }
@@ -143,8 +144,10 @@ record Drawings(
     }
     // Words are folded into the ports, so that they are put into the language before.
     String title = texts.get("drawn.front");
-    String front = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.PAPER);
-    String narrow = CabinetFront.of(ports, spoken.text(title), CabinetFront.Form.NARROW);
+    List<Integer> panels = TakeOff.panels(sheet.plan());
+    String said = spoken.text(title);
+    String front = CabinetFront.of(ports, panels, said, CabinetFront.Form.PAPER);
+    String narrow = CabinetFront.of(ports, panels, said, CabinetFront.Form.NARROW);
     return new Drawing("cabinet.svg", title, front, front, narrow, 182, 120);
   }
 }

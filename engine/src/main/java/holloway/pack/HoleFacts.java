@@ -21,12 +21,14 @@ final class HoleFacts {
   private final SheetWords words;
   private final Drawings drawings;
   private final Seen seen;
+  private final CableNames cables;
 
   HoleFacts(Sheet sheet, SheetWords words, Drawings drawings, Seen seen) {
     this.sheet = sheet;
     this.words = words;
     this.drawings = drawings;
     this.seen = seen;
+    this.cables = new CableNames(sheet);
   }
 
   List<Map<String, Object>> cards() {
@@ -51,9 +53,9 @@ final class HoleFacts {
     out.put("method", words.method(h));
     out.put("minutes", words.time(h.minutes()));
     out.put("others", words.others(h));
-    out.put("runs", String.join(", ", h.runs()));
-    out.put("seal", sealing(h));
-    out.put("find", h.assumed() ? remedies(h, true) : List.of());
+    out.put("carried", cables.of(h.runs()));
+    out.put("seal", sealing(sheet.plan(), words, h));
+    out.put("find", h.assumed() ? remedies(sheet.plan(), words, h, true) : List.of());
     tape(out, h, sheet.cards().get(h.id()));
     Drawing drawing = drawings.holes().get(h.id());
     Seen.Picture picture = seen.holes().get(h.id());
@@ -98,13 +100,14 @@ final class HoleFacts {
   }
 
   /** What rules ask to be closed or done at this hole. */
-  private List<String> sealing(Plan.PlannedHole h) {
-    return remedies(h, false);
+  static List<String> sealing(Plan plan, SheetWords words, Plan.PlannedHole h) {
+    return remedies(plan, words, h, false);
   }
 
   /** What to do about a place that is assumed is no way to close a hole. */
-  private List<String> remedies(Plan.PlannedHole h, boolean assumed) {
-    return sheet.plan().findings().stream()
+  private static List<String> remedies(
+      Plan plan, SheetWords words, Plan.PlannedHole h, boolean assumed) {
+    return plan.findings().stream()
         .filter(f -> f.place().equals(h.id()) && !f.remedy().isEmpty())
         .filter(f -> f.rule().equals(ASSUMED) == assumed)
         .map(f -> words.sentence(f.remedy()))

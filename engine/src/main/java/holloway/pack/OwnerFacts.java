@@ -28,22 +28,47 @@ final class OwnerFacts {
     this.work = work;
   }
 
-  /** A line for each cable, by its label. */
-  List<Map<String, Object>> cables() {
+  /** A card for each way, with the cables that lie in it by their labels. */
+  List<Map<String, Object>> ways() {
     Map<String, Plan.PlannedRun> runs = new LinkedHashMap<>();
     sheet.plan().runs().forEach(r -> runs.put(r.id(), r));
-    List<Map<String, Object>> out = new ArrayList<>();
+    Map<List<Object>, List<Label>> alike = new LinkedHashMap<>();
     for (Label l : Labels.of(sheet.plan(), sheet.request(), sheet.placed())) {
-      Map<String, Object> line = new LinkedHashMap<>();
-      line.put("label", l.id());
-      line.put("cable", l.cable());
-      line.put("from", l.from());
-      line.put("to", l.to());
-      line.put("passes", passes(runs.get(l.run())));
-      line.put("strings", strings(l.run()));
-      line.put("is-spare", l.spare());
-      out.add(line);
+      List<Object> way = List.of(passes(runs.get(l.run())), strings(l.run()));
+      alike.computeIfAbsent(way, k -> new ArrayList<>()).add(l);
     }
+    List<Map<String, Object>> out = new ArrayList<>();
+    alike.forEach(
+        (way, labels) -> {
+          Map<String, Object> card = new LinkedHashMap<>();
+          card.put("cables", labels.stream().map(OwnerFacts::cable).toList());
+          card.put("passes", way.get(0));
+          card.put("strings", way.get(1));
+          out.add(card);
+        });
+    return out;
+  }
+
+  private static Map<String, Object> cable(Label l) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("label", l.id());
+    out.put("cable", l.cable());
+    out.put("from", l.from());
+    out.put("to", l.to());
+    out.put("is-spare", l.spare());
+    return out;
+  }
+
+  /** Holes that are closed in the same manner. */
+  List<Map<String, Object>> closed() {
+    Map<List<String>, List<Map<String, Object>>> alike = new LinkedHashMap<>();
+    for (Plan.PlannedHole h : sheet.plan().holes()) {
+      alike
+          .computeIfAbsent(HoleFacts.sealing(sheet.plan(), words, h), k -> new ArrayList<>())
+          .add(Map.of("label", h.label(), "where", words.where(h)));
+    }
+    List<Map<String, Object>> out = new ArrayList<>();
+    alike.forEach((seal, holes) -> out.add(Map.of("seal", seal, "holes", holes)));
     return out;
   }
 

@@ -35,21 +35,24 @@ final class PackFacts {
     values.put("broken", broken());
     values.put("check-first", words.checkFirst());
     values.put("cautions", words.cautions());
-    values.put("findings", findings());
+    values.put("findings", new RuleFacts(plan, words).cards());
     values.put("shelves", shelves());
     values.put("outlets", outlets());
     values.put("ports", new PortFacts(sheet, words).rows());
     values.put("pins", new PortFacts(sheet, words).pins(texts));
     values.put("holes", new HoleFacts(sheet, words, drawings, seen).cards());
-    values.put("runs", new RunFacts(sheet, words, drawings).cards());
-    values.put("floors", RunFacts.floors(drawings));
+    RunFacts runs = new RunFacts(sheet, words, drawings);
+    values.put("runs", runs.cards());
+    values.put("floors", runs.floors());
     values.put("has-floors", !drawings.floors().isEmpty());
     WorkFacts order = new WorkFacts(sheet, work, words, texts, spoken.language().texts());
     values.put("turns", order.turns());
     values.put("visits", order.visits());
     values.put("visit-proof", order.proof());
     OwnerFacts owner = new OwnerFacts(sheet, words, work);
-    values.put("left-lying", owner.cables());
+    values.put("left-lying", owner.ways());
+    values.put("tests", TestFacts.of(sheet, work));
+    values.put("closed", owner.closed());
     values.put("photographs", owner.photographs());
     values.put("key", StoreKey.of(sheet.placed().house()));
     values.put("file", plan.inputs().isEmpty() ? "" : plan.inputs().get(0).file());
@@ -92,45 +95,6 @@ final class PackFacts {
         .filter(Plan.FindingLine::breaksLaw)
         .forEach(f -> out.add(words.sentence(f.text()) + " [" + f.source() + "]"));
     return List.copyOf(out);
-  }
-
-  /** The same rule for several holes is one entry; their labels are in its text. */
-  private List<Map<String, Object>> findings() {
-    Map<String, Map<String, Object>> out = new LinkedHashMap<>();
-    for (String severity : List.of("law", "standard", "practice", "note")) {
-      for (Plan.FindingLine f : plan.findings()) {
-        if (f.severity().equals(severity)) {
-          out.computeIfAbsent(severity + f.rule() + f.remedy(), k -> finding(f));
-          Object texts = out.get(severity + f.rule() + f.remedy()).get("texts");
-          add(texts, words.sentence(withoutRemedy(f)));
-        }
-      }
-    }
-    return List.copyOf(out.values());
-  }
-
-  /** The remedy stands below by itself. */
-  private static String withoutRemedy(Plan.FindingLine f) {
-    boolean twice = !f.remedy().isEmpty() && f.text().endsWith(" " + f.remedy());
-    return twice ? f.text().substring(0, f.text().length() - f.remedy().length() - 1) : f.text();
-  }
-
-  @SuppressWarnings("unchecked")
-  private static void add(Object list, String text) {
-    List<String> all = (List<String>) list;
-    if (!all.contains(text)) {
-      all.add(text);
-    }
-  }
-
-  private Map<String, Object> finding(Plan.FindingLine f) {
-    Map<String, Object> out = new LinkedHashMap<>();
-    out.put("severity", texts.get("severity." + f.severity()));
-    out.put("broken", f.broken());
-    out.put("texts", new ArrayList<String>());
-    out.put("remedy", f.remedy().isEmpty() ? null : words.sentence(f.remedy()));
-    out.put("source", f.source());
-    return out;
   }
 
   private List<Map<String, Object>> shelves() {

@@ -1,35 +1,32 @@
 package holloway.pack;
 
-import holloway.catalog.Cable;
 import holloway.plan.Plan;
 import holloway.report.Sheet;
 import holloway.report.SheetWords;
 import holloway.schedule.FloorCrossing;
-import holloway.schedule.Label;
-import holloway.schedule.Labels;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** A card for each run: what to cut, which way it goes, its label, what to test. */
 final class RunFacts {
   private static final double LEAST = 110;
   private static final double OWN_SHEET = 205;
 
+  /** Of a way in one line on paper, about. */
+  private static final int LETTERS = 85;
+
   private final Sheet sheet;
   private final SheetWords words;
   private final Drawings drawings;
-  private final Map<String, Label> labels;
+  private final CableNames cables;
 
   RunFacts(Sheet sheet, SheetWords words, Drawings drawings) {
     this.sheet = sheet;
     this.words = words;
     this.drawings = drawings;
-    this.labels =
-        Labels.of(sheet.plan(), sheet.request(), sheet.placed()).stream()
-            .collect(Collectors.toMap(Label::run, l -> l, (a, b) -> a));
+    this.cables = new CableNames(sheet);
   }
 
   List<Map<String, Object>> cards() {
@@ -56,16 +53,12 @@ final class RunFacts {
    * little for its type the drawing goes to a sheet of its own.
    */
   private static double left(String way) {
-    int lines = 0;
-    for (String part : way.split(" > ")) {
-      lines += 1 + part.length() / 90;
-    }
-    double rest = 205 - 4.9 * lines;
+    double rest = 205 - 4.9 * (1 + way.length() / LETTERS);
     return rest < LEAST ? OWN_SHEET : rest;
   }
 
   /** Every place where cable passes a floor. */
-  static List<Map<String, Object>> floors(Drawings drawings) {
+  List<Map<String, Object>> floors() {
     List<Map<String, Object>> out = new ArrayList<>();
     for (Drawings.Floor f : drawings.floors()) {
       Map<String, Object> card = new LinkedHashMap<>();
@@ -73,7 +66,7 @@ final class RunFacts {
       card.put("floor", f.drawing().title());
       card.put("level", c.attic() ? "attic" : c.above());
       card.put("hole", c.hole().isEmpty() ? null : c.hole());
-      card.put("passing", String.join(", ", c.runs()));
+      card.put("passing", cables.of(c.runs()));
       card.put("section", f.drawing());
       out.add(card);
     }
@@ -82,7 +75,6 @@ final class RunFacts {
 
   private Map<String, Object> card(Plan.PlannedRun r) {
     Map<String, Object> out = new LinkedHashMap<>();
-    boolean fibre = Cable.get(r.cable()).fibre();
     out.put("id", "run/" + r.id());
     out.put("run", r.id());
     out.put("cable", r.cable());
@@ -90,10 +82,7 @@ final class RunFacts {
     out.put("to", r.to());
     out.put("lengths", words.lengths(r));
     out.put("drawing", drawings.runs().get(r.id()));
-    out.put("fibre", fibre);
-    out.put("copper", !fibre);
-    Label label = labels.get(r.id());
-    out.put("label", label == null ? null : label.id());
+    out.put("label", cables.label(r.id()));
     return out;
   }
 }

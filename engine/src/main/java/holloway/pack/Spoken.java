@@ -22,6 +22,7 @@ final class Spoken {
           "inputs",
           "data-holes",
           "data-runs",
+          "names",
           "key",
           "sizes",
           "file",

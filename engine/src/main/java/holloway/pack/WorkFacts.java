@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -27,6 +28,8 @@ final class WorkFacts {
   private final Map<String, Pull> pulls;
   private final Map<String, Double> minutes;
   private final Map<String, String> outlets;
+  private final CableNames cables;
+  private final Map<String, Plan.PlannedRun> runs;
 
   /**
    * @param texts in the language that sentences are made in, {@code shown} in the page's
@@ -44,6 +47,8 @@ final class WorkFacts {
     this.holes =
         sheet.plan().holes().stream().collect(Collectors.toMap(Plan.PlannedHole::id, h -> h));
     this.outlets = words.outlets();
+    this.cables = new CableNames(sheet);
+    this.runs = sheet.plan().runs().stream().collect(Collectors.toMap(Plan.PlannedRun::id, r -> r));
     this.minutes = StepMinutes.of(sheet.plan(), work);
     this.pulls = work.pulls().stream().collect(Collectors.toMap(Pull::id, p -> p, (a, b) -> a));
   }
@@ -65,9 +70,27 @@ final class WorkFacts {
         head.put("steps", steps);
         out.add(head);
       }
-      steps.add(step(s));
+      if (s.kind() != Step.Kind.TEST || !joins(steps, s)) {
+        steps.add(step(s));
+      }
     }
     return out;
+  }
+
+  /** Tests with somebody at the same far place are one card with a tick for each run. */
+  private boolean joins(List<Map<String, Object>> steps, Step s) {
+    Map<String, Object> last = steps.isEmpty() ? Map.of() : steps.get(steps.size() - 1);
+    boolean same = last.get("tests") != null && Objects.equals(last.get("with"), with(s));
+    if (same) {
+      @SuppressWarnings("unchecked")
+      List<Object> tests = (List<Object>) last.get("tests");
+      tests.add(test(s));
+    }
+    return same;
+  }
+
+  private Map<String, Object> test(Step s) {
+    return Map.of("id", "step/" + s.id(), "names", cables.of(s.runs()).get("names"));
   }
 
   private Map<String, Object> step(Step s) {
@@ -83,7 +106,11 @@ final class WorkFacts {
     out.put("link", holes.containsKey(s.subject()) ? holes.get(s.subject()).label() : null);
     Pull pull = pulls.get(s.subject());
     out.put("pull", pull == null ? null : pull(pull));
-    out.put("with", s.other().isPresent() ? other(s) : null);
+    out.put("cables", pull == null ? null : cables.of(pull.runs()));
+    out.put("marks", s.kind() == Step.Kind.MARK ? marks(s) : null);
+    out.put("tests", s.kind() == Step.Kind.TEST ? new ArrayList<>(List.of(test(s))) : null);
+    out.put("is-test", s.kind() == Step.Kind.TEST);
+    out.put("with", with(s));
     out.put("find", s.kind() == Step.Kind.CHECK_FIRST);
     out.put("where", where(s));
     return out;
@@ -103,20 +130,33 @@ final class WorkFacts {
             .orElse(null);
   }
 
-  private String other(Step s) {
-    String place = s.other().get().name();
-    return s.helper() > 0 ? texts.get("person") + " " + s.helper() + ": " + place : place;
+  private String with(Step s) {
+    String who = s.helper() > 0 ? texts.get("person") + " " + s.helper() + ": " : "";
+    return s.other().map(place -> who + place.name()).orElse(null);
+  }
+
+  /** What is printed on each cable and how much of it is measured out. */
+  private List<Map<String, Object>> marks(Step s) {
+    List<Map<String, Object>> out = new ArrayList<>();
+    for (String run : s.runs()) {
+      Map<String, Object> mark = new LinkedHashMap<>(cables.of(List.of(run)));
+      mark.put("lengths", words.lengths(runs.get(run)));
+      out.add(mark);
+    }
+    return out;
   }
 
   private String what(Step s) {
     Plan.PlannedHole h = holes.get(s.subject());
     if (h != null) {
-      return h.label() + ", " + h.kind() + ", " + words.bit(h.diameterMm());
+      // The pilot's bit is thin, whatever the hole's is.
+      boolean bores = s.kind() == Step.Kind.DRILL;
+      return h.label() + ", " + h.kind() + (bores ? ", " + words.bit(h.diameterMm()) : "");
     }
-    if (pulls.containsKey(s.subject())) {
-      return String.join(", ", pulls.get(s.subject()).runs());
+    if (pulls.containsKey(s.subject()) || s.kind() == Step.Kind.TEST) {
+      return null;
     }
-    // A test or a ready-made lead is about one run, whose id may look like that of an opening.
+    // A ready-made lead is about one run, whose id may look like that of an opening.
     if (s.runs().size() == 1 && s.subject().endsWith(s.runs().get(0))) {
       return s.runs().get(0);
     }
@@ -137,7 +177,7 @@ final class WorkFacts {
             .filter(holes::containsKey)
             .map(h -> holes.get(h).label())
             .collect(Collectors.joining(", ")));
-    out.put("force", words.force(p.newtons()));
+    out.put("force", p.newtons() > 0 ? words.force(p.newtons()) : null);
     out.put("most", words.mostForce(p.mostNewtons()));
     out.put("turns", p.quarterTurns());
     List<Map<String, Object>> ends = new ArrayList<>();

@@ -116,7 +116,7 @@ final class AlikeFindings {
   }
 
   /** The one hole that the text names, or the run or place with which it begins. */
-  private static Optional<String> subject(Plan.FindingLine f) {
+  static Optional<String> subject(Plan.FindingLine f) {
     List<String> labels =
         LABEL.matcher(f.text()).results().map(MatchResult::group).distinct().toList();
     if (labels.size() == 1) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The same words as in the text of a plan, piece by piece: for a work pack that lays them out on a
@@ -139,6 +140,11 @@ public final class SheetWords {
   /** A finding's text or remedy with the ids of walls put in words. */
   public String sentence(String text) {
     return plain.sentence(text);
+  }
+
+  /** The one hole, run or place that a finding is of, as its text names it. */
+  public Optional<String> subject(Plan.FindingLine finding) {
+    return AlikeFindings.subject(finding);
   }
 
   /** Route or leg, metres. */

@@ -53,12 +53,9 @@ final class Beyond {
   private static String fill(Fill fill) {
     return switch (fill) {
       case EMPTY -> "empty as far as is known";
-      case FACED_BATT -> "faced batt";
-      case UNFACED_BATT -> "unfaced batt";
       case LOOSE -> "loose fill";
-      case DENSE_PACKED -> "dense-packed";
-      case FOAM -> "foam";
       case UNKNOWN -> "fill unknown";
+      default -> fill.word();
     };
   }
 

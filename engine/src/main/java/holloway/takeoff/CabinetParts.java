@@ -49,11 +49,20 @@ final class CabinetParts {
     return List.copyOf(out);
   }
 
+  /** What ends on a panel. */
+  private static List<Plan.PlannedRun> ports(Plan plan) {
+    return OutletParts.ending(plan, "cabinet").stream().filter(r -> copper(r.cable())).toList();
+  }
+
+  /** Sizes of the panels that are bought for a plan. */
+  static List<Integer> panels(Plan plan) {
+    return panels(ports(plan).size());
+  }
+
   static void count(Plan plan, Request request, Shopping list) {
     Set<String> spares =
         request.runs().stream().filter(Run::spare).map(Run::id).collect(Collectors.toSet());
-    List<Plan.PlannedRun> ports =
-        OutletParts.ending(plan, "cabinet").stream().filter(r -> copper(r.cable())).toList();
+    List<Plan.PlannedRun> ports = ports(plan);
     // Both ends of a coaxial cable are cut from the drum.
     long coax = plan.runs().stream().filter(r -> r.cable().equals("rg6")).count();
     list.add(ShopItem.PLUG_COAX, 2 * coax);

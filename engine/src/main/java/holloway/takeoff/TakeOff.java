@@ -35,6 +35,11 @@ public final class TakeOff {
         runs, totals(plan.totals(), cable, Optional.of(money), prices.currency()));
   }
 
+  /** Ports of each patch panel that is bought, in the order of their letters. */
+  public static List<Integer> panels(Plan plan) {
+    return CabinetParts.panels(plan);
+  }
+
   /** Lines without a price are left out of it. */
   private static double sum(List<Plan.Material> materials) {
     double cents =

@@ -73,10 +73,11 @@ class RunElevationTest {
     String svg =
         CabinetFront.of(
             List.of(new CabinetFront.Port("A", 13, "1A-A13", "upper hall ceiling", false)),
+            List.of(24),
             "x",
             CabinetFront.Form.PAPER);
     assertTrue(svg.contains(">1A-A13</text>"), svg);
-    assertEquals(24, svg.split("class=\"port", -1).length - 1, "two rows of twelve");
+    assertEquals(24, svg.split("class=\"port", -1).length - 1, "free ports too");
     assertEquals(List.of("upper hall", "ceiling"), CabinetFront.folded("upper hall ceiling", 10));
   }
 }

@@ -25,6 +25,9 @@ class LanguageTest {
   private static final Set<String> BY_CODE =
       Set.of(
           "least",
+          "test-copper",
+          "test-coax",
+          "test-fibre",
           "drawn.drill",
           "drawn.far",
           "drawn.nothing",
