@@ -103,6 +103,11 @@ public final class SeenWords {
     return units.cable(metres);
   }
 
+  /** The length to cut for a run, never shown shorter than it is. */
+  public String cut(Plan.PlannedRun run) {
+    return units.cut(run.cableM());
+  }
+
   /** A time. */
   public String minutes(double minutes) {
     return UnitWords.minutes(minutes);

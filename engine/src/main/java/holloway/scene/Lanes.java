@@ -19,8 +19,12 @@ public final class Lanes {
   private final List<List<Node>> ways = new ArrayList<>();
   private final Map<String, TreeSet<Integer>> shared = new HashMap<>();
 
-  /** A cable's true way: at least two points, and the step that each ends. */
-  record Line(List<Vec> points, List<Integer> steps, double width) {}
+  /**
+   * A cable's true way: at least two points, and the step that each ends.
+   *
+   * @param air by step, that of a room or before the outer walls; other steps have none
+   */
+  record Line(List<Vec> points, List<Integer> steps, double width, Map<Integer, Air> air) {}
 
   /** A point of a cable, with the step it ends. */
   private record Node(Vec at, int step) {}
@@ -131,8 +135,9 @@ public final class Lanes {
     List<Vec> packed = new ArrayList<>();
     for (int i = 0; i < way.size(); i++) {
       Vec at = way.get(i).at;
-      Vec before = i == 0 ? null : moved(line, way.get(i - 1).at, at);
-      Vec after = i + 1 == way.size() ? null : moved(line, at, way.get(i + 1).at);
+      Vec before = i == 0 ? null : moved(line, way.get(i - 1).at, at, way.get(i).step);
+      Vec after =
+          i + 1 == way.size() ? null : moved(line, at, way.get(i + 1).at, way.get(i + 1).step);
       for (Vec f : joined(before, after, way, i)) {
         points.add(at);
         fan.add(f);
@@ -147,10 +152,17 @@ public final class Lanes {
     return new Laid(points, fan, steps, packed);
   }
 
-  /** Where a stretch is moved: square to it and level, upright ones to one corner. */
-  private Vec moved(int line, Vec a, Vec b) {
+  /**
+   * Where a stretch is moved: square to it and level, upright ones to one corner; on the face of a
+   * wall all of them to the side of the air, since in the wall they are not.
+   */
+  private Vec moved(int line, Vec a, Vec b, int step) {
     TreeSet<Integer> all = shared.get(key(a, b));
-    return aside(a, b).times(all.headSet(line).size() - (all.size() - 1) / 2.0);
+    Vec aside = aside(a, b);
+    Air air = lines.get(line).air().get(step);
+    boolean asItIs = air == null || upright(a, b);
+    double off = asItIs ? 0 : air.side(a.plus(b).times(0.5), aside) * all.size() / 2.0;
+    return aside.times(all.headSet(line).size() - (all.size() - 1) / 2.0 + off);
   }
 
   /** Where a stretch lies in a round bundle of all that share it. */

@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.geometry.Point3;
 import holloway.plan.Plan;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +20,14 @@ final class PlanShapes {
   private static final double SAME = 0.1;
 
   private final Plan plan;
+  private final Map<String, Air> air;
 
-  PlanShapes(Plan plan) {
+  /**
+   * @param air of a room or before the outer walls, by the id of the hollow
+   */
+  PlanShapes(Plan plan, Map<String, Air> air) {
     this.plan = plan;
+    this.air = air;
   }
 
   /** Ids of the runs that lie in a hollow, by the hollow's id. */
@@ -70,7 +76,10 @@ final class PlanShapes {
       }
     }
     List<Lanes.Laid> laid =
-        Lanes.of(ways.stream().map(w -> new Lanes.Line(w.path, w.steps, w.width())).toList());
+        Lanes.of(
+            ways.stream()
+                .map(w -> new Lanes.Line(w.path, w.steps, w.width(), air(w.run)))
+                .toList());
     List<Scene.Tube> out = new ArrayList<>();
     for (int i = 0; i < ways.size(); i++) {
       Way w = ways.get(i);
@@ -85,6 +94,17 @@ final class PlanShapes {
               laid.get(i),
               w.width(),
               w.run.routeM()));
+    }
+    return out;
+  }
+
+  private Map<Integer, Air> air(Plan.PlannedRun run) {
+    Map<Integer, Air> out = new HashMap<>();
+    for (int s = 0; s < run.steps().size(); s++) {
+      Air own = air.get(run.steps().get(s).id());
+      if (own != null) {
+        out.put(s, own);
+      }
     }
     return out;
   }

@@ -10,7 +10,7 @@ public final class SceneMaker {
 
   public static Scene of(HollowHouse house, Plan plan) {
     HouseShapes shapes = new HouseShapes(house);
-    PlanShapes planned = new PlanShapes(plan);
+    PlanShapes planned = new PlanShapes(plan, Air.of(house));
     List<Scene.Level> levels = shapes.levels();
     return new Scene(
         plan.house(),

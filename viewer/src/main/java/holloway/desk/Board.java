@@ -166,8 +166,9 @@ final class Board {
     } else if (t.shown.choice() instanceof Choice.Finding f) {
       Plan.FindingLine line = t.plan().findings().get(f.number());
       p.heading(line.severity() + ", " + line.rule());
-      p.words(t.pictures.words().finding(line));
-      if (!line.remedy().isEmpty()) {
+      String said = t.pictures.words().finding(line);
+      p.words(said);
+      if (!said.contains(line.remedy())) {
         p.words(line.remedy());
       }
       p.quiet(line.source());
@@ -253,7 +254,7 @@ final class Board {
 
   private void help(Panels p, int width, int height, float size) {
     float w = Math.min((width - 2 * size) / 2, size * 30);
-    float h = Math.min(height - 2 * size, size * 32);
+    float h = Math.min(height - 2 * size, size * 40);
     Act[] all = Act.values();
     int half = (all.length + 1) / 2;
     p.begin("help", new Area(width / 2f - w, size, w, h));

@@ -160,7 +160,7 @@ final class NkPanels implements Panels {
         nk_style_item_color(
             NkTheme.set(NkColor.create(), Rgb.with(Rgb.mix(theme.ground(), theme.glow(), 0.5), 1)),
             org.lwjgl.nuklear.NkStyleItem.create()));
-    boolean pressed = nk_button_label(context, "\u2022 " + text);
+    boolean pressed = nk_button_label(context, "\u2022" + text);
     nk_style_pop_style_item(context);
     return pressed;
   }

@@ -14,7 +14,8 @@ final class NkTheme {
   private NkTheme() {}
 
   static void dress(NkContext context, Theme t, float size) {
-    int plate = Rgb.with(Rgb.mix(t.plate(), t.ground(), 0.35), 0.94);
+    // Words under a panel would shine through between its own.
+    int plate = Rgb.opaque(Rgb.mix(t.plate(), t.ground(), 0.35));
     int raised = Rgb.with(Rgb.mix(t.ground(), t.ink(), 0.12), 1);
     int hover = Rgb.with(Rgb.mix(t.ground(), t.ink(), 0.22), 1);
     int lit = Rgb.with(Rgb.mix(t.ground(), t.glow(), t.additive() ? 0.45 : 0.55), 1);

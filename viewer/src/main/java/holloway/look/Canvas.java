@@ -140,9 +140,11 @@ public final class Canvas {
     int rim = Rgb.opaque(Theme.rim(colour));
     marks.add(new Mark.Line(x - 1, y, x + length + 1, y, width + 2, rim));
     float[] parts = dash.parts();
+    // The whole pattern, however short the piece: two of one colour are told apart by it alone.
+    float unit = Math.min(width, length / dash.period());
     float at = 0;
     for (int i = 0; at < length; i = (i + 1) % 4) {
-      float end = Math.min(length, at + parts[i] * width);
+      float end = Math.min(length, at + parts[i] * unit);
       if (end > at) {
         int c = i % 2 == 0 ? Rgb.opaque(colour) : gap;
         marks.add(new Mark.Line(x + at, y, x + end, y, width, c));

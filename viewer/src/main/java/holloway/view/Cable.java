@@ -15,7 +15,7 @@ import org.joml.Vector3fc;
  * @param lane its way beside its neighbours; {@code fan} by how many widths each point of that is
  *     moved, and where to
  * @param radius metres
- * @param length of cable on the way, in words
+ * @param length of the way, in words; what is cut is longer
  */
 public record Cable(
     String id,

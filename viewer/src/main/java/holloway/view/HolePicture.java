@@ -18,6 +18,11 @@ final class HolePicture {
   /** Pieces farther away than so many metres are never in the picture. */
   private static final float FAR = 30;
 
+  /** Metres that are seen at least: to know the place by, or to see a short tape in. */
+  private static final float ALONE = 1.5f;
+
+  private static final float WITH_TAPES = 0.8f;
+
   /** What was closed must not be cut open again. */
   private static final float SLACK = 0.002f;
 
@@ -67,7 +72,9 @@ final class HolePicture {
     }
     float title = page.size() * 3.1f;
     Area body = new Area(area.x(), area.y() + title, area.width(), area.height() - title);
-    Eye eye = Eye.on(seen, look, up(look), body, 1.5f, 0.2f);
+    Slice cut = slice(here, look, before(here, look, tapes), behind());
+    float least = tapes.isEmpty() ? ALONE : WITH_TAPES;
+    Eye eye = Eye.over(there(cut, here), seen, look, up(look), body, least, 0.2f);
     Pane pane = pane(body, eye, here, look, tapes);
     panes.add(pane);
     frame(area, body, drill, look);
@@ -79,13 +86,34 @@ final class HolePicture {
     return Math.abs(look.z) > 0.7f ? new Vector3f(0, 1, 0) : new Vector3f(0, 0, 1);
   }
 
-  private Pane pane(Area body, Eye eye, Vector3fc here, Vector3f look, List<TapeMark> tapes) {
+  /** The corners of what the picture shows of the house, as far as it is near the place. */
+  private List<Vector3fc> there(Slice cut, Vector3fc here) {
+    List<Vector3fc> out = new ArrayList<>(List.of(here));
+    for (Piece p : model.pieces()) {
+      if (cut.touches(p.centre(), p.reach()) && p.centre().distance(here) < FAR) {
+        out.add(new Vector3f(p.centre()).add(p.reach()));
+        out.add(new Vector3f(p.centre()).sub(p.reach()));
+      }
+    }
+    return out;
+  }
+
+  private static float before(Vector3fc here, Vector3f look, List<TapeMark> tapes) {
     // What stands between the person and the place would hide it; the tapes' landmarks must not go.
     float before = 0.10f;
     for (TapeMark t : tapes) {
       before = Math.max(before, depth(t.from(), here, look) + 0.03f);
     }
-    float behind = hole.a().distance(hole.b()) + 0.5f;
+    return before;
+  }
+
+  private float behind() {
+    return hole.a().distance(hole.b()) + 0.5f;
+  }
+
+  private Pane pane(Area body, Eye eye, Vector3fc here, Vector3f look, List<TapeMark> tapes) {
+    float before = before(here, look, tapes);
+    float behind = behind();
     Vector4f near = new Vector4f(look, before - look.dot(here));
     Vector4f far = new Vector4f(-look.x, -look.y, -look.z, behind + look.dot(here));
     Bodies bodies =

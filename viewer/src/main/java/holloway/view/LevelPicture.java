@@ -9,6 +9,7 @@ import holloway.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 import org.joml.Vector4f;
@@ -18,6 +19,16 @@ final class LevelPicture {
   private static final float CHEST_FEET = 1.2192f;
   private static final float CHEST_METRIC = 1.2f;
 
+  /** A building that is not wider than this part of all is drawn for itself, larger. */
+  private static final float MUCH = 0.65f;
+
+  /** This part of the height is for it. */
+  private static final float ABOVE = 0.66f;
+
+  /** As far from a room a mark or a wall may be, metres, and still be of its building. */
+  private static final float WALL = 1;
+
+  private final List<Pane> panes = new ArrayList<>();
   private final Model model;
   private final Storey storey;
   private final Page page;
@@ -33,19 +44,63 @@ final class LevelPicture {
     List<Vector3fc> all = new ArrayList<>();
     rooms.forEach(r -> all.addAll(r.outline()));
     model.pieces().stream().filter(this::isWall).forEach(p -> corners(p, all));
-    Area free = page.model.inset(page.size() * 3.4f);
-    Eye eye =
-        Eye.on(
-            all,
-            new Vector3f(0, 0, -1),
-            new Vector3f(0, 1, 0),
-            page.model,
-            1,
-            (page.model.width() - free.width()) / 2 / page.model.width());
-    Pane pane = pane(eye);
-    marks(pane, eye, rooms, all);
+    List<RoomMark> main = rooms.isEmpty() ? rooms : Buildings.of(rooms).get(0);
+    List<Vector3fc> near = all.stream().filter(p -> isOf(main, p)).toList();
     column();
-    return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
+    if (wide(near) > MUCH * wide(all)) {
+      view(page.model, all, rooms, p -> true);
+    } else {
+      apart(rooms, main, near, all);
+    }
+    return new Sheet(page.width, page.height, page.theme, panes, page.canvas.marks());
+  }
+
+  /** A building far off would make this one small: it alone above, and all of them below. */
+  private void apart(
+      List<RoomMark> rooms, List<RoomMark> main, List<Vector3fc> near, List<Vector3fc> all) {
+    Area m = page.model;
+    float split = Math.round(m.height() * ABOVE);
+    Area below = new Area(m.x(), m.y() + split, m.width(), m.height() - split);
+    view(new Area(m.x(), m.y(), m.width(), split), near, main, p -> isOf(main, p));
+    List<RoomMark> others = rooms.stream().filter(r -> !main.contains(r)).toList();
+    view(below, all, others, p -> !isOf(main, p));
+    String text = "the whole level";
+    Area label = page.canvas.label(text, page.size(), false);
+    page.canvas.plated(
+        new Area(m.x() + page.size(), below.y(), label.width(), label.height()),
+        text,
+        page.size(),
+        false,
+        page.quiet());
+  }
+
+  private static boolean isOf(List<RoomMark> building, Vector3fc p) {
+    return building.stream().anyMatch(r -> r.away(p) < WALL);
+  }
+
+  private static float wide(List<Vector3fc> points) {
+    Vector3f reach = reach(points);
+    return Math.max(reach.x, reach.y);
+  }
+
+  private static Vector3f reach(List<Vector3fc> points) {
+    Vector3f low = new Vector3f(Float.MAX_VALUE);
+    Vector3f high = new Vector3f(-Float.MAX_VALUE);
+    points.forEach(p -> low.min(p));
+    points.forEach(p -> high.max(p));
+    return high.sub(low);
+  }
+
+  private void view(
+      Area area, List<Vector3fc> all, List<RoomMark> rooms, Predicate<Vector3fc> marked) {
+    // At the foot of a high one there are the words of its depth, and the bar under them.
+    Vector3f reach = reach(all);
+    boolean high = reach.y * area.width() > reach.x * area.height();
+    float free = page.size() * (high ? 4.4f / area.height() : 3.4f / area.width());
+    Eye eye = Eye.on(all, new Vector3f(0, 0, -1), new Vector3f(0, 1, 0), area, 1, free);
+    Pane pane = pane(eye, area);
+    panes.add(pane);
+    marks(pane, area, page.scaleBar(eye, area), rooms, all, marked);
   }
 
   private static void corners(Piece p, List<Vector3fc> to) {
@@ -61,7 +116,7 @@ final class LevelPicture {
     return model.storeyAt(p).equals(storey);
   }
 
-  private Pane pane(Eye eye) {
+  private Pane pane(Eye eye, Area area) {
     float cut = storey.floor() + chest();
     Bodies bodies =
         new Painted(model, page.theme)
@@ -71,16 +126,16 @@ final class LevelPicture {
             .bodies();
     Floors.add(bodies, model, storey.order(), page.theme);
     return new Pane(
-        (int) page.model.x(),
-        (int) page.model.y(),
-        (int) page.model.width(),
-        (int) page.model.height(),
+        (int) area.x(),
+        (int) area.y(),
+        (int) area.width(),
+        (int) area.height(),
         eye.view(),
         eye.projection(),
         List.of(new Vector4f(0, 0, -1, cut)),
         List.of(new Vector4f(0, 0, 1, -storey.low()), new Vector4f(0, 0, -1, storey.high())),
         bodies,
-        page.leastPixels(model));
+        page.leastPixels(model) * Math.max(0.5f, area.height() / page.model.height()));
   }
 
   private float chest() {
@@ -106,19 +161,27 @@ final class LevelPicture {
     return stands && p.level() == storey.order() && low < cut;
   }
 
-  private void marks(Pane pane, Eye eye, List<RoomMark> rooms, List<Vector3fc> all) {
-    Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
-    placer.keepFree(page.scaleBar(eye));
+  private void marks(
+      Pane pane,
+      Area area,
+      Area bar,
+      List<RoomMark> rooms,
+      List<Vector3fc> all,
+      Predicate<Vector3fc> marked) {
+    Placer placer = new Placer(area.inset(2), page.canvas.scale());
+    placer.keepFree(bar);
     Marks marks = new Marks(page.canvas, pane, placer);
-    dimensions(pane, all);
+    dimensions(pane, all, placer);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
-    model.ends().stream().filter(e -> here(e.at())).forEach(marks::end);
-    model.pins().stream().filter(p -> here(p.middle())).forEach(p -> marks.pin(p, false));
+    model.ends().stream().filter(e -> here(e.at()) && marked.test(e.at())).forEach(marks::end);
+    model.pins().stream()
+        .filter(p -> here(p.middle()) && marked.test(p.middle()))
+        .forEach(p -> marks.pin(p, false));
     marks.finish();
   }
 
   /** The whole width and depth, outside to outside. */
-  private void dimensions(Pane pane, List<Vector3fc> all) {
+  private void dimensions(Pane pane, List<Vector3fc> all, Placer placer) {
     Vector3f low = new Vector3f(Float.MAX_VALUE);
     Vector3f high = new Vector3f(-Float.MAX_VALUE);
     for (Vector3fc p : all) {
@@ -129,11 +192,11 @@ final class LevelPicture {
     Vector3f b = pane.pixel(new Vector3f(high.x, high.y, 0));
     Vector3f c = pane.pixel(new Vector3f(low.x, low.y, 0));
     float off = page.size() * 1.1f;
-    dimension(a.x, a.y - off, b.x, b.y - off, high.x - low.x);
-    dimension(a.x - off, a.y, c.x - off, c.y, high.y - low.y);
+    placer.keepFree(dimension(a.x, a.y - off, b.x, b.y - off, high.x - low.x));
+    placer.keepFree(dimension(a.x - off, a.y, c.x - off, c.y, high.y - low.y));
   }
 
-  private void dimension(float x0, float y0, float x1, float y1, float metres) {
+  private Area dimension(float x0, float y0, float x1, float y1, float metres) {
     page.canvas.dimension(x0, y0, x1, y1, page.theme.quiet());
     String text = page.length(metres);
     Area box = page.canvas.label(text, page.size(), false);
@@ -143,8 +206,9 @@ final class LevelPicture {
     // Beside an upright line there is no room: under its foot there is.
     float x = upright ? Math.max(2, mx - box.width() / 2) : mx - box.width() / 2;
     float y = upright ? Math.max(y0, y1) + 2 : my - box.height() / 2;
-    page.canvas.plated(
-        new Area(x, y, box.width(), box.height()), text, page.size(), false, page.quiet());
+    Area at = new Area(x, y, box.width(), box.height());
+    page.canvas.plated(at, text, page.size(), false, page.quiet());
+    return at;
   }
 
   private void column() {
@@ -157,7 +221,7 @@ final class LevelPicture {
         here.add(c.id());
       }
     }
-    page.heading("Runs that pass here");
+    page.heading("Runs that pass here, and their way");
     for (Cable c : model.cables()) {
       if (here.contains(c.id()) && page.room(11)) {
         page.run(c, c.length());

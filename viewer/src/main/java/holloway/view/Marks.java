@@ -119,7 +119,7 @@ final class Marks {
     if (!pane.holds(middle.x(), middle.y()) || !pane.holds(middle.right(), middle.bottom())) {
       return;
     }
-    Area box = middle;
+    Area box = finished ? null : middle;
     for (float up : ASIDE) {
       Area a = new Area(middle.x(), middle.y() + up * size, middle.width(), middle.height());
       if (placer.isFree(a) && !lines().crosses(a, 5 * canvas.scale())) {
@@ -127,7 +127,14 @@ final class Marks {
         break;
       }
     }
+    if (box == null) {
+      return; // over a label that is there already it would make both unreadable
+    }
     placer.keepFree(box);
+    if (box.y() > p.y + size || box.bottom() < p.y - size) {
+      canvas.add(new Mark.Disc(p.x, p.y, 2 * canvas.scale(), Rgb.opaque(canvas.theme().quiet())));
+      canvas.leader(p.x, p.y, box, canvas.theme().quiet());
+    }
     canvas.add(
         new Mark.Slab(
             box.x(),

@@ -172,6 +172,11 @@ final class Page {
 
   /** A bar of a round length, at the lower left of the model. */
   Area scaleBar(Eye eye) {
+    return scaleBar(eye, model);
+  }
+
+  /** The same in a part of it. */
+  Area scaleBar(Eye eye, Area model) {
     float[] rounds =
         units == UnitSystem.METRIC
             ? new float[] {0.1f, 0.2f, 0.5f, 1, 2, 5, 10}

@@ -64,7 +64,11 @@ public final class Pictures {
   public Optional<Sheet> run(String id, Paper paper) {
     return model
         .findCable(id)
-        .map(c -> new RunPicture(model, c, words.steps(planned(id)), page(paper)).sheet());
+        .map(
+            c -> {
+              Plan.PlannedRun r = planned(id);
+              return new RunPicture(model, c, words.cut(r), words.steps(r), page(paper)).sheet();
+            });
   }
 
   /**

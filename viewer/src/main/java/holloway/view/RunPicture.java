@@ -10,23 +10,30 @@ import holloway.look.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.joml.Vector3f;
+import org.joml.Vector3fc;
 
 /** One run from end to end in the timber that it passes, its steps numbered and told beside it. */
 final class RunPicture {
   /** Timber farther from the run than this is left out. */
   private static final float NEAR = 0.16f;
 
+  /** A room no farther than this from the run is one that it passes. */
+  private static final float BESIDE = 0.3f;
+
   private final Model model;
   private final Cable cable;
+  private final String cut;
   private final List<String> steps;
   private final Page page;
 
   /**
+   * @param cut the length to cut, in words: the way alone would be too short
    * @param steps what is done, in words, one for each step of the run
    */
-  RunPicture(Model model, Cable cable, List<String> steps, Page page) {
+  RunPicture(Model model, Cable cable, String cut, List<String> steps, Page page) {
     this.model = model;
     this.cable = cable;
+    this.cut = cut;
     this.steps = steps;
     this.page = page;
   }
@@ -89,6 +96,22 @@ final class RunPicture {
     return model.rooms().stream().filter(r -> passed.contains(r.level())).toList();
   }
 
+  /** Of a room that lies over or under the run's level a name would be read as of this one. */
+  private boolean isPassed(RoomMark r) {
+    for (int i = 0; i + 1 < cable.points().size(); i++) {
+      Vector3fc a = cable.points().get(i);
+      Vector3fc b = cable.points().get(i + 1);
+      int parts = 1 + (int) (a.distance(b) / BESIDE);
+      for (int k = 0; k <= parts; k++) {
+        Vector3f p = new Vector3f(a).lerp(b, k / (float) parts);
+        if (model.storeyAt(p).order() == r.level() && r.away(p) < BESIDE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   private boolean inside(Vector3f p) {
     Area a = page.model;
     return p.x >= a.x() && p.x <= a.right() && p.y >= a.y() && p.y <= a.bottom();
@@ -111,9 +134,7 @@ final class RunPicture {
     }
     numbers(pane, placer);
     marks.finish();
-    for (RoomMark r : rooms()) {
-      marks.name(r.middle(), r.name());
-    }
+    rooms().stream().filter(this::isPassed).forEach(r -> marks.name(r.middle(), r.name()));
   }
 
   /** The number of each leg at its middle. */
@@ -157,7 +178,7 @@ final class RunPicture {
   private void column() {
     page.title(
         model.name() + ": " + cable.id(),
-        cable.length() + " of cable; seen from the south-east and above");
+        "way %s, cut length %s; seen from the south-east and above".formatted(cable.length(), cut));
     page.run(cable, "");
     page.heading("The way");
     for (int s = 0; s < steps.size(); s++) {

@@ -32,11 +32,12 @@ final class SlicePicture {
               all.add(new Vector3f(p.centre()).add(p.reach()));
               all.add(new Vector3f(p.centre()).sub(p.reach()));
             });
+    model.cables().forEach(c -> inSlice(c, all));
     if (all.isEmpty()) {
       all.add(model.low());
       all.add(model.high());
     }
-    Eye eye = Eye.on(all, slice.look(), slice.up(), page.model, 2, 0.07f);
+    Eye eye = Eye.on(all, slice.look(), slice.up(), page.model, 3, 0.07f);
     List<Vector4f> planes = slice.planes();
     Bodies bodies =
         new Painted(model, page.theme)
@@ -61,6 +62,28 @@ final class SlicePicture {
     return new Sheet(page.width, page.height, page.theme, List.of(pane), page.canvas.marks());
   }
 
+  /** The ends of what of a cable lies in the slice, so that one in the ground is seen as well. */
+  private void inSlice(Cable c, List<Vector3fc> to) {
+    for (int i = 0; i + 1 < c.points().size(); i++) {
+      Vector3fc a = c.points().get(i);
+      Vector3fc b = c.points().get(i + 1);
+      float da = a.get(slice.axis()) - slice.at();
+      float db = b.get(slice.axis()) - slice.at();
+      float half = slice.thick() / 2;
+      if (Math.min(da, db) > half || Math.max(da, db) < -half) {
+        continue;
+      }
+      to.add(new Vector3f(a).lerp(b, part(da, db, half)));
+      to.add(new Vector3f(b).lerp(a, part(db, da, half)));
+    }
+  }
+
+  /** How far along from one end the slice begins, 0 where that end is within it. */
+  private static float part(float from, float to, float half) {
+    float edge = Math.max(-half, Math.min(half, from));
+    return from == to ? 0 : (edge - from) / (to - from);
+  }
+
   /** Board that lies flat in the slice would hide all that is behind it. */
   private boolean lies(Piece p) {
     Vector3f r = p.reach();
@@ -77,6 +100,7 @@ final class SlicePicture {
     for (RoomMark r : model.rooms()) {
       inside(r).ifPresent(p -> marks.name(p, r.name()));
     }
+    new CutCables(page, pane).draw(model.cables(), slice);
     model.ends().stream().filter(e -> slice.holds(e.at())).forEach(marks::end);
     model.pins().stream().filter(p -> slice.holds(p.middle())).forEach(p -> marks.pin(p, false));
     marks.finish();
@@ -86,7 +110,7 @@ final class SlicePicture {
   private java.util.Optional<Vector3f> inside(RoomMark r) {
     Storey s = model.storeys().get(r.level());
     if (!slice.isUpright()) {
-      boolean in = slice.holds(new Vector3f(r.middle()).add(0, 0, 1));
+      boolean in = slice.at() > s.floor() && slice.at() < s.ceiling();
       return in ? java.util.Optional.of(new Vector3f(r.middle())) : java.util.Optional.empty();
     }
     int along = slice.axis() == 0 ? 1 : 0;
@@ -124,6 +148,11 @@ final class SlicePicture {
     float first = Math.max(page.model.x() + edge, left - page.size() * 1.4f);
     float further = Math.min(page.model.right() - edge, right + page.size() * 1.4f);
     for (Storey s : model.storeys()) {
+      boolean shown =
+          model.rooms().stream().anyMatch(r -> r.level() == s.order() && inside(r).isPresent());
+      if (!shown) {
+        continue;
+      }
       if (s.part() > 1) {
         continue; // a third edge there is not
       }
@@ -151,7 +180,7 @@ final class SlicePicture {
 
   private void column() {
     page.title(model.name() + ": slice", slice.says(page::length));
-    page.heading("Runs in this slice");
+    page.heading("Runs in this slice, and their way");
     boolean any = false;
     int left = 0;
     for (Cable c : model.cables()) {
@@ -168,6 +197,7 @@ final class SlicePicture {
       page.words("none", page.quiet());
     }
     page.heading("Signs");
+    CutCables.sign(page);
     Signs.holes(page);
     Signs.ends(page);
     Signs.lit(page);

@@ -1,18 +1,12 @@
 package holloway.app;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.scene.Glb;
 import holloway.scene.SceneMaker;
 import holloway.view.Ranch;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,53 +14,19 @@ import org.junit.jupiter.api.io.TempDir;
  * The format's own validator has nothing to say of a sample's model, and something of a bad one.
  */
 class ModelValidTest {
-  private static final Path CHECKER = Path.of("..", ".ci", "gltf").toAbsolutePath();
-
   @TempDir Path dir;
 
   @Test
   void theValidatorFindsNothing() throws Exception {
-    possible();
+    GltfChecker.orSkip();
     var house = Ranch.live().drawn(Ranch.judged());
     byte[] glb = Glb.of(SceneMaker.of(house.hollows(), house.plan()));
-    JsonNode said = validated(glb, 0);
-    assertEquals(0, said.get("errors").asInt(), said::toString);
-    assertEquals(0, said.get("warnings").asInt(), said::toString);
-    assertEquals(0, said.get("infos").asInt(), said::toString);
-    assertTrue(said.get("triangles").asInt() > 1000, said::toString);
+    GltfChecker.findsNothing(dir, glb);
     // A whole turned to nothing inside: the checker has to see that.
     String text = new String(glb, StandardCharsets.ISO_8859_1);
     byte[] bad =
         text.replaceFirst("\"roughnessFactor\":1", "\"roughnessFactor\":7")
             .getBytes(StandardCharsets.ISO_8859_1);
-    assertTrue(validated(bad, 1).get("errors").asInt() > 0);
-  }
-
-  private JsonNode validated(byte[] glb, int code) throws Exception {
-    Path file = Files.write(dir.resolve("house.glb"), glb);
-    Process p =
-        new ProcessBuilder("node", CHECKER.resolve("check.cjs").toString(), file.toString())
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
-    String out = new String(p.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(p.waitFor(60, TimeUnit.SECONDS));
-    assertEquals(code, p.exitValue(), out);
-    return new ObjectMapper().readTree(out);
-  }
-
-  private static void possible() {
-    boolean there =
-        Played.isThere("node")
-            && Files.isDirectory(CHECKER.resolve(Path.of("node_modules", "gltf-validator")));
-    if (there) {
-      return;
-    }
-    String must = System.getenv("HOLLOWAY_MODELS_MUST");
-    String why = "models are not validated here: node or the packages of .ci/gltf are missing";
-    if (must != null && !must.isEmpty()) {
-      throw new AssertionError("HOLLOWAY_MODELS_MUST is set, and " + why);
-    }
-    System.err.println(why);
-    Assumptions.abort(why);
+    assertTrue(GltfChecker.said(dir, bad, 1).get("errors").asInt() > 0);
   }
 }

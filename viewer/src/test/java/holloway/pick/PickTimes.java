@@ -1,23 +1,48 @@
 package holloway.pick;
 
+import java.util.Arrays;
 import java.util.Random;
 
-/** How long a ray takes by tree and by brute force, in one run: printed, for DEVELOPERS.md. */
+/** How long a ray takes by tree and by brute force, in one run; printed, for DEVELOPERS.md. */
 public final class PickTimes {
+  private static final int WARM = 4;
+  private static final int ROUNDS = 15;
+
   private PickTimes() {}
 
   public static void main(String[] args) {
-    Shapes shapes = Brute.timbers(20_000, 7);
-    Tree tree = new Tree(shapes);
-    double a = Double.MAX_VALUE;
-    double b = Double.MAX_VALUE;
-    // The least of many rounds: other work on the machine only ever makes one longer.
-    for (int round = 0; round < 20; round++) {
-      a = Math.min(a, micros(5_000, ray -> tree.nearest(ray, n -> true).hashCode()));
-      b = Math.min(b, micros(100, ray -> Brute.all(shapes, ray).size()));
+    System.out.println(measured(20_000));
+  }
+
+  /** Microseconds a ray, each the median of rounds that took turns. */
+  record Ratio(double tree, double brute) {
+    double times() {
+      return brute / tree;
     }
-    System.out.printf("tree %.2f us, brute force %.0f us, ratio %.0f%n", a, b, b / a);
-    System.out.printf("%.0f of 20000 boxes a ray%n", tree.looked() / 100_000.0);
+
+    @Override
+    public String toString() {
+      return "tree %.2f us, brute force %.0f us, ratio %.0f".formatted(tree, brute, times());
+    }
+  }
+
+  static Ratio measured(int members) {
+    Shapes shapes = Brute.timbers(members, 7);
+    Tree tree = new Tree(shapes);
+    double[] a = new double[ROUNDS];
+    double[] b = new double[ROUNDS];
+    for (int round = -WARM; round < ROUNDS; round++) {
+      // Taking turns, so that other work on the machine meets both.
+      double x = micros(5_000, ray -> tree.nearest(ray, n -> true).hashCode());
+      double y = micros(100, ray -> Brute.all(shapes, ray).size());
+      if (round >= 0) {
+        a[round] = x;
+        b[round] = y;
+      }
+    }
+    Arrays.sort(a);
+    Arrays.sort(b);
+    return new Ratio(a[ROUNDS / 2], b[ROUNDS / 2]);
   }
 
   private interface Asked {

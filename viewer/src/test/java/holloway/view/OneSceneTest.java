@@ -38,6 +38,11 @@ class OneSceneTest {
     assertEquals(Theme.DUSK.runs(), Palette.RUNS, "runs have one colour everywhere");
   }
 
+  @Test
+  void theNumbersAreThoseOfThePlanAndOfTheCards() {
+    Parity.check(Ranch.live().drawn(Ranch.judged()));
+  }
+
   /** In a model file cables have their true size, so they must stay within the bores. */
   @Test
   void packedCablesStayInTheirHoles() {
