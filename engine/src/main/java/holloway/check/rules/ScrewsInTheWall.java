@@ -27,9 +27,9 @@ final class ScrewsInTheWall implements PlanRule {
   @Override
   public String about() {
     return "Cable in a service layer before a framed wall lies right behind its lining, level"
-               + " battens let it go along the wall: what a screw passes before it meets the cable."
-               + " Beside furring strips the same is law for power wiring (NEC 300.4(D)), good"
-               + " practice for data cable.";
+        + " battens let it go along the wall: what a screw passes before it meets the cable."
+        + " Beside furring strips the same is law for power wiring (NEC 300.4(D)), good"
+        + " practice for data cable.";
   }
 
   @Override
