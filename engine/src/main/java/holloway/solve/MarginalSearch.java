@@ -10,6 +10,7 @@ import java.util.Arrays;
  */
 final class MarginalSearch {
   private static final int MOST_BRANCHES = 40;
+  private static final int UNTIL_FOUND = 2_000;
   private static final int FEW_BRANCHES = 8;
 
   private final Task task;
@@ -147,7 +148,7 @@ final class MarginalSearch {
     }
     long[] extra = edgeExtra[d.kind()];
     ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice, extra);
-    return new PathRepair(net, MOST_BRANCHES)
+    return new PathRepair(net, MOST_BRANCHES, UNTIL_FOUND)
         .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
   }
 

@@ -12,12 +12,23 @@ import java.util.function.Supplier;
  */
 final class PathRepair {
   private final Network net;
-  private int left;
+  private final int untilFound;
+  private final int most;
+  private int searches;
   private Path best;
 
   PathRepair(Network net, int mostSearches) {
+    this(net, mostSearches, mostSearches);
+  }
+
+  /**
+   * @param most searches once a valid path is known
+   * @param untilFound searches as long as none is: to miss it would tell somebody there is no way
+   */
+  PathRepair(Network net, int most, int untilFound) {
     this.net = net;
-    this.left = mostSearches;
+    this.most = most;
+    this.untilFound = untilFound;
   }
 
   /** Closes arcs in {@code arcPrice} while looking and puts every price back. */
@@ -28,7 +39,7 @@ final class PathRepair {
   }
 
   private void branch(long[] arcPrice, Supplier<Path> search) {
-    if (left-- <= 0) {
+    if (searches++ >= (best == null ? untilFound : most)) {
       return;
     }
     Path p = search.get();

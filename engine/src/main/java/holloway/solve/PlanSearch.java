@@ -46,7 +46,16 @@ final class PlanSearch {
       Solution s = improve(runs, i == 0 ? budget.ruins() : budget.ruins() / 4, sets);
       best = s.betterThan(best) ? s : best;
     }
-    return finish(best);
+    return finish(best.routed() < runs.length ? rescued(runs, best) : best);
+  }
+
+  private Solution rescued(int[] runs, Solution some) {
+    draft.clear();
+    zones.reset();
+    search.refresh();
+    Solution more = new LeftOut(draft, search, watch).rescue(runs, some);
+    draft.load(more);
+    return more.routed() > some.routed() ? improve(runs, budget.ruins() / 4, 2) : some;
   }
 
   /**
