@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /** On which side of a cable that lies on the face of a wall the air is, and not the wall. */
@@ -51,13 +50,6 @@ interface Air {
   private static int in(Polygon room, Vec at, Vec aside, double far) {
     Vec p = at.plus(aside.times(far));
     Coordinate c = new Coordinate(p.x(), p.y());
-    return room.contains(Lazy.POINTS.createPoint(c)) ? 1 : 0;
-  }
-
-  /** What makes points. */
-  final class Lazy {
-    private static final GeometryFactory POINTS = new GeometryFactory();
-
-    private Lazy() {}
+    return room.contains(room.getFactory().createPoint(c)) ? 1 : 0;
   }
 }
