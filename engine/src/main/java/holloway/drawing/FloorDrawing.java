@@ -18,28 +18,28 @@ public final class FloorDrawing {
 
   private static final String STYLE =
       """
-text{font-family:sans-serif;text-anchor:middle;fill:#000}
-.left{text-anchor:start}.title,.name{font-weight:bold}
-polygon,line,circle{stroke:#000;stroke-width:12;fill:none}
-.whole-house{fill:#e4e4e4}.room{fill:#fff}
-.wall{fill:#e4e4e4;stroke:none}
-.core{fill:#8c8c8c;stroke:#000;stroke-width:10}
-.masonry{fill:url(#masonry)}.battens{fill:#fff;stroke-width:6;stroke-dasharray:50 200}
-.core.assumed{stroke:#fff;stroke-width:16;stroke-dasharray:90 70}
-.stud{stroke:#fff;stroke-width:30}
-.gap{fill:#fff;stroke:none}.jamb{stroke-width:22}.pane{stroke-width:10}
-.leaf{stroke-width:10;stroke-dasharray:40 40}.head{stroke-width:10;stroke-dasharray:90 60}
-.chase,.hatch,.obstacle{fill:#fff}.chase.assumed,.hatch,.hidden{stroke-dasharray:80 60}
-.hidden{fill:none}.obstacle{stroke-width:20}.cross{stroke-width:6}
-.thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
-.outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
-.wanted{font-weight:bold}.shaft,.seen{font-style:italic}
-.link{stroke-width:22;stroke-dasharray:200 70 30 70}.link.duct{stroke-width:44;stroke-dasharray:200 70}
-.link.end{fill:#fff;stroke-width:18;stroke-dasharray:none}.link-name{font-style:italic}
-.under{stroke:#fff;stroke-width:75}.riser{fill:#000}.bore{fill:#fff;stroke-width:28}
-.run{font-style:italic;font-weight:bold}
-.chain,.whole{stroke-width:8}.tick{stroke-width:18}
-""";
+      text{font-family:sans-serif;text-anchor:middle;fill:#000}
+      .left{text-anchor:start}.title,.name{font-weight:bold}
+      polygon,line,circle{stroke:#000;stroke-width:12;fill:none}
+      .whole-house{fill:#e4e4e4}.room{fill:#fff}
+      .wall{fill:#e4e4e4;stroke:none}
+      .core{fill:#8c8c8c;stroke:#000;stroke-width:10}
+      .masonry{fill:url(#masonry)}.battens{fill:#fff;stroke-width:6;stroke-dasharray:50 200}
+      .core.assumed{stroke:#fff;stroke-width:16;stroke-dasharray:90 70}
+      .stud{stroke:#fff;stroke-width:30}
+      .gap{fill:#fff;stroke:none}.jamb{stroke-width:22}.pane{stroke-width:10}
+      .leaf{stroke-width:10;stroke-dasharray:40 40}.head{stroke-width:10;stroke-dasharray:90 60}
+      .chase,.hatch,.obstacle{fill:#fff}.chase.assumed,.hatch,.hidden{stroke-dasharray:80 60}
+      .hidden{fill:none}.obstacle{stroke-width:20}.cross{stroke-width:6}
+      .thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
+      .outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
+      .wanted{font-weight:bold}.shaft,.seen{font-style:italic}
+      .link{stroke-width:22;stroke-dasharray:200 70 30 70}.link.duct{stroke-width:44;stroke-dasharray:200 70}
+      .link.end{fill:#fff;stroke-width:18;stroke-dasharray:none}.link-name{font-style:italic}
+      .under{stroke:#fff;stroke-width:75}.riser{fill:#000}.bore{fill:#fff;stroke-width:28}
+      .run{font-style:italic;font-weight:bold}
+      .chain,.whole{stroke-width:8}.tick{stroke-width:18}
+      """;
 
   private FloorDrawing() {}
 
@@ -137,17 +137,17 @@ polygon,line,circle{stroke:#000;stroke-width:12;fill:none}
     Rect r = sheet.svg().reach().grown(MARGIN);
     String size = Svg.number(r.wide()) + " " + Svg.number(r.high());
     return """
-           <?xml version="1.0" encoding="UTF-8"?>
-           <svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="%s %s %s">
-           <title>%s</title>
-           <style>
-           %s</style>
-           <defs><pattern id="masonry" width="70" height="70" patternUnits="userSpaceOnUse" \
-           patternTransform="rotate(45)"><path d="M0 0H70V70H0Z" fill="#fff"/>\
-           <path d="M0 0V70" stroke="#000" stroke-width="40"/></pattern></defs>
-           <path d="M%s %sh%sv%sh-%sZ" fill="#fff"/>
-           %s</svg>
-           """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="%s %s %s">
+        <title>%s</title>
+        <style>
+        %s</style>
+        <defs><pattern id="masonry" width="70" height="70" patternUnits="userSpaceOnUse" \
+        patternTransform="rotate(45)"><path d="M0 0H70V70H0Z" fill="#fff"/>\
+        <path d="M0 0V70" stroke="#000" stroke-width="40"/></pattern></defs>
+        <path d="M%s %sh%sv%sh-%sZ" fill="#fff"/>
+        %s</svg>
+        """
         .formatted(
             Svg.number(r.wide() / 50),
             Svg.number(r.high() / 50),
