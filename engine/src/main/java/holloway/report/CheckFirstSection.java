@@ -83,7 +83,7 @@ final class CheckFirstSection {
   private void assumptions() {
     List<String> all = sheet.plan().survey().assumed();
     List<String> used = all.stream().filter(this::isHungOn).toList();
-    each("", walls.lines(used));
+    each("", walls.lines(used).stream().map(sheet.words()::sentence).distinct().toList());
     if (used.size() < all.size()) {
       each(
           "",

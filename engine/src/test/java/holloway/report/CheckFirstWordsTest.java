@@ -1,0 +1,38 @@
+package holloway.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.pipeline.Answers;
+import holloway.plan.Plan;
+import holloway.support.PackedSample;
+import holloway.survey.Wall;
+import holloway.survey.WallNames;
+import holloway.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is looked at first names walls as a person does. */
+class CheckFirstWordsTest {
+  private static final String SHUT =
+      " stands between parts of the house with floors at different heights: taken as shut, no cable"
+          + " is led into, along or through it. Maybe state a tube";
+
+  @Test
+  void aShutWallIsNamedByItsRoomsAndSaidOnce() {
+    Answers.Planned a = PackedSample.get("plumb-corner").planned();
+    Wall wall =
+        a.placed().walls().stream().filter(w -> w.id().contains("/")).findFirst().orElseThrow();
+    List<String> assumed = List.of(wall.id() + SHUT, wall.id() + SHUT);
+    Plan plan =
+        a.plan().withInputs(a.plan().inputs(), new Plan.SurveyNotes(List.of(), List.of(), assumed));
+    Sheet sheet =
+        new Sheet(plan, a.placed(), a.request(), a.cards(), true, UnitSystem.METRIC, Ink.PLAIN);
+    List<String> said =
+        new SheetWords(sheet).checkFirst().stream().filter(l -> l.contains("as shut")).toList();
+    assertEquals(1, said.size(), said.toString());
+    assertFalse(said.get(0).contains(wall.id()), said.toString());
+    assertTrue(said.get(0).startsWith("assumed: the " + WallNames.of(wall)), said.toString());
+  }
+}
