@@ -15,6 +15,9 @@ import java.util.Set;
  */
 final class BringReferee {
   /** An auger's length, E3: deeper holes take more than the bit. */
+  /** Trade-facts E1, the nearest steps to 1/2, 3/4 and 1 in. */
+  private static final List<Integer> FLEXIBLE_MM = List.of(13, 19, 25);
+
   private static final double AUGER_MM = 190;
 
   /** Cable is held up at least so often, A2-15. */
@@ -136,7 +139,11 @@ final class BringReferee {
     Plan.PlannedHole h = hole(s);
     boolean stone = h.through().stream().anyMatch(x -> x.startsWith("masonry"));
     List<Item> bits = stone ? List.of(Item.MASONRY_BIT) : List.of(Item.WOOD_BIT, Item.FLEX_BIT);
-    any(v, s, stone ? Item.HAMMER_DRILL : Item.DRILL);
+    if (stone) {
+      any(v, s, Item.HAMMER_DRILL);
+    } else {
+      any(v, s, Item.DRILL, Item.ANGLE_DRILL);
+    }
     List<Item> mine =
         v.bring().stream()
             .filter(b -> bits.contains(b.item()) && b.sizeMm() == h.diameterMm())
@@ -146,6 +153,9 @@ final class BringReferee {
       faults.add(s.id() + ": no bit of " + h.diameterMm() + " mm for " + h.through());
     } else if (h.depthMm() > AUGER_MM && mine.equals(List.of(Item.WOOD_BIT))) {
       any(v, s, Item.BIT_EXTENSION);
+    }
+    if (mine.equals(List.of(Item.FLEX_BIT)) && !FLEXIBLE_MM.contains(h.diameterMm())) {
+      faults.add(s.id() + ": no flexible bit is made of " + h.diameterMm() + " mm");
     }
   }
 

@@ -29,8 +29,8 @@ final class IndoorCableOutside implements PlanRule {
   @Override
   public String about() {
     return "An indoor cable that runs along the outside of the house is bought in an outdoor,"
-               + " sunlight-resistant jacket instead; how far that may go on indoors is the local"
-               + " code's word.";
+        + " sunlight-resistant jacket instead; how far that may go on indoors is the local"
+        + " code's word.";
   }
 
   @Override

@@ -34,7 +34,7 @@ final class NearMotorOrLamp implements PlanRule {
   @Override
   public String about() {
     return "Copper near a motor, a transformer or a fluorescent light that the house file states,"
-               + " on a wall (things), in a wall, in a void or under a ceiling (obstacles).";
+        + " on a wall (things), in a wall, in a void or under a ceiling (obstacles).";
   }
 
   @Override
