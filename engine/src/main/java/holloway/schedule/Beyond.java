@@ -35,12 +35,16 @@ final class Beyond {
 
   private static String space(Hollow h) {
     if (h.kind() == HollowKind.ROOM_SURFACE) {
-      // The owner of what is open under joists is the floor; a person is in the room below it.
-      return h.id().startsWith(UNDER)
-          ? "under the joists in the " + h.id().substring(UNDER.length())
-          : "in the " + h.owner();
+      return (h.id().startsWith(UNDER) ? "under the joists in the " : "in the ") + room(h);
     }
     return h.kind() == HollowKind.OUTSIDE_FACE ? "outside" : h.kind().word() + fill(h);
+  }
+
+  /** The owner of what is open under joists is the floor; a person is in the room below it. */
+  static String room(Hollow surface) {
+    return surface.id().startsWith(UNDER)
+        ? surface.id().substring(UNDER.length())
+        : surface.owner();
   }
 
   private static String fill(Hollow h) {

@@ -84,7 +84,7 @@ final class HoleSteps {
 
   private Step pilot(Plan.PlannedHole h, Pilot p, boolean checked) {
     boolean stone = p.bitMm() > Pilots.BIT_MM;
-    WorkPlace place = p.from().map(places::room).orElseGet(() -> places.hole(h));
+    WorkPlace place = p.from().map(f -> inside(f, h)).orElseGet(() -> places.hole(h));
     StepDraft out =
         new StepDraft("pilot/" + h.id(), Step.Kind.PILOT, h.id(), place)
             .runs(h.runs())
@@ -97,6 +97,12 @@ final class HoleSteps {
                 Bring.of(Bring.Item.GLASSES));
     openings.ofHole(h).forEach(o -> out.needs("open:" + o));
     return (checked ? out.needs("checked:" + h.id()) : out).done();
+  }
+
+  private WorkPlace inside(Pilot.From from, Plan.PlannedHole h) {
+    return from.hollow()
+        .map(id -> places.hollow(id, h.at()).orElseGet(() -> places.hole(h)))
+        .orElseGet(() -> places.room(from.words()));
   }
 
   private Step drill(Plan.PlannedHole h, boolean checked, boolean pilot) {

@@ -1,5 +1,6 @@
 package holloway.schedule;
 
+import holloway.hollow.Hollow;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Optional;
  *     bored from a room, where the drill itself stands outside and nothing there can be taped
  * @param searchMm how far from its place the wire may stand: twice the tolerance of the position
  * @param near tape lines on the other side, empty when there are none
- * @param from the room that the pilot is bored from when that is not where the drill stands
+ * @param from the place inside that the pilot is bored from when that is not where the drill stands
  */
 public record Pilot(
     String holeId,
@@ -27,7 +28,7 @@ public record Pilot(
     Find find,
     double searchMm,
     List<Dimension> near,
-    Optional<String> from) {
+    Optional<From> from) {
   /** What makes it uncertain. */
   public enum Why {
     NOTHING_TO_MEASURE,
@@ -40,7 +41,23 @@ public record Pilot(
     BY_SIGHT,
     BY_MAGNET,
     BY_FEEL,
-    FROM_A_ROOM
+    FROM_INSIDE
+  }
+
+  /**
+   * Where a pilot is bored from that comes out where the drill stands.
+   *
+   * @param words a room's name, or what kind of space it is
+   * @param hollow id of that space; empty for a room
+   */
+  public record From(String words, Optional<String> hollow) {
+    static From room(String name) {
+      return new From(name, Optional.empty());
+    }
+
+    static From space(Hollow hollow) {
+      return new From(hollow.kind().word(), Optional.of(hollow.id()));
+    }
   }
 
   public Pilot {
@@ -71,8 +88,8 @@ public record Pilot(
           first
               + "feel for the wire through the opening on the far side, up to %s from where you"
               + " expect it";
-      case FROM_A_ROOM ->
-          ("from the " + from.orElseThrow() + " drill " + bit)
+      case FROM_INSIDE ->
+          ("from the " + from.orElseThrow().words() + " drill " + bit)
               + " straight out where the tapes of the far side lead, and push a stiff wire through;"
               + " outside it has to stand within %s of where you expect it, and the hole is bored"
               + " there";

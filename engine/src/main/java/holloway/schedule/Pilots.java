@@ -2,6 +2,7 @@ package holloway.schedule;
 
 import holloway.geometry.Frame.Axis;
 import holloway.geometry.Point3;
+import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
@@ -61,17 +62,15 @@ public final class Pilots {
     if (!bare && tolerance <= Tolerance.LOCATOR_MM) {
       return Optional.empty();
     }
-    Optional<String> inside =
-        here.isEmpty() && !there.isEmpty() && isOutside(site, fromA)
-            ? behind(site, fromA)
-            : Optional.empty();
+    boolean turned = here.isEmpty() && !there.isEmpty() && isOutside(site, fromA);
+    Optional<Pilot.From> from = turned ? behind(site, fromA) : Optional.empty();
     String beyond = fromA ? site.hollowB() : site.hollowA();
     boolean reached = house.findHollow(beyond).map(h -> !h.blind()).orElse(false);
-    Pilot.Find how = inside.isPresent() ? Pilot.Find.FROM_A_ROOM : how(reached, !there.isEmpty());
+    Pilot.Find how = from.isPresent() ? Pilot.Find.FROM_INSIDE : how(reached, !there.isEmpty());
     Pilot.Why why = bare ? Pilot.Why.NOTHING_TO_MEASURE : Pilot.Why.FAR_OFF;
     boolean stone = site.layers().stream().anyMatch(l -> l.what().equals("masonry"));
     int bit = stone ? MASONRY_BIT_MM : BIT_MM;
-    return Optional.of(new Pilot(hole.id(), bit, why, how, 2 * tolerance, there, inside));
+    return Optional.of(new Pilot(hole.id(), bit, why, how, 2 * tolerance, there, from));
   }
 
   private boolean isOutside(Site site, boolean atA) {
@@ -81,15 +80,24 @@ public final class Pilots {
         .isPresent();
   }
 
+  /** Where somebody inside can bore: in what lies behind, or in the room before a closed bay. */
+  private Optional<Pilot.From> behind(Site site, boolean fromA) {
+    Optional<Hollow> hollow = house.findHollow(fromA ? site.hollowB() : site.hollowA());
+    if (hollow.filter(h -> h.kind() == HollowKind.ROOM_SURFACE).isPresent()) {
+      return hollow.map(Beyond::room).map(Pilot.From::room);
+    }
+    return hollow.filter(h -> !h.blind()).map(Pilot.From::space).or(() -> before(site, fromA));
+  }
+
   /** The first room that a straight thin bit from outside would come out in. */
-  private Optional<String> behind(Site site, boolean fromA) {
+  private Optional<Pilot.From> before(Site site, boolean fromA) {
     Point3 out = fromA ? site.a() : site.b();
     Axis in = Lines.between(out, fromA ? site.b() : site.a());
     for (long nm = 0; nm <= THROUGH; nm += STEP) {
       Point3 p = Lines.walk(out, in, nm);
       for (PlacedRoom r : house.framed().placed().rooms()) {
         if (p.z() >= r.floorZ() && p.z() <= r.ceilingZ() && r.outline().contains(p.plan())) {
-          return Optional.of(r.name());
+          return Optional.of(Pilot.From.room(r.name()));
         }
       }
     }

@@ -72,8 +72,8 @@ class PilotsTest {
     Plan.PlannedHole hole =
         plan.holes().stream().filter(h -> h.stand().equals("outside")).findFirst().orElseThrow();
     Pilot pilot = Pilots.of(plan, chain.house()).get(hole.id());
-    assertEquals(Pilot.Find.FROM_A_ROOM, pilot.find());
-    assertEquals(Optional.of("den"), pilot.from());
+    assertEquals(Pilot.Find.FROM_INSIDE, pilot.find());
+    assertEquals(Optional.of(Pilot.From.room("den")), pilot.from());
     assertEquals(3, pilot.bitMm());
     String says = HoleCards.of(plan, chain.house(), UnitSystem.METRIC).get(hole.id()).pilot();
     assertTrue(says.startsWith("from the den drill 1/8 in (3 mm) straight out"), says);
@@ -86,6 +86,27 @@ class PilotsTest {
             .findFirst()
             .orElseThrow();
     assertEquals(places.room("den"), step.at());
+  }
+
+  /** The rim over a crawlspace: no bit goes from a room there, a person in the crawlspace has it. */
+  @Test
+  void aRimBoredFromOutsideIsFoundFromTheCrawlspace() {
+    Chain chain = Chain.of(Chain.sample("quince-ranch"));
+    Plan plan = chain.plan(Profile.LEAST_WORK, Set.of(), r -> r.startsWith("loudspeaker/"));
+    Plan.PlannedHole rim =
+        plan.holes().stream().filter(h -> h.kind().contains("rim")).findFirst().orElseThrow();
+    assertEquals("outside", rim.stand());
+    Pilot pilot = Pilots.of(plan, chain.house()).get(rim.id());
+    assertEquals(Pilot.Find.FROM_INSIDE, pilot.find());
+    assertEquals("crawlspace", pilot.from().orElseThrow().words());
+    Places places = new Places(chain.house(), chain.request());
+    Step step =
+        new HoleSteps(plan, chain.house(), places, new Openings(plan, places))
+            .list().stream()
+                .filter(s -> s.kind() == Step.Kind.PILOT && s.subject().equals(rim.id()))
+                .findFirst()
+                .orElseThrow();
+    assertEquals(WorkPlace.Kind.CRAWLSPACE, step.at().kind());
   }
 
   private static final String OUTSIDE =
