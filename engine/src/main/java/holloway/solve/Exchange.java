@@ -37,13 +37,15 @@ final class Exchange {
   }
 
   private void pair(int a, int b) {
-    int[] places = nodes(draft.paths[a]);
     int last = -1;
-    for (int i = 0; i < places.length; i++) {
+    for (int i = 0; i <= draft.paths[a].arcs().length; i++) {
+      int[] places = nodes(draft.paths[a]);
       Map<Integer, Integer> other = byNode(draft.paths[b]);
       if (other.containsKey(places[i])) {
         if (last >= 0) {
           between(a, b, last, i, other.get(places[last]), other.get(places[i]));
+          // The stretch before this place may have another number of arcs now.
+          i += draft.paths[a].arcs().length + 1 - places.length;
         }
         last = i;
       }
