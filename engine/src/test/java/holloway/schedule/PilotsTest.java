@@ -88,7 +88,9 @@ class PilotsTest {
     assertEquals(places.room("den"), step.at());
   }
 
-  /** The rim over a crawlspace: no bit goes from a room there, a person in the crawlspace has it. */
+  /**
+   * The rim over a crawlspace: no bit goes from a room there, a person in the crawlspace has it.
+   */
   @Test
   void aRimBoredFromOutsideIsFoundFromTheCrawlspace() {
     Chain chain = Chain.of(Chain.sample("quince-ranch"));

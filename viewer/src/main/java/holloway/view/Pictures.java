@@ -166,6 +166,8 @@ public final class Pictures {
     card.ifPresent(c -> make.add(words.bit(c)));
     card.filter(c -> !c.angle().isEmpty()).ifPresent(c -> make.add(c.angle()));
     out.add(new HoleSheet.Line("Make it", make));
+    card.filter(c -> !c.pilot().isEmpty())
+        .ifPresent(c -> out.add(new HoleSheet.Line("Pilot first", List.of(c.pilot()))));
     card.filter(c -> !c.breakthrough().isEmpty())
         .ifPresent(c -> out.add(new HoleSheet.Line("Comes out", List.of(c.breakthrough()))));
     card.filter(c -> c.toleranceMm() > 0)
