@@ -81,13 +81,9 @@ public record Eye(Matrix4f view, Matrix4f projection, float perPixel) {
       float margin) {
     Vector3f dir = new Vector3f(look).normalize();
     Matrix4f turn = new Matrix4f().lookAlong(dir, up);
-    Vector3f low = new Vector3f(Float.MAX_VALUE);
-    Vector3f high = new Vector3f(-Float.MAX_VALUE);
-    for (Vector3fc p : points) {
-      Vector3f t = turn.transformPosition(p, new Vector3f());
-      low.min(t);
-      high.max(t);
-    }
+    Vector3f[] ends = bounds(points, turn);
+    Vector3f low = ends[0];
+    Vector3f high = ends[1];
     Vector3f middle = new Vector3f(low).add(high).mul(0.5f);
     float keep = 1 - 2 * margin;
     float wide = Math.max(high.x - low.x, 1e-3f) / (area.width() * keep);

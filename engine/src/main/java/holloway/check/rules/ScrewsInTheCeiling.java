@@ -1,13 +1,8 @@
 package holloway.check.rules;
 
 import holloway.finding.Finding;
-import holloway.finding.Place;
-import holloway.finding.Severity;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
-import holloway.limits.Figure;
-import holloway.limits.RuleKey;
-import holloway.limits.TimberFigures;
 import holloway.plan.Plan;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
@@ -18,7 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** B17: over a strapped ceiling cable lies on its lining, where any screw finds it. */
-final class ScrewsInTheCeiling implements PlanRule {
+final class ScrewsInTheCeiling extends BehindLining {
   @Override
   public String id() {
     return "screws-in-the-ceiling";
@@ -29,14 +24,6 @@ final class ScrewsInTheCeiling implements PlanRule {
     return "Cable in the void over a strapped ceiling lies on its lining: what a screw passes before"
         + " it meets the cable. Beside straps the same is law for power wiring (NEC 300.4(D)),"
         + " good practice for data cable.";
-  }
-
-  @Override
-  public Entry entry() {
-    return new Entry(
-        "practice",
-        TimberFigures.PLATE_EDGE.from().noting(" (asked for power wiring)"),
-        "1-1/4 in (32 mm)");
   }
 
   @Override
@@ -52,24 +39,14 @@ final class ScrewsInTheCeiling implements PlanRule {
   }
 
   private Optional<Finding> judge(Plan.PlanStep s, Finished finished) {
-    Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     PlacedRoom room = room(s, finished).orElseThrow();
-    double lining = (foot(s, finished) - room.ceilingZ()) / 1e6;
-    return lining >= figure.length().toMm()
-        ? Optional.empty()
-        : Optional.of(
-            say(
-                finished.severity(RuleKey.NAIL_PLATE_EDGE, Severity.PRACTICE),
-                Place.of(s.id(), Legs.start(s)),
-                NailPlate.source(finished),
-                false,
-                new Said(
-                    "Cable lies on the lining of the ceiling of " + room.name() + ".",
-                    Legs.number("%.1f mm", lining),
-                    figure.said(),
-                    "Note on the plan of the house where it lies; drive no screw, hook or lamp"
-                        + " fixing into that ceiling along it, and none at the sides of the"
-                        + " straps there.")));
+    return judge(
+        s,
+        (foot(s, finished) - room.ceilingZ()) / 1e6,
+        "Cable lies on the lining of the ceiling of " + room.name() + ".",
+        "Note on the plan of the house where it lies; drive no screw, hook or lamp fixing into that"
+            + " ceiling along it, and none at the sides of the straps there.",
+        finished);
   }
 
   private static long foot(Plan.PlanStep s, Finished finished) {

@@ -1,13 +1,8 @@
 package holloway.check.rules;
 
 import holloway.finding.Finding;
-import holloway.finding.Place;
-import holloway.finding.Severity;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowKind;
-import holloway.limits.Figure;
-import holloway.limits.RuleKey;
-import holloway.limits.TimberFigures;
 import holloway.plan.Plan;
 import holloway.survey.Wall;
 import holloway.survey.WallNames;
@@ -18,7 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** B17: in a service layer cable lies right behind a lining that pictures and shelves hang on. */
-final class ScrewsInTheWall implements PlanRule {
+final class ScrewsInTheWall extends BehindLining {
   @Override
   public String id() {
     return "screws-in-the-wall";
@@ -30,14 +25,6 @@ final class ScrewsInTheWall implements PlanRule {
         + " battens let it go along the wall: what a screw passes before it meets the cable."
         + " Beside furring strips the same is law for power wiring (NEC 300.4(D)), good"
         + " practice for data cable.";
-  }
-
-  @Override
-  public Entry entry() {
-    return new Entry(
-        "practice",
-        TimberFigures.PLATE_EDGE.from().noting(" (asked for power wiring)"),
-        "1-1/4 in (32 mm)");
   }
 
   @Override
@@ -55,25 +42,14 @@ final class ScrewsInTheWall implements PlanRule {
   }
 
   private Optional<Finding> judge(Plan.PlanStep s, Finished finished) {
-    Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     Optional<Wall> wall = wall(s, finished);
-    double lining = wall.map(w -> lining(s, w, finished)).orElse(0.0);
-    return lining >= figure.length().toMm()
-        ? Optional.empty()
-        : Optional.of(
-            say(
-                finished.severity(RuleKey.NAIL_PLATE_EDGE, Severity.PRACTICE),
-                Place.of(s.id(), Legs.start(s)),
-                NailPlate.source(finished),
-                false,
-                new Said(
-                    "Cable lies behind the board of the "
-                        + wall.map(w -> place(s, w)).orElse("wall")
-                        + ".",
-                    Legs.number("%.1f mm", lining),
-                    figure.said(),
-                    "Note on the plan of the house where it lies and how high; drive no screw, nail"
-                        + " or hook into that board along it.")));
+    return judge(
+        s,
+        wall.map(w -> lining(s, w, finished)).orElse(0.0),
+        "Cable lies behind the board of the " + wall.map(w -> place(s, w)).orElse("wall") + ".",
+        "Note on the plan of the house where it lies and how high; drive no screw, nail or hook into"
+            + " that board along it.",
+        finished);
   }
 
   private static String place(Plan.PlanStep s, Wall w) {
