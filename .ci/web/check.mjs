@@ -55,6 +55,8 @@ function cutOff(wide, high = Infinity) {
     const inStrip = e.parentElement.closest('.wide');
     if (b.width && (b.right > wide + 0.5 || b.left < -0.5) && !(inStrip && matchMedia('screen').matches)) found.push('over the edge: ' + name(e));
     if (e.tagName === 'FIGURE' && (b.height > high || (high < Infinity && s.breakInside !== 'avoid'))) found.push('cut in two by the end of a sheet, ' + Math.round(b.height) + ' of ' + high + ': ' + name(e));
+    const kept = parseFloat(getComputedStyle(root).scrollPaddingTop);
+    if (s.position === 'sticky' && s.top === '0px' && matchMedia('screen').matches && b.height > kept) found.push('what is scrolled to lies under: ' + name(e));
     if (e.tagName === 'IMG' && !(e.complete && e.naturalWidth)) found.push('not shown: ' + e.alt);
   }
   return found;
@@ -202,6 +204,8 @@ async function printed(tab) {
 async function accessible(tab, scheme, view) {
   await tab.setViewport(view);
   await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+  // At the top the line of progress covers nothing: colours under it cannot be judged.
+  await tab.evaluate(() => scrollTo(0, 0));
   const ground = await tab.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   await tab.evaluate(readFileSync(need.resolve('axe-core/axe.min.js'), 'utf8'));
   const seen = await tab.evaluate(() => axe.run(document, { resultTypes: ['violations', 'incomplete'] }));

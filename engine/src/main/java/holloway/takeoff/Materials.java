@@ -59,7 +59,7 @@ final class Materials {
       for (BoxPlan.Cut cut : order.tooLong()) {
         String item =
             Jackets.named(order.cable(), "cable")
-                + " by the metre, for "
+                + " cut in the shop, for "
                 + cut.run()
                 + ", no box is as long";
         list.addCable(item, cut.metres(), "m", OptionalLong.empty());
@@ -74,8 +74,11 @@ final class Materials {
             ? OptionalLong.of(reel.cents().getAsLong() / reel.metres())
             : OptionalLong.empty();
     list.addCable(
-        "%s by the metre, one length of %d m"
-            .formatted(Jackets.named(order.cable(), "cable"), reel.metres()),
+        "%s cut in the shop, one length of %d m (%d ft)"
+            .formatted(
+                Jackets.named(order.cable(), "cable"),
+                reel.metres(),
+                (long) Math.ceil(reel.metres() / 0.3048)),
         reel.metres(),
         "m",
         metre);

@@ -136,7 +136,8 @@ class JacketsTest {
     Plan bought = TakeOff.of(plan("cat6", 5, 10, 25), Toy.request(), Toy.placed());
     List<String> items = bought.materials().stream().map(Plan.Material::item).toList();
     assertTrue(
-        items.contains("outdoor-cat6 cable by the metre, one length of 20 m"), items.toString());
+        items.contains("outdoor-cat6 cable cut in the shop, one length of 20 m (66 ft)"),
+        items.toString());
     assertTrue(items.stream().noneMatch(i -> i.startsWith("cat6 cable")), items.toString());
     BoxPlan boxes = BoxPlanner.of(bought, PriceList.NONE, LocalRules.NONE);
     assertEquals("outdoor-cat6 cut length 1", boxes.orders().get(0).reels().get(0).name());
