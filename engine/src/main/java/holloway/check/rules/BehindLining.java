@@ -25,7 +25,7 @@ abstract class BehindLining implements PlanRule {
    * @param lining millimetres from the visible face to the cable
    */
   Optional<Finding> judge(
-      Plan.PlanStep s, double lining, String where, String todo, Finished finished) {
+      Plan.PlanStep s, double lining, String where, String remedy, Finished finished) {
     Figure figure = finished.figure(RuleKey.NAIL_PLATE_EDGE, TimberFigures.PLATE_EDGE);
     return lining >= figure.length().toMm()
         ? Optional.empty()
@@ -35,6 +35,6 @@ abstract class BehindLining implements PlanRule {
                 Place.of(s.id(), Legs.start(s)),
                 NailPlate.source(finished),
                 false,
-                new Said(where, Legs.number("%.1f mm", lining), figure.said(), todo)));
+                new Said(where, Legs.number("%.1f mm", lining), figure.said(), remedy)));
   }
 }
