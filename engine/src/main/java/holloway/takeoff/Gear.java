@@ -47,9 +47,7 @@ final class Gear {
     boolean fished =
         plan.runs().stream().flatMap(r -> r.steps().stream()).anyMatch(s -> s.fish().isPresent());
     boolean copper = plan.runs().stream().anyMatch(r -> CabinetParts.copper(r.cable()));
-    boolean stone =
-        plan.holes().stream()
-            .anyMatch(h -> h.through().stream().anyMatch(t -> t.startsWith("masonry")));
+    boolean stone = plan.holes().stream().anyMatch(HoleParts::stone);
     list.add(ShopItem.BIT_PILOT, bored ? 1 : 0);
     list.add(ShopItem.BIT_PILOT_MASONRY, stone ? 1 : 0);
     list.add(ShopItem.SAW, cut ? 1 : 0);

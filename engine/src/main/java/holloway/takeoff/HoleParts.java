@@ -134,7 +134,7 @@ public final class HoleParts {
         && !h.stand().equals("ladder");
   }
 
-  private static boolean stone(Plan.PlannedHole h) {
+  static boolean stone(Plan.PlannedHole h) {
     return h.through().stream().anyMatch(t -> t.startsWith("masonry"));
   }
 }
