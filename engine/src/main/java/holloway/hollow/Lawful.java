@@ -7,6 +7,8 @@ import holloway.framing.Deck;
 import holloway.framing.Framed;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.framing.Notch;
+import holloway.framing.Notches;
 import holloway.geometry.Point3;
 import holloway.house.Timber;
 import holloway.limits.MemberMake;
@@ -14,6 +16,8 @@ import holloway.limits.RulePack;
 import holloway.limits.SteelPractice;
 import holloway.survey.Wall;
 import holloway.units.Length;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -28,11 +32,15 @@ final class Lawful {
   private final RulePack pack;
   private final Map<String, Wall> walls = new TreeMap<>();
   private final Map<String, Deck> decks = new TreeMap<>();
+  private final Map<String, List<Notch>> notches = new TreeMap<>();
 
   Lawful(Framed framed) {
     pack = framed.placed().house().rulePack();
     framed.placed().walls().forEach(w -> walls.put(w.id(), w));
     framed.decks().forEach(d -> decks.put(d.id(), d));
+    for (Notch n : Notches.of(framed).cut()) {
+      notches.computeIfAbsent(n.member().id(), k -> new ArrayList<>()).add(n);
+    }
   }
 
   /**
@@ -78,7 +86,18 @@ final class Lawful {
   /** The pack's word, and where that lets it the word of the person's own rules. */
   private holloway.limits.Verdict verdict(Member m, Point3 p, Length bit) {
     var packs = packs(m, p, bit);
+    for (Notch n : notches.getOrDefault(m.id(), List.of())) {
+      packs = packs.allowed() ? beside(n, p, bit) : packs;
+    }
     return packs.allowed() ? pack.local().againstBore(m.kind().word(), bit).orElse(packs) : packs;
+  }
+
+  /** Whatever was cut out of this member before. */
+  private holloway.limits.Verdict beside(Notch n, Point3 p, Length bit) {
+    Length along = new Length(n.clearAlong(p, bit.nm() / 2));
+    return n.upright()
+        ? pack.studBesideNotch(along)
+        : pack.besideNotch(new Length(n.clear(p, bit.nm() / 2)), along);
   }
 
   private holloway.limits.Verdict packs(Member m, Point3 p, Length bit) {

@@ -23,4 +23,26 @@ public sealed interface Found {
    * lie in it.
    */
   record HoleMade(String id, Length diameter, int cables, Where where) implements Found {}
+
+  /**
+   * A notch that somebody cut before: in a joist, seen when boards or a ceiling were open, or in
+   * the face of a stud.
+   *
+   * @param deep into the wood; {@code run} along it
+   */
+  record Notch(Cut cut, Fact<Length> deep, Fact<Length> run, Where where) implements Found {}
+
+  /** Where a notch is. */
+  sealed interface Cut {}
+
+  /**
+   * In the joist nearest to the spot.
+   *
+   * @param overhead it is over the room, else under its floor
+   * @param top cut into the upper edge, else the lower
+   */
+  record InJoist(CeilingSpot at, boolean overhead, boolean top) implements Cut {}
+
+  /** In the stud nearest to the spot, on the face one sees in that room. */
+  record InStud(WallSpot at) implements Cut {}
 }

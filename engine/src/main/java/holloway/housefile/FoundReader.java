@@ -33,6 +33,9 @@ final class FoundReader {
     for (Entry e : file.maps("clear-bays", WantedTables.FOUND_CLEAR)) {
       onFace(e, (face, along) -> new Found.ClearBay(face, along, e.where()));
     }
+    for (Entry e : file.maps("notches", WantedTables.FOUND_NOTCH)) {
+      new NotchReader(e).read().ifPresent(out::add);
+    }
     Map<String, holloway.house.Where> ids = new TreeMap<>();
     for (Entry e : file.maps("holes", WantedTables.FOUND_HOLE)) {
       Optional<String> id = e.text("id");
@@ -57,7 +60,7 @@ final class FoundReader {
     }
   }
 
-  private static <T> Fact<T> found(Fact<T> f) {
+  static <T> Fact<T> found(Fact<T> f) {
     return new Fact<>(f.value(), f.spread(), Origin.FOUND, f.where());
   }
 }

@@ -149,6 +149,20 @@ final class WantedTables {
           must("diameter", LENGTH, "as bored"),
           may("cables", new Shape.Whole(0, 99), "how many lie in it"));
 
+  static final Table FOUND_NOTCH =
+      Table.of(
+          "found-notch",
+          "a notch that somebody cut before, in a joist or a stud",
+          may("side", FACE, "in a stud: the room and side it is seen from"),
+          may("from", ALONG, "in a stud: from the end of that side"),
+          may("height", LENGTH, "in a stud: of its middle above the floor"),
+          may("above-ceiling-of", ROOM, "in a joist over that room"),
+          may("below-floor-of", ROOM, "in a joist under that room"),
+          may("at", HouseTables.SPOT, "in a joist: its middle, from two sides of the room"),
+          may("edge", Shape.words("top", "bottom"), "in a joist: the edge it is cut into"),
+          must("depth", LENGTH, "how far it is cut into the wood"),
+          must("length", LENGTH, "along the wood"));
+
   static final Table FOUND_FILE =
       Table.of(
           "found-file",
@@ -156,6 +170,7 @@ final class WantedTables {
           may("studs", listOf(new Shape.MapOf(FOUND_STUD)), "studs found"),
           may("blocks", listOf(new Shape.MapOf(FOUND_BLOCK)), "blocks found"),
           may("clear-bays", listOf(new Shape.MapOf(FOUND_CLEAR)), "bays found clear"),
+          may("notches", listOf(new Shape.MapOf(FOUND_NOTCH)), "notches in joists or studs"),
           may("holes", listOf(new Shape.MapOf(FOUND_HOLE)), "holes made"));
 
   static final Table HOUSE =

@@ -62,6 +62,23 @@ final class NoPack implements RulePack {
   }
 
   @Override
+  public Verdict joistNotch(JoistNotch notch) {
+    Verdict first = us.joistNotch(notch);
+    return advice(first.allowed() ? uk.joistNotch(notch) : first);
+  }
+
+  @Override
+  public Verdict studNotch(Length width, Length deep, boolean bearing) {
+    return advice(us.studNotch(width, deep, bearing));
+  }
+
+  @Override
+  public Verdict besideNotch(Length clear, Length along) {
+    Verdict first = us.besideNotch(clear, along);
+    return advice(first.allowed() ? uk.besideNotch(clear, along) : first);
+  }
+
+  @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {
     return advice(uk.channel(leaf, depth, upright));
   }

@@ -47,6 +47,19 @@ public interface RulePack {
   /** May two holes lie in one joist with their centres this far apart? */
   Verdict joistSpacing(Length centres, Length diameter, Length other);
 
+  /** Does a notch that somebody cut before keep within what a joist may lose? None is offered. */
+  Verdict joistNotch(JoistNotch notch);
+
+  /** Likewise for a notch in the face of a stud; {@code deep} of its width. */
+  Verdict studNotch(Length width, Length deep, boolean bearing);
+
+  /**
+   * May a hole be bored this near to a notch in the same joist?
+   *
+   * @param clear wood between the two; {@code along} measured along the joist only
+   */
+  Verdict besideNotch(Length clear, Length along);
+
   /** How deep may a channel be cut into a masonry leaf? */
   Verdict channel(Length leaf, Length depth, boolean upright);
 
@@ -123,6 +136,18 @@ public interface RulePack {
             Severity.PRACTICE,
             source,
             "The holes are " + centres + " apart, less than three diameters of " + wide + ".");
+  }
+
+  /** IRC R602.6: never a hole and a notch in one section of a stud; elsewhere good practice. */
+  default Verdict studBesideNotch(Length along) {
+    boolean us = name().equals("us");
+    Source source = us ? Source.us("IRC R602.6") : Source.PRACTICE;
+    return along.nm() > 0
+        ? Verdict.yes(source)
+        : Verdict.no(
+            us ? Severity.LAW : Severity.PRACTICE,
+            source,
+            "The hole lies in the same section of the stud as a notch.");
   }
 
   /**

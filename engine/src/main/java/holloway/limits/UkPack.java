@@ -141,6 +141,28 @@ final class UkPack implements RulePack {
   }
 
   @Override
+  public Verdict joistNotch(JoistNotch notch) {
+    return NotchLimits.uk(notch);
+  }
+
+  /** No published figure for studs was seen; the US one is borrowed, as practice. */
+  @Override
+  public Verdict studNotch(Length width, Length deep, boolean bearing) {
+    return NotchLimits.stud(width, deep, bearing, Severity.PRACTICE, Source.PRACTICE);
+  }
+
+  /** C4-4: along the joist; an Irish guide asks the joist's whole depth. */
+  @Override
+  public Verdict besideNotch(Length clear, Length along) {
+    Figure least = TimberFigures.UK_HOLE_TO_NOTCH;
+    return along.compareTo(least.length()) >= 0
+        ? Verdict.yes(least.from())
+        : no(
+            least.from().noting("; sources differ, Ireland's TGD A asks the joist's depth"),
+            "Less than " + least.said() + " along the joist between the hole and a notch.");
+  }
+
+  @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {
     return channel(
         leaf, depth, upright, Severity.STANDARD, TimberFigures.UK_CHANNEL_UPRIGHT.cited(), local);

@@ -127,6 +127,29 @@ final class UsPack implements RulePack {
             "Less than " + least.said() + " of joist is left between two holes.");
   }
 
+  @Override
+  public Verdict joistNotch(JoistNotch notch) {
+    return NotchLimits.us(notch);
+  }
+
+  @Override
+  public Verdict studNotch(Length width, Length deep, boolean bearing) {
+    return NotchLimits.stud(
+        width, deep, bearing, Severity.LAW, NotchFigures.US_STUD_BEARING.from());
+  }
+
+  /** IRC R502.8.1: 2 in of wood between a hole and a notch. */
+  @Override
+  public Verdict besideNotch(Length clear, Length along) {
+    Figure least = local.of(RuleKey.JOIST_EDGE, TimberFigures.US_JOIST_EDGE);
+    return clear.compareTo(least.length()) >= 0
+        ? Verdict.yes(least.from())
+        : Verdict.no(
+            local.severity(RuleKey.JOIST_EDGE, Severity.LAW),
+            least.from(),
+            "Less than " + least.said() + " of joist is left between the hole and a notch.");
+  }
+
   /** No US figure was confirmed; the UK's is used as practice. */
   @Override
   public Verdict channel(Length leaf, Length depth, boolean upright) {

@@ -81,6 +81,51 @@ class CompanionsTest {
         sound.house().inputs().stream().map(i -> i.file()).toList());
   }
 
+  @Test
+  void foundNotches() throws IOException {
+    List<Found> found =
+        new Written(dir)
+            .beside(
+                "toy.found.yaml",
+                """
+                notches:
+                  - { below-floor-of: office, at: [west 4 ft, south 5 ft], edge: top, depth: 1 in, length: 2 in }
+                  - { side: office east, from: south 2 ft, height: 4 ft, depth: 20 mm, length: 60 mm }
+                """)
+            .sound()
+            .house()
+            .found();
+    var joist = assertInstanceOf(Found.Notch.class, found.get(0));
+    assertTrue(assertInstanceOf(Found.InJoist.class, joist.cut()).top());
+    assertEquals(Length.inches(1), joist.deep().value());
+    assertEquals(Origin.FOUND, joist.deep().origin());
+    var stud = assertInstanceOf(Found.Notch.class, found.get(1));
+    assertEquals(
+        Length.inches(48), assertInstanceOf(Found.InStud.class, stud.cut()).at().height().value());
+    assertEquals(Length.mm(60), stud.run().value());
+  }
+
+  /** What a newcomer leaves out of a notch has its own message. */
+  @Test
+  void aNotchIsInOnePlaceAndHasAnEdge() throws IOException {
+    String both = "{ side: office east, below-floor-of: office, depth: 1 in, length: 2 in }";
+    String bare = "{ below-floor-of: office, depth: 1 in, length: 2 in }";
+    String stud = "{ side: office east, from: south 2 ft, depth: 1 in, length: 2 in }";
+    assertEquals(
+        List.of("a notch is in one place: a stud of a wall, or a joist over or under a room"),
+        told(both));
+    assertEquals(
+        List.of("a notch in a joist lacks 'at:'", "a notch in a joist lacks 'edge:'"), told(bare));
+    assertEquals(List.of("a notch in a stud lacks 'height:'"), told(stud));
+  }
+
+  private List<String> told(String notch) throws IOException {
+    return new Written(dir)
+        .beside("toy.found.yaml", "notches: [%s]\n".formatted(notch)).problems().stream()
+            .map(Problem::text)
+            .toList();
+  }
+
   /** The house file says where the outlet of the toy is; the wishes file slides it. */
   @Test
   void aWishedSpotMovesAnOutletAlongItsWall() throws IOException {

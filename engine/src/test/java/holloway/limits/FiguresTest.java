@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 class FiguresTest {
   static List<Figure> all() {
     List<Figure> all = new ArrayList<>(TimberFigures.list());
+    all.addAll(NotchFigures.list());
     all.addAll(FireFigures.list());
     all.addAll(WiringFigures.list());
     all.addAll(EntryFigures.list());

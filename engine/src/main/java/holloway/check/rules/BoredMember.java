@@ -135,7 +135,7 @@ final class BoredMember implements PlanRule {
   }
 
   /** The supports on either side of a place along a member: its ends and bearing walls between. */
-  private static long[] bay(Member m, long u, Finished finished) {
+  static long[] bay(Member m, long u, Finished finished) {
     long[] bay = {m.box().x0(), m.box().x1()};
     deck(m, finished)
         .ifPresent(
@@ -158,7 +158,7 @@ final class BoredMember implements PlanRule {
         .findFirst();
   }
 
-  private static MemberMake make(Member m, Finished finished) {
+  static MemberMake make(Member m, Finished finished) {
     return switch (m.kind()) {
       case HEADER -> MemberMake.BEAM;
       case CHORD, TOP_CHORD -> MemberMake.TRUSS;

@@ -18,6 +18,7 @@ public final class PlanRules {
           new SealAtPlate(),
           new FireBlockCrossed(),
           new BoredMember(),
+          new NotchedMember(),
           new HolesApart(),
           new NailPlate(),
           new GrommetInSteel(),

@@ -76,6 +76,7 @@ class EveryRuleTest {
     HoleCases.all().forEach((id, h) -> rule(id, h.over(), h.at()));
     runs();
     CableCases.all(this::rule);
+    NotchCases.all().forEach(h -> rule("notched-member", h.over(), h.at()));
     walls();
     ages();
   }

@@ -85,7 +85,7 @@ class KeptOrReportedTest {
     String list = between(page(), "Kept by the search, so that no plan breaks them: ", "Only rep");
     assertEquals(
         List.of(
-            "sizes, edges and place along the span of every bore",
+            "sizes, edges and place along the span of every bore and its distance from notches",
             "return-air spaces",
             "the rules of one's own of a rule file",
             "and of whole runs the length and turns of a fish."),

@@ -8,6 +8,7 @@ import holloway.limits.EntryFigures;
 import holloway.limits.FibreLoss;
 import holloway.limits.Figure;
 import holloway.limits.FireFigures;
+import holloway.limits.JoistNotch;
 import holloway.limits.LinkLength;
 import holloway.limits.MemberMake;
 import holloway.limits.PowerOverCable;
@@ -46,8 +47,44 @@ record PublishedLimit(String kind, String args) {
       case "bend" -> x >= TightTurn.radius(Cable.get(arg(0)), yes(1)) - 1e-9;
       case "turn" -> x <= new Capstan(number(0), 0).turn(1, Math.toRadians(number(1)));
       case "level" -> x <= level();
-      default -> kind.startsWith("joist-uk") ? uk(x) : us(x);
+      default -> kind.startsWith("notch") ? notch(x) : kind.startsWith("joist-uk") ? uk(x) : us(x);
     };
+  }
+
+  /** A notch in a joist of args 0 over the span of 4 m, upper edge, unless the kind says else. */
+  private boolean notch(double x) {
+    Length size =
+        args.isEmpty()
+            ? Length.ZERO
+            : kind.endsWith("uk") ? Length.mm(number(0)) : inches(number(0));
+    Length deep = kind.endsWith("uk") ? Length.mm(x) : inches(x);
+    Length run = Length.mm(20);
+    Length from = Length.mm(SPAN.toMm() * 0.1);
+    return switch (kind) {
+      case "notch-us" -> US.joistNotch(cut(size, deep, run, from, false)).allowed();
+      case "notch-end-us" -> US.joistNotch(cut(size, deep, run, Length.ZERO, true)).allowed();
+      case "notch-long-us" ->
+          US.joistNotch(cut(size, Length.mm(10), inches(x), from, false)).allowed();
+      case "notch-to-us" ->
+          US.joistNotch(cut(size, Length.mm(10), run, Length.mm(SPAN.toMm() * x - 20), false))
+              .allowed();
+      case "notch-uk" -> UK.joistNotch(cut(size, deep, run, from, false)).allowed();
+      case "notch-from-of-uk" ->
+          UK.joistNotch(cut(Length.mm(200), run, run, Length.mm(SPAN.toMm() * x), false)).allowed();
+      case "notch-to-of-uk" ->
+          UK.joistNotch(cut(Length.mm(200), run, run, Length.mm(SPAN.toMm() * x - 20), false))
+              .allowed();
+      case "notch-stud-us" -> US.studNotch(size, inches(x), yes(1)).allowed();
+      case "notch-hole-us" -> US.besideNotch(inches(x), Length.ZERO).allowed();
+      case "notch-hole-of-uk" -> UK.besideNotch(Length.ZERO, Length.mm(x)).allowed();
+      default -> throw new IllegalArgumentException(kind);
+    };
+  }
+
+  private static JoistNotch cut(Length depth, Length deep, Length run, Length from, boolean end) {
+    Length to = from.plus(run);
+    return new JoistNotch(
+        depth, Length.mm(38), deep, run, true, from, to, SPAN, end, MemberMake.SOLID);
   }
 
   private boolean tube(double x) {
