@@ -18,6 +18,36 @@ final class Spoiled {
     return withWorks(p, left);
   }
 
+  /** The plan with one of its holes bored that wide, millimetres. */
+  static Plan widened(Plan p, String hole, int bit) {
+    List<Plan.PlannedHole> holes =
+        p.holes().stream()
+            .map(
+                h ->
+                    h.id().equals(hole)
+                        ? new Plan.PlannedHole(
+                            h.id(),
+                            h.label(),
+                            h.kind(),
+                            bit,
+                            h.depthMm(),
+                            h.at(),
+                            h.between(),
+                            h.method(),
+                            h.stand(),
+                            h.works(),
+                            h.minutes(),
+                            h.runs(),
+                            h.assumed(),
+                            h.otherMethods(),
+                            h.bores(),
+                            h.axis(),
+                            h.through())
+                        : h)
+            .toList();
+    return holloway.check.Spoiled.with(p, holes, p.works());
+  }
+
   /** The plan with one of its works done in half the time. */
   static Plan halved(Plan p, String work) {
     return withWorks(
