@@ -29,7 +29,7 @@ record Judging(Placed placed, List<Finding> surveyed, Request request, Stages.Si
     // A rule file may be named by the house and by the command: it is one input all the same.
     List<Plan.Input> inputs = SurveyWords.inputs(placed).stream().distinct().toList();
     Plan noted = bare.withInputs(inputs, SurveyWords.notes(placed, looks));
-    Plan taken = TakeOff.of(noted, request, placed, site.plated(noted, request));
+    Plan taken = TakeOff.of(noted, request, placed, site.needs(noted, request));
     List<Finding> all = new ArrayList<>(surveyed);
     all.addAll(site.findings());
     all.addAll(site.rules(taken, request));

@@ -119,7 +119,7 @@ public final class Pipeline {
             (name, request) -> {
               progress.now("planning: " + name);
               Plan bare = o.site.proven(request, settings.search()).plan();
-              return TakeOff.of(bare, request, o.placed, o.site.plated(bare, request));
+              return TakeOff.of(bare, request, o.placed, o.site.needs(bare, request));
             });
     return new Answers.Compared(o.placed, ways);
   }
@@ -142,7 +142,7 @@ public final class Pipeline {
               progress.now("planning from a cabinet in " + request.cabinet().at().face().room());
               Stages.Site site = stages.derive(placed, request);
               Plan bare = site.proven(request, settings.search()).plan();
-              return TakeOff.of(bare, request, placed, site.plated(bare, request));
+              return TakeOff.of(bare, request, placed, site.needs(bare, request));
             }));
   }
 
@@ -161,7 +161,7 @@ public final class Pipeline {
     progress.now("listing routes of " + run);
     List<Plan> routes =
         o.site.routes(o.request, run, most).stream()
-            .map(p -> TakeOff.of(p, o.request, o.placed, o.site.plated(p, o.request)))
+            .map(p -> TakeOff.of(p, o.request, o.placed, o.site.needs(p, o.request)))
             .toList();
     return new Answers.Routed(o.placed, run, routes);
   }

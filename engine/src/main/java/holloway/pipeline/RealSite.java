@@ -9,6 +9,7 @@ import holloway.hollow.HollowHouse;
 import holloway.hollow.Way;
 import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
 import holloway.report.PlaceWords;
 import holloway.request.Request;
@@ -19,6 +20,8 @@ import holloway.scene.SceneMaker;
 import holloway.schedule.HoleCard;
 import holloway.schedule.HoleCards;
 import holloway.schedule.HoleViews;
+import holloway.schedule.Pilot;
+import holloway.schedule.Pilots;
 import holloway.schedule.Tapes;
 import holloway.schedule.Views;
 import holloway.schedule.WorkPlanner;
@@ -32,6 +35,7 @@ import holloway.solve.Routes;
 import holloway.solve.Solved;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;
+import holloway.takeoff.HoleNeeds;
 import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -150,8 +154,11 @@ final class RealSite implements Stages.Site {
   }
 
   @Override
-  public Set<String> plated(Plan plan, Request request) {
-    return PlanRules.plated(plan, hollows, request);
+  public HoleNeeds needs(Plan plan, Request request) {
+    return new HoleNeeds(
+        PlanRules.plated(plan, hollows, request),
+        Drilling.of(plan, hollows),
+        Pilots.of(plan, hollows).values().stream().anyMatch(Pilot::isMasonry));
   }
 
   @Override

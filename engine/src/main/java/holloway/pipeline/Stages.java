@@ -13,6 +13,7 @@ import holloway.schedule.HoleCard;
 import holloway.schedule.Views;
 import holloway.schedule.WorkSchedule;
 import holloway.survey.Placed;
+import holloway.takeoff.HoleNeeds;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -112,9 +113,9 @@ interface Stages {
     /** Really different routes of one run, cheapest first, each as the plan of that run alone. */
     List<Plan> routes(Request request, String runId, int most);
 
-    /** Ids of the holes that want steel over them. */
-    default Set<String> plated(Plan plan, Request request) {
-      return Set.of();
+    /** What rules and schedule say of its holes, for what is bought. */
+    default HoleNeeds needs(Plan plan, Request request) {
+      return HoleNeeds.NONE;
     }
 
     /** What the rules say of a plan that is true of this house. */

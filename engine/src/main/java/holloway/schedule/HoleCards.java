@@ -94,11 +94,10 @@ public final class HoleCards {
   private HoleCard card(Plan.PlannedHole hole, Site site) {
     boolean fromA = drill.isA(hole, site);
     double tolerance = Math.round(Tolerance.of(site, house) * 10) / 10.0;
-    boolean blind = drill.blind(site, true) && drill.blind(site, false);
     return new HoleCard(
         hole.id(),
-        Tools.bit(hole, site, units),
-        Tools.extension(hole.diameterMm(), site, units, blind),
+        Tools.bit(hole, units),
+        Tools.extension(hole, house, units),
         side(site, fromA, room(hole)),
         side(site, !fromA, sight.farRoom(site, !fromA, room(hole))),
         angle(site, fromA),

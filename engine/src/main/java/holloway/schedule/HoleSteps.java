@@ -1,7 +1,7 @@
 package holloway.schedule;
 
-import holloway.catalog.Fit;
 import holloway.hollow.HollowHouse;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
 import holloway.plan.Sealing;
 import java.util.ArrayList;
@@ -12,9 +12,8 @@ import java.util.Optional;
 /** The steps that make openings and holes, seal and close them. */
 final class HoleSteps {
   /** An auger's length, E3; deeper holes take an extension. */
-  private static final double AUGER_MM = 190;
-
   private final Plan plan;
+
   private final HollowHouse house;
   private final Places places;
   private final Openings openings;
@@ -83,7 +82,6 @@ final class HoleSteps {
   }
 
   private Step pilot(Plan.PlannedHole h, Pilot p, boolean checked) {
-    boolean stone = p.bitMm() > Pilots.BIT_MM;
     WorkPlace place = p.from().map(f -> inside(f, h)).orElseGet(() -> places.hole(h));
     StepDraft out =
         new StepDraft("pilot/" + h.id(), Step.Kind.PILOT, h.id(), place)
@@ -91,7 +89,7 @@ final class HoleSteps {
             .makes("pilot:" + h.id())
             .bring(
                 Bring.of(Bring.Item.TAPE_MEASURE),
-                Bring.of(stone ? Bring.Item.HAMMER_DRILL : Bring.Item.DRILL),
+                Bring.of(p.isMasonry() ? Bring.Item.HAMMER_DRILL : Bring.Item.DRILL),
                 Bring.bit(Bring.Item.PILOT_BIT, p.bitMm()),
                 Bring.of(Bring.Item.LOCATOR_WIRE),
                 Bring.of(Bring.Item.GLASSES));
@@ -120,22 +118,17 @@ final class HoleSteps {
   }
 
   private Bring[] bit(Plan.PlannedHole h) {
-    boolean stone = h.through().stream().anyMatch(t -> t.startsWith("masonry"));
-    if (stone) {
-      Bring bit = Bring.bit(Bring.Item.MASONRY_BIT, h.diameterMm());
-      return new Bring[] {Bring.of(Bring.Item.HAMMER_DRILL), bit};
-    }
-    boolean fed =
-        house.stands().stream().noneMatch(s -> s.id().equals(h.stand())) && h.depthMm() > 0;
-    boolean angled = fed && !Fit.FLEXIBLE_MM.contains(h.diameterMm());
-    Bring drill = Bring.of(angled ? Bring.Item.ANGLE_DRILL : Bring.Item.DRILL);
-    if (fed && !angled) {
-      return new Bring[] {drill, Bring.bit(Bring.Item.FLEX_BIT, h.diameterMm())};
-    }
-    Bring bit = Bring.bit(Bring.Item.WOOD_BIT, h.diameterMm());
-    return h.depthMm() > AUGER_MM
-        ? new Bring[] {drill, bit, Bring.of(Bring.Item.BIT_EXTENSION)}
-        : new Bring[] {drill, bit};
+    int mm = h.diameterMm();
+    Bring drill = Bring.of(Bring.Item.DRILL);
+    Bring wood = Bring.bit(Bring.Item.WOOD_BIT, mm);
+    return switch (Drilling.of(h, house)) {
+      case MASONRY ->
+          new Bring[] {Bring.of(Bring.Item.HAMMER_DRILL), Bring.bit(Bring.Item.MASONRY_BIT, mm)};
+      case FLEXIBLE -> new Bring[] {drill, Bring.bit(Bring.Item.FLEX_BIT, mm)};
+      case ANGLED -> new Bring[] {Bring.of(Bring.Item.ANGLE_DRILL), wood};
+      case LONG -> new Bring[] {drill, wood, Bring.of(Bring.Item.BIT_EXTENSION)};
+      case SHORT -> new Bring[] {drill, wood};
+    };
   }
 
   private Step seal(Plan.PlannedHole h) {

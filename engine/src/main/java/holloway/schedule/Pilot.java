@@ -29,6 +29,11 @@ public record Pilot(
     double searchMm,
     List<Dimension> near,
     Optional<From> from) {
+  /** It goes through brick, block or stone, with a hammer drill. */
+  public boolean isMasonry() {
+    return bitMm > Pilots.BIT_MM;
+  }
+
   /** What makes it uncertain. */
   public enum Why {
     NOTHING_TO_MEASURE,

@@ -6,6 +6,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
 import holloway.survey.PlacedRoom;
 import java.util.List;
@@ -68,8 +69,7 @@ public final class Pilots {
     boolean reached = house.findHollow(beyond).map(h -> !h.blind()).orElse(false);
     Pilot.Find how = from.isPresent() ? Pilot.Find.FROM_INSIDE : how(reached, !there.isEmpty());
     Pilot.Why why = bare ? Pilot.Why.NOTHING_TO_MEASURE : Pilot.Why.FAR_OFF;
-    boolean stone = site.layers().stream().anyMatch(l -> l.what().equals("masonry"));
-    int bit = stone ? MASONRY_BIT_MM : BIT_MM;
+    int bit = Drilling.isStone(hole) ? MASONRY_BIT_MM : BIT_MM;
     return Optional.of(new Pilot(hole.id(), bit, why, how, 2 * tolerance, there, from));
   }
 

@@ -1,7 +1,8 @@
 package holloway.schedule;
 
-import holloway.catalog.Fit;
+import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
@@ -14,36 +15,26 @@ final class Tools {
       Map.of(
           13, "1/2", 16, "5/8", 19, "3/4", 22, "7/8", 25, "1", 32, "1-1/4", 38, "1-1/2", 51, "2");
 
-  /** A ship auger's length, E3. */
-  private static final double AUGER_MM = 190;
-
-  /** An electrician's long bit, E3. */
-  private static final double LONG_MM = 455;
-
   private Tools() {}
 
-  static String bit(Plan.PlannedHole hole, Site site, UnitSystem units) {
+  static String bit(Plan.PlannedHole hole, UnitSystem units) {
     String inch = INCHES.get(hole.diameterMm());
     String size =
         units == UnitSystem.FT_IN && inch != null ? inch + " in" : hole.diameterMm() + " mm";
-    boolean stone = site.layers().stream().anyMatch(l -> l.what().equals("masonry"));
-    return size + (stone ? " masonry bit, hammer drill" : " wood bit");
+    return size + (Drilling.isStone(hole) ? " masonry bit, hammer drill" : " wood bit");
   }
 
-  static String extension(int wideMm, Site site, UnitSystem units, boolean blind) {
-    double depth = site.a().distanceTo(site.b()) / 1e6;
-    boolean flexible = Fit.FLEXIBLE_MM.contains(wideMm);
-    if (blind) {
-      return flexible
-          ? "flexible-shaft bit, fed in through the opening"
-          : "right-angle drill and a short bit, put in through the opening";
-    }
-    if (depth <= AUGER_MM) {
-      return "";
-    }
-    return depth <= LONG_MM || !flexible
-        ? units.format(Length.mm(LONG_MM)) + " bit, or an extension"
-        : "flexible-shaft bit, " + units.format(Length.inches(72));
+  /** What it takes to reach through; empty where a bit of the usual length does. */
+  static String extension(Plan.PlannedHole hole, HollowHouse house, UnitSystem units) {
+    return switch (Drilling.of(hole, house)) {
+      case SHORT, MASONRY -> "";
+      case LONG -> units.format(Length.mm(Drilling.LONG_MM)) + " bit, or an extension";
+      case ANGLED -> "right-angle drill and a short bit, put in through the opening";
+      case FLEXIBLE ->
+          Drilling.isThroughOpening(hole, house)
+              ? "flexible-shaft bit, fed in through the opening"
+              : "flexible-shaft bit, " + units.format(Length.inches(72));
+    };
   }
 
   /** What the bit meets in order, and the depth at which it is through. */

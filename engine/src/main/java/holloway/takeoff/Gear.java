@@ -12,7 +12,7 @@ import holloway.request.Spot;
 final class Gear {
   private Gear() {}
 
-  static void count(Plan plan, Request request, Shopping list) {
+  static void count(Plan plan, Request request, HoleNeeds needs, Shopping list) {
     int crew = request.wishes().crew();
     boolean attic = inZone(plan, "attic");
     boolean under = inZone(plan, "crawl");
@@ -21,7 +21,7 @@ final class Gear {
       list.add(ShopItem.GLASSES, crew);
       list.add(ShopItem.GLOVES, crew);
     }
-    tools(plan, list);
+    tools(plan, needs, list);
     if (attic || under) {
       list.add(ShopItem.RESPIRATOR, crew);
       list.add(ShopItem.COVERALL, crew);
@@ -39,7 +39,7 @@ final class Gear {
   }
 
   /** Bits apart, what the order of work has people bring up. */
-  private static void tools(Plan plan, Shopping list) {
+  private static void tools(Plan plan, HoleNeeds needs, Shopping list) {
     boolean bored = plan.holes().stream().anyMatch(h -> !h.kind().contains("patch"));
     boolean cut =
         plan.totals().patches() > 0
@@ -47,9 +47,8 @@ final class Gear {
     boolean fished =
         plan.runs().stream().flatMap(r -> r.steps().stream()).anyMatch(s -> s.fish().isPresent());
     boolean copper = plan.runs().stream().anyMatch(r -> CabinetParts.copper(r.cable()));
-    boolean stone = plan.holes().stream().anyMatch(HoleParts::stone);
     list.add(ShopItem.BIT_PILOT, bored ? 1 : 0);
-    list.add(ShopItem.BIT_PILOT_MASONRY, stone ? 1 : 0);
+    list.add(ShopItem.BIT_PILOT_MASONRY, needs.masonryPilots() ? 1 : 0);
     list.add(ShopItem.SAW, cut ? 1 : 0);
     list.add(ShopItem.FISH_RODS, fished ? 1 : 0);
     list.add(ShopItem.PUNCH_DOWN, copper ? 1 : 0);

@@ -1,16 +1,17 @@
 package holloway.takeoff;
 
 import holloway.catalog.Cable;
-import holloway.catalog.Fit;
 import holloway.catalog.ShopItem;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
 import holloway.plan.Sealing;
 import holloway.survey.Placed;
-import java.util.List;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What goes into a hole, before and after: bits, nail plates, sealant. */
@@ -19,11 +20,6 @@ public final class HoleParts {
   static final double CARTRIDGE_ML = 300;
 
   private static final double USED = 2.0 / 3;
-
-  /** A ship auger's length, an electrician's long bit's (E3), a flexible shaft's (E2). */
-  private static final double AUGER_MM = 190;
-
-  private static final double LONG_MM = 455;
 
   private final Plan plan;
   private final Placed placed;
@@ -37,20 +33,20 @@ public final class HoleParts {
             .collect(Collectors.toMap(Plan.PlannedRun::id, r -> Cable.get(r.cable()), (a, b) -> a));
   }
 
-  void count(Shopping list, Set<String> plated) {
+  void count(Shopping list, HoleNeeds needs) {
     double fire = 0;
     double outdoor = 0;
     for (Plan.PlannedHole h : plan.holes()) {
       fire += Sealing.needsSeal(h, placed) ? sealantMl(h) : 0;
       outdoor += outdoor(h) ? sealantMl(h) : 0;
-      if (plated.contains(h.id())) {
+      if (needs.plated().contains(h.id())) {
         list.add(ShopItem.NAIL_PLATE, 2.0 * h.bores());
       }
     }
     list.add(ShopItem.PATCH_KIT, plan.totals().patches());
     list.add(ShopItem.SEALANT, cartridges(fire));
     list.add(ShopItem.SEALANT_OUTDOOR, cartridges(outdoor));
-    bits(list);
+    bits(list, needs.drilling());
   }
 
   /** Millilitres of sealant by hole, of those that are sealed, inside or out. */
@@ -90,51 +86,45 @@ public final class HoleParts {
   }
 
   /** One of each size and kind; the deepest hole says how long it has to be. */
-  private void bits(Shopping list) {
-    Map<String, Double> deepest = new TreeMap<>();
-    boolean angled = false;
+  private void bits(Shopping list, Map<String, Drilling> drilling) {
+    Map<Drilling, Map<Integer, Double>> deepest = new EnumMap<>(Drilling.class);
     for (Plan.PlannedHole h : plan.holes()) {
       if (h.diameterMm() > 0 && !h.kind().contains("patch")) {
-        boolean flexible = fed(h) && Fit.FLEXIBLE_MM.contains(h.diameterMm());
-        angled |= fed(h) && !flexible && !stone(h);
-        String key =
-            (stone(h) ? "stone" : flexible ? "flex" : "wood") + " %03d".formatted(h.diameterMm());
-        deepest.merge(key, h.depthMm(), Math::max);
+        Drilling how = drilling.getOrDefault(h.id(), Drilling.SHORT);
+        deepest
+            .computeIfAbsent(how, k -> new TreeMap<>())
+            .merge(h.diameterMm(), h.depthMm(), Math::max);
       }
     }
-    deepest.forEach((key, mm) -> bit(list, key.split(" ")[0], key.substring(key.length() - 3), mm));
-    list.add(ShopItem.DRILL_ANGLE, angled ? 1 : 0);
+    Map<Integer, Double> far = deepest.getOrDefault(Drilling.LONG, Map.of());
+    wood(list, deepest, far);
+    far.forEach((wide, mm) -> list.add(ShopItem.BIT_LONG, size(wide, mm), 1));
+    deepest
+        .getOrDefault(Drilling.MASONRY, Map.of())
+        .forEach((wide, mm) -> list.add(ShopItem.BIT_MASONRY, size(wide, mm), 1));
+    deepest
+        .getOrDefault(Drilling.FLEXIBLE, Map.of())
+        .forEach((wide, mm) -> list.add(ShopItem.BIT_FLEX, size(wide, mm), 1));
+    list.add(ShopItem.DRILL_ANGLE, deepest.containsKey(Drilling.ANGLED) ? 1 : 0);
   }
 
-  private static void bit(Shopping list, String kind, String digits, double depthMm) {
-    int wide = Integer.parseInt(digits);
-    String deep = ", for holes to %.0f mm deep".formatted(Math.ceil(depthMm));
-    boolean far = depthMm > LONG_MM && Fit.FLEXIBLE_MM.contains(wide);
-    if (kind.equals("stone")) {
-      list.add(ShopItem.BIT_MASONRY, ", %d mm%s".formatted(wide, deep), 1);
-    } else if (kind.equals("flex") || far) {
-      list.add(ShopItem.BIT_FLEX, ", %d mm%s".formatted(wide, deep), 1);
-    } else {
-      ShopItem.find("bit-" + wide)
-          .ifPresent(i -> list.add(i, depthMm > AUGER_MM ? deep : ", usual length", 1));
-      if (depthMm > AUGER_MM) {
-        list.add(ShopItem.BIT_LONG, ", %d mm%s".formatted(wide, deep), 1);
-      }
+  /** The same wood bit serves a drill, a right-angle drill and an extension. */
+  private static void wood(
+      Shopping list, Map<Drilling, Map<Integer, Double>> deepest, Map<Integer, Double> far) {
+    Set<Integer> sizes = new TreeSet<>(far.keySet());
+    sizes.addAll(deepest.getOrDefault(Drilling.SHORT, Map.of()).keySet());
+    sizes.addAll(deepest.getOrDefault(Drilling.ANGLED, Map.of()).keySet());
+    for (int wide : sizes) {
+      String how = far.containsKey(wide) ? deep(far.get(wide)) : ", usual length";
+      ShopItem.find("bit-" + wide).ifPresent(i -> list.add(i, how, 1));
     }
   }
 
-  /**
-   * Bored through a cut-out, a patch or the like: a flexible bit is fed in, and where none is made
-   * of that size the planner had a patch within an arm's reach, for a right-angle drill.
-   */
-  private static boolean fed(Plan.PlannedHole h) {
-    return List.of("room/", "attic/", "crawlspace/", "under/").stream()
-            .noneMatch(h.stand()::startsWith)
-        && !h.stand().equals("outside")
-        && !h.stand().equals("ladder");
+  private static String size(int wide, double depthMm) {
+    return ", %d mm".formatted(wide) + deep(depthMm);
   }
 
-  static boolean stone(Plan.PlannedHole h) {
-    return h.through().stream().anyMatch(t -> t.startsWith("masonry"));
+  private static String deep(double depthMm) {
+    return ", for holes to %.0f mm deep".formatted(Math.ceil(depthMm));
   }
 }

@@ -9,23 +9,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** Counts what to buy for a plan whose runs have cut lengths, in the order of a shop's shelves. */
 final class Materials {
   private final Request request;
   private final Placed placed;
-  private final Set<String> plated;
+  private final HoleNeeds needs;
   private final Shopping list;
 
-  /**
-   * @param plated ids of the holes that want steel over them
-   */
-  Materials(Request request, Placed placed, Set<String> plated) {
+  Materials(Request request, Placed placed, HoleNeeds needs) {
     this.request = request;
     this.placed = placed;
-    this.plated = plated;
+    this.needs = needs;
     this.list = new Shopping(request.prices(), request.shop().have());
   }
 
@@ -35,9 +31,9 @@ final class Materials {
     new OutletParts(request, placed, list).count(plan);
     CabinetParts.count(plan, request, list);
     new PathParts(plan, placed).count(list);
-    new HoleParts(plan, placed).count(list, plated);
+    new HoleParts(plan, placed).count(list, needs);
     LinkParts.count(plan, placed, list);
-    Gear.count(plan, request, list);
+    Gear.count(plan, request, needs, list);
     return list.list();
   }
 

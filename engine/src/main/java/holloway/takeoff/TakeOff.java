@@ -6,7 +6,6 @@ import holloway.request.Request;
 import holloway.survey.Placed;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Fills a plan's cut lengths, materials and, with a price file, its money. */
 public final class TakeOff {
@@ -14,18 +13,16 @@ public final class TakeOff {
 
   /** The same plan with {@code cable-m} of each run, its total, and the list of materials. */
   public static Plan of(Plan plan, Request request, Placed placed) {
-    return of(plan, request, placed, Set.of());
+    return of(plan, request, placed, HoleNeeds.NONE);
   }
 
-  /**
-   * @param plated ids of the holes that want steel over them, by the rule that asks for it
-   */
-  public static Plan of(Plan plan, Request request, Placed placed, Set<String> plated) {
+  /** With what is known of the holes. */
+  public static Plan of(Plan plan, Request request, Placed placed, HoleNeeds needs) {
     PriceList prices = request.prices();
     List<Plan.PlannedRun> runs = plan.runs().stream().map(r -> cut(r, prices)).toList();
     double cable = runs.stream().mapToDouble(Plan.PlannedRun::cableM).sum();
     Plan cut = plan.withRuns(runs, totals(plan.totals(), cable, Optional.empty(), ""));
-    List<Plan.Material> materials = new Materials(request, placed, plated).of(cut);
+    List<Plan.Material> materials = new Materials(request, placed, needs).of(cut);
     Plan listed = cut.withMaterials(materials);
     if (!prices.stated()) {
       return listed;

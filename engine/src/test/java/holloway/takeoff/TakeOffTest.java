@@ -55,7 +55,8 @@ class TakeOffTest {
             .filter(h -> h.diameterMm() == 32)
             .map(Plan.PlannedHole::id)
             .collect(Collectors.toSet());
-    Plan plan = TakeOff.of(Toy.bare(), Toy.request(), Toy.placed(), plated);
+    Plan plan =
+        TakeOff.of(Toy.bare(), Toy.request(), Toy.placed(), new HoleNeeds(plated, Map.of(), false));
     assertEquals(13.3 + 13.3 + 15, plan.totals().cableM(), 1e-9);
     Map<String, Double> items = bought(plan);
     // 26.6 m and 5 %: 27.93 m, the smallest box of 76 m.
