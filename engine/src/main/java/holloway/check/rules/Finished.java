@@ -4,6 +4,7 @@ import holloway.finding.Severity;
 import holloway.finding.Source;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
 import holloway.house.RulePlace;
@@ -112,7 +113,18 @@ final class Finished {
             .filter(d -> d.id().equals(m.owner()))
             .map(d -> "floor of " + d.level())
             .findFirst();
-    return m.kind().word() + " of the " + wall.or(() -> floor).orElse(m.owner());
+    boolean track =
+        GrommetInSteel.isSteel(m.owner(), this)
+            && (m.kind() == MemberKind.TOP_PLATE || m.kind() == MemberKind.BOTTOM_PLATE);
+    String kind = track ? "steel track" : m.kind().word();
+    return kind + " of the " + wall.or(() -> floor).orElse(m.owner());
+  }
+
+  /** A space by its kind and, where it is in a wall, that wall. */
+  String named(Hollow h) {
+    return wall(h.owner())
+        .map(w -> h.kind().word() + " of the " + WallNames.at(w, h.clear().x().mid()))
+        .orElse(h.kind().word());
   }
 
   boolean pierces(Site site, MemberKind... kinds) {

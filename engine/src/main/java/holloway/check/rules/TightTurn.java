@@ -82,7 +82,15 @@ final class TightTurn implements PlanRule {
         if (room / radius < least) {
           least = room / radius;
           worst =
-              finding(r, line.points().get(i + 1), room, radius, source(c, s.fish().isPresent()));
+              finding(
+                  r.run().id()
+                      + " turns in a space too thin for its bend: "
+                      + finished.named(space.get())
+                      + ".",
+                  Place.of(r.run().id(), line.points().get(i + 1)),
+                  room,
+                  radius,
+                  source(c, s.fish().isPresent()));
         }
       }
     }
@@ -112,14 +120,14 @@ final class TightTurn implements PlanRule {
     return side.length() / 1e6;
   }
 
-  private Finding finding(Legs r, Point3 at, double room, double radius, Source source) {
+  private Finding finding(String what, Place at, double room, double radius, Source source) {
     return say(
         Severity.STANDARD,
-        Place.of(r.run().id(), at),
+        at,
         source,
         false,
         new Said(
-            r.run().id() + " turns in a space too thin for its bend.",
+            what,
             Legs.number("%.0f mm", room),
             Legs.number("%.0f mm", radius),
             "Take a thinner or more supple cable there, or a deeper way; do not kink it in."));
