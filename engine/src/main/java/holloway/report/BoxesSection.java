@@ -118,7 +118,11 @@ final class BoxesSection {
             ? ""
             : "; longer than any box: "
                 + String.join(", ", order.tooLong().stream().map(BoxPlan.Cut::run).toList());
-    return bought + " bought with 5 % kept back in each box" + least + counted + tooLong;
+    String sum =
+        order.byPrice() || order.amount() == order.metres()
+            ? ""
+            : " (counted as " + amount(order, order.amount()) + ")";
+    return bought + " bought with 5 % kept back in each box" + sum + least + counted + tooLong;
   }
 
   private String amount(BoxPlan.Order order, long amount) {

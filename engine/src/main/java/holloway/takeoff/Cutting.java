@@ -10,10 +10,10 @@ import java.util.function.Predicate;
 
 /**
  * Which boxes to buy, which pieces to cut from which, and which to have cut by the metre, at the
- * least cost: sets of boxes are tried in order of their cost, each by an exact packing, until a set
- * alone costs as much as the best found. Work is limited by counts; where a limit is met the bound
- * stays true and the plan says that it may be beaten. The method is ours: cutting stock with
- * several stock lengths, small enough to be enumerated.
+ * least cost: sets of boxes are tried in order of what any plan with them costs at least, each by
+ * an exact packing, until that is as much as the best found. Work is limited by counts; where a
+ * limit is met the bound stays true and the plan says that it may be beaten. The method is ours:
+ * cutting stock with several stock lengths, small enough to be enumerated.
  */
 final class Cutting {
   /** Cable that is lost in each length bought, trade-facts G4: 5 % over what is used. */
@@ -67,8 +67,19 @@ final class Cutting {
     }
   }
 
-  /** How many of each size. */
-  private record Counts(int[] of, int last, long cost, int boxes, long usable) {}
+  /**
+   * How many of each size.
+   *
+   * @param whole no more boxes are bought, else at least what these are
+   * @param bound nothing that holds the pieces with these boxes and the rest by the metre costs
+   *     less; unless it is whole, with more of the last size or of later ones too
+   */
+  private record Counts(
+      int[] of, int last, long cost, int boxes, long usable, boolean whole, long bound) {
+    Counts asWhole(long bound) {
+      return new Counts(of, last, cost, boxes, usable, true, bound);
+    }
+  }
 
   private final List<Size> sizes;
   private final List<Piece> pieces;
@@ -77,6 +88,8 @@ final class Cutting {
 
   /** Price of each piece by the metre. */
   private final long[] loose;
+
+  private final Packing.Rate rate;
 
   private final OptionalLong metre;
 
@@ -94,6 +107,7 @@ final class Cutting {
     this.tooLong = all.stream().filter(held.negate()).sorted(longest).toList();
     this.wanted = pieces.stream().mapToLong(Piece::mm).sum();
     this.loose = pieces.stream().mapToLong(this::loose).toArray();
+    this.rate = Packing.Rate.of(pieces, loose);
   }
 
   static Result of(List<Piece> pieces, List<Size> sizes) {
@@ -115,13 +129,14 @@ final class Cutting {
     if (pieces.isEmpty()) {
       return new Result(List.of(), 0, tooLong);
     }
-    Packing.Rate rate = Packing.Rate.of(pieces, loose);
     PriorityQueue<Counts> queue =
         new PriorityQueue<>(
-            Comparator.comparingLong(Counts::cost)
+            Comparator.comparingLong(Counts::bound)
+                .thenComparing(Counts::whole)
+                .thenComparing(Counts::cost)
                 .thenComparing(Counts::boxes)
                 .thenComparing(Counts::of, java.util.Arrays::compare));
-    queue.add(new Counts(new int[sizes.size()], 0, 0, 0, 0));
+    queue.add(counts(new int[sizes.size()], 0, 0, 0, 0));
     List<Box> best = metre.isPresent() ? pieces.stream().map(this::byTheMetre).toList() : List.of();
     long least = metre.isPresent() ? cost(best) : Packing.NEVER;
     long undecided = Long.MAX_VALUE;
@@ -129,22 +144,26 @@ final class Cutting {
     long work = 0;
     for (int tried = 0; tried < MOST_SETS && work < MOST_WORK && !queue.isEmpty(); tried++) {
       Counts next = queue.remove();
-      reached = next.cost();
+      reached = next.bound();
       if (reached >= least) {
         return new Result(best, Math.min(least, undecided), tooLong);
       }
-      long rest = rate.of(wanted - next.usable());
-      if (rest < least - reached) {
+      if (!next.whole()) {
+        long rest = rate.of(wanted - next.usable());
+        if (rest < Packing.NEVER) {
+          queue.add(next.asWhole(next.cost() + rest));
+        }
+        addOneMore(next, queue);
+      } else {
         Packing packing = new Packing(pieces, bins(next), loose);
-        Optional<Packing.Packed> packed = packing.cheapest(least - reached);
+        Optional<Packing.Packed> packed = packing.cheapest(least - next.cost());
         if (packed.isPresent()) {
           best = boxes(next, packed.get());
-          least = reached + packed.get().spent();
+          least = next.cost() + packed.get().spent();
         }
         work += packing.tries();
-        undecided = packing.gaveUp() ? Math.min(undecided, reached + rest) : undecided;
+        undecided = packing.gaveUp() ? Math.min(undecided, reached) : undecided;
       }
-      addOneMore(next, queue);
     }
     if (queue.isEmpty() && !best.isEmpty()) {
       return new Result(best, Math.min(least, undecided), tooLong);
@@ -183,9 +202,22 @@ final class Cutting {
       of[s]++;
       Size size = sizes.get(s);
       queue.add(
-          new Counts(
+          counts(
               of, s, from.cost() + size.cost(), from.boxes() + 1, from.usable() + size.usable()));
     }
+  }
+
+  /**
+   * What no box of the set holds costs at least what a length costs in the best of those to come.
+   */
+  private Counts counts(int[] of, int last, long cost, int boxes, long usable) {
+    long need = Math.max(0, wanted - usable);
+    long onward = rate.of(need);
+    for (int s = last; s < sizes.size(); s++) {
+      long whole = sizes.get(s).usable();
+      onward = Math.min(onward, (need * sizes.get(s).cost() + whole - 1) / whole);
+    }
+    return new Counts(of, last, cost, boxes, usable, false, cost + onward);
   }
 
   private List<Size> bins(Counts counts) {
