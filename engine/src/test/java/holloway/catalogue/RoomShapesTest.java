@@ -153,7 +153,8 @@ class RoomShapesTest {
     assertEquals(9, hole.minutes(), 1e-9);
     // East 2988, north 2476, back 68 to the hole, up 90, 12 to the wall, through 114.3, 12 off it,
     // up 300 to where bays of stud could be opened, on 68 to the corner, north 3988 - 2626.3, west
-    // 5988 - 5114.3, three times 12 to the wall and off it where a bay would be opened, and up 550 to
+    // 5988 - 5114.3, three times 12 to the wall and off it where a bay would be opened, and up 550
+    // to
     // the height of the shelf there.
     double hall = 2.988 + 2.476 + 0.068 + 0.09 + 0.012;
     double inside = 0.012 + 0.3 + 0.068 + 1.3617 + 0.8737 + 3 * 0.024 + 0.55;
@@ -178,6 +179,7 @@ class RoomShapesTest {
    * the line round the room begins.
    */
   @Test
+  @Feature("surface line round the corner where it begins")
   void roundEveryCornerAtItsOwnHeight() {
     for (String corner : List.of("south west", "south east", "north west", "north east")) {
       String level = corner.split(" ")[0];
