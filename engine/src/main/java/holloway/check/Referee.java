@@ -12,6 +12,7 @@ import java.util.List;
 public final class Referee {
   private static final List<Rule> RULES =
       List.of(
+          new FrameRule(),
           new ChainRule(),
           new LegRule(),
           new AtticRule(),

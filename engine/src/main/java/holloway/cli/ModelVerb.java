@@ -48,7 +48,7 @@ final class ModelVerb implements Callable<Integer> {
     if (around.refuses(planned, "no model is written")) {
       return ExitCode.REFUSED;
     }
-    to.write(Glb.of(drawn.scene()));
+    to.write(Glb.of(drawn.scene(), planned.plan().site()));
     planned
         .plan()
         .unrouted()

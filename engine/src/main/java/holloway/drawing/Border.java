@@ -1,5 +1,6 @@
 package holloway.drawing;
 
+import holloway.geometry.Turn;
 import holloway.survey.PlacedRoom;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
@@ -7,8 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
-/** Title, north arrow, scale bar and legend, under the plan. */
+/** Title, north arrows, scale bar and legend, under the plan. */
 final class Border {
   private static final double LINE = 260;
   private final Sheet sheet;
@@ -27,7 +29,11 @@ final class Border {
     double y = drawn.y1() + 240 + row;
     left("title", title(), drawn.x0(), y, row);
     left("note", sheet.words().apply(area()), drawn.x0(), y + 1.3 * row, sheet.plain());
-    north(right - 350, y + 250);
+    north("north", 0, right - 350, y + 250);
+    sheet.svg().text("north-word", "N", right - 350, y - 270, 200, false);
+    if (!turned().isNone()) {
+      north("north site", turned().degrees(), right - 850, y + 100);
+    }
     bar(right - 4000, y + 250);
     double at = y + 3.2 * row;
     for (String line : wrapped(said(), (right - drawn.x0()) / (sheet.plain() * Labels.LETTER))) {
@@ -64,8 +70,23 @@ final class Border {
     out.add(
         "Black triangle or ring: outlet; open one: another place it may go. Black box: cabinet.");
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");
+    turnedNote().ifPresent(out::add);
     letters.forEach((k, v) -> out.add(k + " " + v + (k.equals(last()) ? "." : ",")));
     return out;
+  }
+
+  private Optional<String> turnedNote() {
+    if (turned().isNone()) {
+      return Optional.empty();
+    }
+    String way = turned().degrees() > 0 ? "counter-clockwise" : "clockwise";
+    String figure = Svg.number(Math.abs(turned().degrees()));
+    return Optional.of(
+        "The house stands turned "
+            + figure
+            + " degrees "
+            + way
+            + ": N and north mean its own north, the open arrow that of its site.");
   }
 
   private List<String> said() {
@@ -94,18 +115,19 @@ final class Border {
     sheet.svg().text("left " + kind, text, x, y, size, false);
   }
 
-  private void north(double x, double y) {
-    sheet
-        .svg()
-        .polygon(
-            "north",
-            "north",
-            List.of(
-                new double[] {x, y - 400},
-                new double[] {x + 130, y + 100},
-                new double[] {x, y},
-                new double[] {x - 130, y + 100}));
-    sheet.svg().text("north-word", "N", x, y - 520, 200, false);
+  private Turn turned() {
+    return sheet.placed().house().turned();
+  }
+
+  /** An arrow that points so many degrees clockwise of up, about its middle. */
+  private void north(String kind, double degrees, double x, double y) {
+    double c = Math.cos(Math.toRadians(degrees));
+    double s = Math.sin(Math.toRadians(degrees));
+    List<double[]> arrow = new ArrayList<>();
+    for (double[] p : new double[][] {{0, -250}, {130, 250}, {0, 150}, {-130, 250}}) {
+      arrow.add(new double[] {x + c * p[0] - s * p[1], y - 150 + s * p[0] + c * p[1]});
+    }
+    sheet.svg().polygon(kind, kind, arrow);
   }
 
   private void bar(double x, double y) {

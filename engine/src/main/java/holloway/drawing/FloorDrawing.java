@@ -32,7 +32,7 @@ public final class FloorDrawing {
       .chase,.hatch,.obstacle{fill:#fff}.chase.assumed,.hatch,.hidden{stroke-dasharray:80 60}
       .hidden{fill:none}.obstacle{stroke-width:20}.cross{stroke-width:6}
       .thing{fill:#fff}.cabinet,.outlet,.dot,.north,.dark{fill:#000}
-      .outlet.other{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
+      .outlet.other,.north.site{fill:#fff}circle.outlet{fill:#fff;stroke-width:25}
       .wanted{font-weight:bold}.shaft,.seen{font-style:italic}
       .link{stroke-width:22;stroke-dasharray:200 70 30 70}.link.duct{stroke-width:44;stroke-dasharray:200 70}
       .link.end{fill:#fff;stroke-width:18;stroke-dasharray:none}.link-name{font-style:italic}

@@ -1,5 +1,6 @@
 package holloway.house;
 
+import holloway.geometry.Turn;
 import holloway.limits.LocalRules;
 import holloway.limits.RulePack;
 import java.util.ArrayList;
@@ -9,6 +10,9 @@ import java.util.Locale;
 /**
  * The whole house as stated. Rooms, levels, roofs and chases are sorted by name, so that the order
  * of keys in a file means nothing; lists that a person writes as lists keep their order.
+ *
+ * @param turned how far it stands turned from the compass or its site's grid: all else, words such
+ *     as north and outlines alike, is in the house's own frame, along which its walls run
  */
 public record House(
     String name,
@@ -35,7 +39,8 @@ public record House(
     List<Assumption> assumed,
     List<Beam> beams,
     LayoutCorner layout,
-    LocalRules ownRules) {
+    LocalRules ownRules,
+    Turn turned) {
   /** A file that was read, with the SHA-256 of its bytes in hex. */
   public record InputFile(String file, String sha256) {}
 
@@ -104,7 +109,8 @@ public record House(
         List.of(),
         List.of(),
         LayoutCorner.SOUTH_WEST,
-        LocalRules.NONE);
+        LocalRules.NONE,
+        Turn.NONE);
   }
 
   /** The same house with other chases stated. */
@@ -145,7 +151,8 @@ public record House(
         assumed,
         beams,
         layout,
-        rules);
+        rules,
+        turned);
   }
 
   /** Whose rules are looked up: its place's, or the ones that a rule file is based on. */

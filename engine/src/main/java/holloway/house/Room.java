@@ -65,6 +65,27 @@ public record Room(
         where);
   }
 
+  /** The same room with its corners and its place said otherwise. */
+  public Room with(List<Corner> otherOutline, Placing otherPlacing) {
+    return new Room(
+        name,
+        level,
+        size,
+        otherOutline,
+        otherPlacing,
+        floor,
+        elevation,
+        ceilingHeight,
+        walls,
+        ceiling,
+        overhead,
+        plain,
+        garage,
+        vaulted,
+        standing,
+        where);
+  }
+
   /** Clear inside size, east-west by north-south, board to board. */
   public record Size(Fact<Length> eastWest, Fact<Length> northSouth) {}
 

@@ -27,6 +27,9 @@ enum Form {
       "north|east|south|west|(north|south)-(east|west)",
       "the sides whose faces are in line: north, or south-east for rooms one above the other"),
   PITCH("\\d+/\\d+|\\d+(\\.\\d+)? deg", "a pitch: 6/12 or 35 deg"),
+  TURN(
+      "\\d{1,3}(\\.\\d{1,9})? ?deg (clockwise|counter-clockwise)",
+      "an angle and a way, seen from above: 23.5 deg clockwise"),
   INSULATION(
       "none|" + Form.LEN + "( (loose|faced-batt|unfaced-batt|dense-packed|foam|unknown))?",
       "a depth and a kind: 12 in loose, 200 mm unfaced-batt, or none"),

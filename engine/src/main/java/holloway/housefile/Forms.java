@@ -1,5 +1,6 @@
 package holloway.housefile;
 
+import holloway.geometry.Turn;
 import holloway.house.Along;
 import holloway.house.FaceRef;
 import holloway.house.Fact;
@@ -183,6 +184,22 @@ final class Forms {
       return new Pitch((int) Math.round(10_000 * StrictMath.tan(angle)), 10_000);
     }
     throw new Refused("this is not a pitch", Form.PITCH.expected());
+  }
+
+  static Turn turn(String text) {
+    Matcher m =
+        Pattern.compile("(\\d{1,3}(?:\\.\\d{1,9})?) ?deg (clockwise|counter-clockwise)")
+            .matcher(text);
+    if (!m.matches()) {
+      throw new Refused(
+          "say how far the house stands turned and which way, seen from above",
+          Form.TURN.expected());
+    }
+    double degrees = Double.parseDouble(m.group(1));
+    if (degrees > 180) {
+      throw new Refused("more than half a turn is less the other way round", Form.TURN.expected());
+    }
+    return Turn.degrees(m.group(2).equals("clockwise") ? -degrees : degrees);
   }
 
   static Insulation insulation(String text, Where where) {

@@ -6,6 +6,7 @@ import holloway.house.Found;
 import holloway.house.House;
 import holloway.house.House.InputFile;
 import holloway.house.LayoutCorner;
+import holloway.house.Room;
 import holloway.house.RulePlace;
 import holloway.limits.LocalRules;
 import holloway.request.Effort;
@@ -117,6 +118,7 @@ public final class HouseFile {
     CheapWayReader cheap = new CheapWayReader(e);
     SeenReader seen = new SeenReader(defaults);
     Era era = e.desk().era();
+    OwnFrame own = ownFrame(e, new RoomReader(defaults).read(e));
     return new House(
         e.text("house").orElse("?"),
         e.choice("place", RulePlace.class).orElse(RulePlace.NONE),
@@ -125,7 +127,7 @@ public final class HouseFile {
         walls.usual(e, "outer-walls", true),
         walls.usual(e, "inner-walls", false),
         LevelReader.read(e, defaults),
-        new RoomReader(defaults).read(e),
+        own.rooms(),
         walls.walls(e),
         walls.openings(e),
         new RoofReader(defaults).read(e),
@@ -142,6 +144,11 @@ public final class HouseFile {
         defaults.assumed(),
         BeamReader.read(e),
         e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST),
-        rules);
+        rules,
+        own.turned());
+  }
+
+  private static OwnFrame ownFrame(Entry e, List<Room> rooms) {
+    return OwnFrame.of(rooms, e.parsed("turned", s -> Forms.turn(s.text())), e);
   }
 }

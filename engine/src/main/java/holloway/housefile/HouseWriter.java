@@ -83,6 +83,9 @@ public final class HouseWriter {
     if (house.layout() != LayoutCorner.SOUTH_WEST) {
       file.put("layout-from", house.layout().word());
     }
+    if (!house.turned().isNone()) {
+      file.put("turned", house.turned().words());
+    }
     file.put("outer-walls", usual(house.outerWalls(), "outer"));
     file.put("inner-walls", usual(house.innerWalls(), "inner"));
   }

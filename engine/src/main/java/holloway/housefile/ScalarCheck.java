@@ -56,6 +56,7 @@ final class ScalarCheck {
       case LAYER -> Forms.layer(text, where);
       case ALIGN -> Forms.align(text);
       case PITCH -> Forms.pitch(text);
+      case TURN -> Forms.turn(text);
       case INSULATION -> Forms.insulation(text, where);
       case SHARE -> Forms.share(text);
       case TEMPERATURE -> Forms.celsius(text);

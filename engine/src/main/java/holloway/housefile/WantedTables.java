@@ -188,6 +188,11 @@ final class WantedTables {
               "layout-from",
               Shape.wordsOf(LayoutCorner.class),
               "the corner that assumed studs, joists and rafters are counted from"),
+          may(
+              "turned",
+              new Shape.Text(Form.TURN),
+              "how far the house stands turned from the compass or the site's grid: its own north"
+                  + " is meant wherever north is said"),
           may("outer-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the outer walls"),
           may("inner-walls", new Shape.MapOf(HouseTables.WALL_DEFAULT), "the inner walls"),
           may("usual", new Shape.MapOf(HouseTables.USUAL), "what is usual in this house"),

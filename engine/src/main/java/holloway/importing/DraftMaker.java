@@ -51,6 +51,7 @@ final class DraftMaker {
         about(squaring),
         toFinish(squaring, roofs, walls.values()),
         grid.metric(),
+        squaring.stands(),
         outer,
         inner,
         levels,
@@ -82,10 +83,11 @@ final class DraftMaker {
       about.add(
           String.format(
               Locale.ROOT,
-              "The plan was turned by %.2f degrees (%s) so that its walls lie square: north here is a name for one side, not the model's north.",
+              "The plan was turned by %.2f degrees (%s) so that its walls lie square: north here is a name for one side, and 'turned' says how it lies in the model.",
               Math.abs(squaring.degrees()),
               squaring.degrees() > 0 ? "counter-clockwise" : "clockwise"));
     }
+    new TrueNorth(model).words().ifPresent(about::add);
     about.add("What the model does not tell is marked 'to finish'. Measure before you drill.");
     return about;
   }

@@ -1,5 +1,7 @@
 package holloway.importing;
 
+import holloway.geometry.MainDirection;
+import holloway.geometry.Turn;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,49 +13,17 @@ import java.util.List;
  * @param square no wall lies at an angle to the others
  */
 record Squaring(Move move, double degrees, boolean square) {
-  private static final double SAME = Math.toRadians(0.05);
-  private static final double QUARTER = Math.PI / 2;
-
-  private record Edge(double angle, double length) {}
-
   static Squaring of(List<RawRoom> rooms) {
-    List<Edge> edges = new ArrayList<>();
-    double whole = 0;
+    List<MainDirection.Edge> edges = new ArrayList<>();
     for (RawRoom r : rooms) {
       for (int i = 0; i < r.corners().size(); i++) {
         Vec d = r.corners().get((i + 1) % r.corners().size()).minus(r.corners().get(i));
-        double angle = Math.atan2(d.y(), d.x());
-        edges.add(new Edge(angle - QUARTER * Math.floor(angle / QUARTER), d.length()));
-        whole += d.length();
+        edges.add(new MainDirection.Edge(d.x(), d.y()));
       }
     }
-    double best = -1;
-    double turn = 0;
-    List<Edge> candidates = edges.size() > 2_000 ? edges.subList(0, 2_000) : edges;
-    for (Edge e : candidates) {
-      double[] found = alike(edges, e.angle);
-      if (found[0] > best + 1e-6) {
-        best = found[0];
-        turn = found[1];
-      }
-    }
-    turn = turn > QUARTER / 2 ? turn - QUARTER : turn;
-    boolean little = Math.abs(turn) < 1e-7;
-    return of(rooms, little ? 0 : -turn, best > whole * (1 - 1e-6));
-  }
-
-  /** The length of all edges within a hair of that angle or square to it, and their mean angle. */
-  private static double[] alike(List<Edge> edges, double angle) {
-    double length = 0;
-    double off = 0;
-    for (Edge e : edges) {
-      double d = Math.IEEEremainder(e.angle - angle, QUARTER);
-      if (Math.abs(d) <= SAME) {
-        length += e.length;
-        off += d * e.length;
-      }
-    }
-    return new double[] {length, angle + (length > 0 ? off / length : 0)};
+    MainDirection main = MainDirection.of(edges);
+    boolean little = Math.abs(main.radians()) < 1e-7;
+    return of(rooms, little ? 0 : -main.radians(), main.share() > 1 - 1e-6);
   }
 
   private static Squaring of(List<RawRoom> rooms, double turn, boolean square) {
@@ -76,5 +46,10 @@ record Squaring(Move move, double degrees, boolean square) {
     Vec origin = about.origin().minus(new Vec(west, south, 0));
     Move move = new Move(turned.x(), turned.y(), turned.z(), origin);
     return new Squaring(move, Math.toDegrees(turn), square);
+  }
+
+  /** How the house stands in its model: what it was turned by, the other way round. */
+  Turn stands() {
+    return Turn.degrees(Math.round(-degrees * 1e6) / 1e6);
   }
 }

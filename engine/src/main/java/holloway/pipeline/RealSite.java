@@ -269,7 +269,8 @@ final class RealSite implements Stages.Site {
         p.works(),
         p.findings(),
         p.materials(),
-        p.survey());
+        p.survey(),
+        hollows.framed().placed().site());
   }
 
   private List<Plan.Unrouted> unrouted(Solved solved, Routing.Routed on, Request request) {

@@ -1,6 +1,7 @@
 package holloway.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,14 +60,6 @@ record JsonCursor(JsonNode node, String path) {
     return list(key, JsonCursor::asText);
   }
 
-  List<Point3> points(String key) {
-    return list(key, JsonCursor::asPoint);
-  }
-
-  Point3 point(String key) {
-    return field(key).asPoint();
-  }
-
   String asText() {
     return node.isTextual() ? node.textValue() : this.<String>wrong("text");
   }
@@ -99,6 +92,14 @@ record JsonCursor(JsonNode node, String path) {
     }
     List<Long> nm = items(JsonCursor::asNanometres);
     return new Point3(nm.get(0), nm.get(1), nm.get(2));
+  }
+
+  Point2 asPlanPoint() {
+    if (!node.isArray() || node.size() != 2) {
+      return wrong("a point [x, y] in millimetres");
+    }
+    List<Long> nm = items(JsonCursor::asNanometres);
+    return new Point2(nm.get(0), nm.get(1));
   }
 
   private long asNanometres() {

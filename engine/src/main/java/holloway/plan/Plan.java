@@ -1,14 +1,17 @@
 package holloway.plan;
 
 import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A whole plan. World points in nanometres (written as millimetres to 0.1), metres to three
- * decimals, minutes as the JSON wants them. Findings and materials are filled in by later stages.
+ * A whole plan. Points in nanometres in the house's own frame (written in its site's, as
+ * millimetres to 0.1), metres to three decimals, minutes as the JSON wants them. Findings and
+ * materials are filled in by later stages.
  *
  * @param perMinute objective units per minute
+ * @param site where the own frame lies in the site's
  */
 public record Plan(
     int format,
@@ -23,7 +26,39 @@ public record Plan(
     List<PlannedWork> works,
     List<FindingLine> findings,
     List<Material> materials,
-    SurveyNotes survey) {
+    SurveyNotes survey,
+    SiteFrame site) {
+  /** Of a house that stands along the axes. */
+  public Plan(
+      int format,
+      String house,
+      String profile,
+      long perMinute,
+      List<Input> inputs,
+      Totals totals,
+      List<PlannedRun> runs,
+      List<PlannedHole> holes,
+      List<Unrouted> unrouted,
+      List<PlannedWork> works,
+      List<FindingLine> findings,
+      List<Material> materials,
+      SurveyNotes survey) {
+    this(
+        format,
+        house,
+        profile,
+        perMinute,
+        inputs,
+        totals,
+        runs,
+        holes,
+        unrouted,
+        works,
+        findings,
+        materials,
+        survey,
+        SiteFrame.OWN);
+  }
 
   public record Input(String file, String sha256) {}
 
@@ -231,7 +266,7 @@ public record Plan(
   public Plan withRuns(List<PlannedRun> newRuns, Totals newTotals) {
     return new Plan(
         format, house, profile, perMinute, inputs, newTotals, newRuns, holes, unrouted, works,
-        findings, materials, survey);
+        findings, materials, survey, site);
   }
 
   /** With other minutes of holes and works, and of the whole. */
@@ -254,30 +289,37 @@ public record Plan(
             t.cutByTime);
     return new Plan(
         format, house, profile, perMinute, inputs, other, runs, made, unrouted, paid, findings,
-        materials, survey);
+        materials, survey, site);
   }
 
   public Plan withInputs(List<Input> newInputs, SurveyNotes notes) {
     return new Plan(
         format, house, profile, perMinute, newInputs, totals, runs, holes, unrouted, works,
-        findings, materials, notes);
+        findings, materials, notes, site);
   }
 
   public Plan withFindings(List<FindingLine> more) {
     return new Plan(
         format, house, profile, perMinute, inputs, totals, runs, holes, unrouted, works, more,
-        materials, survey);
+        materials, survey, site);
   }
 
   public Plan withMaterials(List<Material> more) {
     return new Plan(
         format, house, profile, perMinute, inputs, totals, runs, holes, unrouted, works, findings,
-        more, survey);
+        more, survey, site);
   }
 
   public Plan withUnrouted(List<Unrouted> more) {
     return new Plan(
         format, house, profile, perMinute, inputs, totals, runs, holes, more, works, findings,
-        materials, survey);
+        materials, survey, site);
+  }
+
+  /** Of a house whose own frame lies so in its site's. */
+  public Plan withSite(SiteFrame other) {
+    return new Plan(
+        format, house, profile, perMinute, inputs, totals, runs, holes, unrouted, works, findings,
+        materials, survey, other);
   }
 }

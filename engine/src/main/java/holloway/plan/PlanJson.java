@@ -5,7 +5,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.geometry.SiteFrame;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,8 +20,8 @@ import java.util.function.Function;
 
 /**
  * The plan as JSON: kebab-case keys in a fixed order, world points as [x, y, z] in millimetres to
- * 0.1, metres to three decimals, minutes to four, so that they add up to the objective exactly. The
- * same plan is always the same text.
+ * 0.1, in the frame of the site; metres to three decimals, minutes to four, so that they add up to
+ * the objective exactly. The same plan is always the same text.
  */
 public final class PlanJson {
   /** The format number written, and the only one read. */
@@ -40,7 +42,7 @@ public final class PlanJson {
 
   /** The plan as a tree, for documents that add keys of their own. */
   public static ObjectNode toTree(Plan plan) {
-    return new PlanWriter().plan(plan);
+    return new PlanWriter(plan.site()).plan(plan);
   }
 
   /**
@@ -50,6 +52,20 @@ public final class PlanJson {
    */
   public static Plan read(String text) {
     return new PlanReader().plan(tree(text));
+  }
+
+  /**
+   * Says in a document with coordinates how its house stands: {@code turned}, degrees
+   * counter-clockwise and where the origin of the house's own frame lies in the site's. Nothing for
+   * one that stands along the axes.
+   */
+  public static void addFrame(ObjectNode document, SiteFrame site) {
+    if (!site.isOwn()) {
+      ObjectNode out = document.putObject("turned");
+      out.set("degrees", JsonText.real(site.turn().degrees(), 9));
+      ArrayNode origin = out.putArray("origin");
+      origin.add(JsonText.real(site.east() / 1e6, 1)).add(JsonText.real(site.north() / 1e6, 1));
+    }
   }
 
   /** The certificate's own key beside a plan's others. */

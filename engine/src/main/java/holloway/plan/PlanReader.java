@@ -1,6 +1,10 @@
 package holloway.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import holloway.geometry.Point2;
+import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
+import holloway.geometry.Turn;
 import java.util.List;
 import java.util.Set;
 
@@ -8,8 +12,11 @@ import java.util.Set;
 final class PlanReader {
   private static final Set<String> STEP_KINDS = Set.of("leg", "crossing");
 
+  private SiteFrame site = SiteFrame.OWN;
+
   Plan plan(JsonNode root) {
     JsonCursor p = new JsonCursor(root, "").requireObject();
+    site = p.optional("turned", PlanReader::site).orElse(SiteFrame.OWN);
     if (p.whole("format") != PlanJson.FORMAT) {
       p.field("format").wrong("format " + PlanJson.FORMAT + ", the only one this program reads");
     }
@@ -26,7 +33,22 @@ final class PlanReader {
         p.list("works", this::work),
         p.list("findings", this::finding),
         p.list("materials", this::material),
-        survey(p.object("survey")));
+        survey(p.object("survey")),
+        site);
+  }
+
+  private static SiteFrame site(JsonCursor t) {
+    double degrees = t.number("degrees");
+    if (Math.abs(degrees) > 180) {
+      t.field("degrees").wrong("degrees from -180 to 180");
+    }
+    Point2 origin = t.field("origin").asPlanPoint();
+    return new SiteFrame(Turn.degrees(degrees), origin.x(), origin.y());
+  }
+
+  /** In the house's own frame. */
+  private Point3 point(JsonCursor c) {
+    return site.fromSite(c.asPoint());
   }
 
   private long perMinute(JsonCursor p) {
@@ -72,7 +94,7 @@ final class PlanReader {
         s.text("id"),
         s.optional("hollow", JsonCursor::asText),
         s.optional("label", JsonCursor::asText),
-        s.points("path"),
+        s.list("path", this::point),
         s.number("m"),
         s.optional("feed", JsonCursor::asText),
         s.optional("fish", f -> Math.toIntExact(Math.min(f.asWhole(), Integer.MAX_VALUE))),
@@ -86,7 +108,7 @@ final class PlanReader {
         h.text("kind"),
         h.count("diameter-mm"),
         h.number("depth-mm"),
-        h.point("at"),
+        point(h.field("at")),
         h.words("between"),
         h.text("method"),
         h.text("stand"),
@@ -96,7 +118,7 @@ final class PlanReader {
         h.flag("assumed"),
         h.words("other-methods"),
         h.node().has("bores") ? h.count("bores") : 1,
-        h.node().has("axis") ? h.points("axis") : List.of(),
+        h.node().has("axis") ? h.list("axis", this::point) : List.of(),
         h.node().has("through") ? h.words("through") : List.of());
   }
 
@@ -114,7 +136,7 @@ final class PlanReader {
     return new Plan.FindingLine(
         f.text("rule"),
         f.text("severity"),
-        f.optional("at", JsonCursor::asPoint),
+        f.optional("at", this::point),
         f.text("source"),
         f.text("text"),
         f.node().has("broken") && f.flag("broken"),

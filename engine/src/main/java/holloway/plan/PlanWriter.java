@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,6 +14,12 @@ import java.util.function.Function;
 /** From the records of a plan to a JSON tree, keys in the order of the contract. */
 final class PlanWriter {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final SiteFrame site;
+
+  PlanWriter(SiteFrame site) {
+    this.site = site;
+  }
 
   ObjectNode plan(Plan p) {
     ObjectNode out = NODES.objectNode();
@@ -29,6 +36,7 @@ final class PlanWriter {
     out.set("findings", list(p.findings(), this::finding));
     out.set("materials", list(p.materials(), this::material));
     out.set("survey", survey(p.survey()));
+    PlanJson.addFrame(out, site);
     return out;
   }
 
@@ -143,7 +151,8 @@ final class PlanWriter {
     return out;
   }
 
-  private JsonNode point(Point3 p) {
+  private JsonNode point(Point3 own) {
+    Point3 p = site.toSite(own);
     return NODES.arrayNode().add(mm(p.x())).add(mm(p.y())).add(mm(p.z()));
   }
 

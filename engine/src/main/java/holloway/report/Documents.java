@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.geometry.SiteFrame;
 import holloway.plan.Certificate;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
@@ -60,16 +61,18 @@ public final class Documents {
     ObjectNode root = tree(plan, cards);
     OutletWords words = new OutletWords(plan, request, placed, new UnitWords(UnitSystem.METRIC));
     ArrayNode list = root.putArray("outlets");
-    OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words)));
+    OutletPlaces.of(plan, request, placed).forEach(o -> list.add(outlet(o, words, plan.site())));
     TakeOffDocument.into(root, plan, placed, request);
     certificate.ifPresent(c -> PlanJson.addCertificate(root, c));
     return JsonText.of(root);
   }
 
-  private static ObjectNode outlet(OutletPlace o, OutletWords words) {
+  private static ObjectNode outlet(OutletPlace o, OutletWords words, SiteFrame site) {
     ObjectNode n = NODES.objectNode().put("name", o.name()).put("where", words.where(o));
     ArrayNode point = n.putArray("at");
-    o.at().ifPresent(p -> List.of(p.x(), p.y(), p.z()).forEach(nm -> point.add(mm(nm))));
+    o.at()
+        .map(site::toSite)
+        .ifPresent(p -> List.of(p.x(), p.y(), p.z()).forEach(nm -> point.add(mm(nm))));
     boolean ceiling = o.kind() == OutletPlace.Kind.CEILING;
     boolean eastWest = o.side().runsEastWest();
     n.put("on", o.kind().name().toLowerCase(Locale.ROOT)).put("room", o.room());
@@ -135,6 +138,7 @@ public final class Documents {
       node.set("holes", tree.get("holes"));
       node.set("works", tree.get("works"));
     }
+    routes.stream().findFirst().ifPresent(p -> PlanJson.addFrame(root, p.site()));
     return JsonText.of(root);
   }
 
@@ -145,6 +149,7 @@ public final class Documents {
     root.put("accepted", refusals.isEmpty()).put("certified", certified);
     root.set("refusals", words(refusals));
     root.set("findings", PlanJson.toTree(plan.withFindings(findings)).get("findings"));
+    PlanJson.addFrame(root, plan.site());
     return JsonText.of(root);
   }
 

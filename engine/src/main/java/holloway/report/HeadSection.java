@@ -59,6 +59,7 @@ final class HeadSection {
     if (t.cutByTime()) {
       page.put("  cut      ", "time ended the search; another time the plan may be another one");
     }
+    PlaceWords.turned(plan.site().turn()).ifPresent(n -> page.put("  north    ", n));
     if (!plan.unrouted().isEmpty()) {
       page.put(
           "  missing  ",

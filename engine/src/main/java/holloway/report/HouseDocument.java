@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import holloway.drawing.Tags;
 import holloway.geometry.Point2;
 import holloway.geometry.Polygon2;
+import holloway.geometry.SiteFrame;
 import holloway.plan.JsonText;
 import holloway.plan.Plan;
 import holloway.plan.PlanJson;
@@ -34,7 +35,7 @@ public final class HouseDocument {
     ArrayNode levels = root.putArray("levels");
     placed.levels().forEach(l -> level(l, levels.addObject()));
     ArrayNode rooms = root.putArray("rooms");
-    placed.rooms().forEach(r -> room(r, rooms.addObject()));
+    placed.rooms().forEach(r -> room(r, placed.site(), rooms.addObject()));
     ArrayNode walls = root.putArray("walls");
     placed.walls().forEach(w -> wall(w, walls.addObject()));
     ArrayNode openings = root.putArray("openings");
@@ -45,7 +46,7 @@ public final class HouseDocument {
     ArrayNode loops = root.putArray("misclosures");
     placed.misclosures().forEach(m -> misclosure(m, loops.addObject()));
     ArrayNode spaces = root.putArray("unaccounted");
-    placed.unaccounted().forEach(u -> unaccounted(u, spaces.addObject()));
+    placed.unaccounted().forEach(u -> unaccounted(u, placed.site(), spaces.addObject()));
     root.set("assumed", Documents.words(List.copyOf(new TreeSet<>(placed.assumed()))));
     ArrayNode spread = root.putArray("spread");
     placed.shared().forEach(s -> shared(s, spread.addObject()));
@@ -58,6 +59,7 @@ public final class HouseDocument {
                 .put("severity", f.severity())
                 .put("source", f.source())
                 .put("text", f.text()));
+    PlanJson.addFrame(root, placed.site());
     return JsonText.of(root);
   }
 
@@ -67,9 +69,9 @@ public final class HouseDocument {
     mm(out, "ceiling-mm", l.ceilingZ());
   }
 
-  private static void room(PlacedRoom r, ObjectNode out) {
+  private static void room(PlacedRoom r, SiteFrame site, ObjectNode out) {
     out.put("name", r.name()).put("level", r.room().level());
-    out.set("outline-mm", outline(r.outline()));
+    out.set("outline-mm", outline(r.outline(), site));
     mm(out, "floor-mm", r.floorZ());
     mm(out, "ceiling-mm", r.ceilingZ());
     out.set("area-m2", JsonText.real(Math.abs(r.outline().signedAreaMm2()) / 1e6, 3));
@@ -143,16 +145,17 @@ public final class HouseDocument {
     out.put("moved-most", s.most());
   }
 
-  private static void unaccounted(Unaccounted u, ObjectNode out) {
+  private static void unaccounted(Unaccounted u, SiteFrame site, ObjectNode out) {
     out.put("level", u.level());
-    out.set("outline-mm", outline(u.outline()));
+    out.set("outline-mm", outline(u.outline(), site));
     out.set("area-m2", JsonText.real(u.areaM2(), 3));
     out.put("likely", u.likely());
   }
 
-  private static ArrayNode outline(Polygon2 outline) {
+  private static ArrayNode outline(Polygon2 outline, SiteFrame site) {
     ArrayNode out = NODES.arrayNode();
-    for (Point2 p : outline.corners()) {
+    for (Point2 own : outline.corners()) {
+      Point2 p = site.toSite(own.at(0)).plan();
       out.addArray().add(JsonText.real(p.x() / 1e6, 1)).add(JsonText.real(p.y() / 1e6, 1));
     }
     return out;

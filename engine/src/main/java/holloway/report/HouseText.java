@@ -46,6 +46,7 @@ public final class HouseText {
                 UnitWords.count(placed.levels().size(), "level"),
                 UnitWords.count(placed.rooms().size(), "room"),
                 UnitWords.count(placed.walls().size(), "wall")));
+    PlaceWords.turned(house.turned()).ifPresent(t -> page.put("  ", t));
   }
 
   private static String others(Request request) {

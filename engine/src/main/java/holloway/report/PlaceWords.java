@@ -3,6 +3,7 @@ package holloway.report;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
+import holloway.geometry.Turn;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -31,6 +32,16 @@ public final class PlaceWords {
   PlaceWords(Placed placed, UnitWords units) {
     this.placed = placed;
     this.units = units;
+  }
+
+  /** What north means in the words of a house that stands turned. */
+  static Optional<String> turned(Turn turn) {
+    return Optional.of(turn)
+        .filter(t -> !t.isNone())
+        .map(
+            t ->
+                "the house stands turned %s: north and the other sides are its own, coordinates are those of its site"
+                    .formatted(Turn.degrees(Math.round(t.degrees() * 100) / 100.0).words()));
   }
 
   public String of(Point3 p) {

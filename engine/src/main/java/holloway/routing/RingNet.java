@@ -51,6 +51,12 @@ final class RingNet {
       return sort == Sort.BARE;
     }
 
+    /** True if it lies on a stretch whose end is counted on past the first corner. */
+    boolean touches(Interval stretch, long round) {
+      return stretch.overlaps(at)
+          || stretch.overlaps(new Interval(at.lo() + round, at.hi() + round));
+    }
+
     boolean takes(long z) {
       return z >= fromZ && (z < overZ || sort == Sort.UNDER);
     }
@@ -211,28 +217,35 @@ final class RingNet {
     return List.of(s.foot().at(z), at.withZ(z), at);
   }
 
+  /** Also across the corner where the line begins: it is a ring, wherever its first corner lies. */
   private void neighbours(List<Stop> stops, List<Gap> gaps) {
-    for (int i = 0; i < stops.size(); i++) {
-      for (int j = i + 1;
-          j < stops.size() && stops.get(j).param() - stops.get(i).param() <= NEIGHBOURS;
-          j++) {
-        Stop a = stops.get(i);
-        Stop b = stops.get(j);
-        long z = terms.heights().clamp(Math.max(a.entry().at().z(), b.entry().at().z()));
-        List<Gap> in = gaps.stream().filter(g -> g.takes(z)).toList();
-        boolean blocked =
-            in.stream()
-                .anyMatch(
-                    g ->
-                        g.at()
-                            .overlaps(new Interval(a.param(), Math.max(a.param() + 1, b.param()))));
-        if (!blocked && !hangs(a, z, gaps) && !hangs(b, z, gaps)) {
-          List<Point3> path = new ArrayList<>(Paths.reversed(last(a)));
-          path.addAll(line(a.param(), b.param(), z, List.of()));
-          path.addAll(last(b));
-          leg(a.entry().node(), b.entry().node(), Paths.tidy(path));
+    int n = stops.size();
+    for (int i = 0; i < n; i++) {
+      for (int j = i + 1; j < i + n; j++) {
+        Stop b = stops.get(j % n);
+        long to = b.param() + (j < n ? 0 : round);
+        long apart = to - stops.get(i).param();
+        if (apart > NEIGHBOURS) {
+          break;
+        }
+        boolean joinedTheOtherWay = j >= n && round - apart <= NEIGHBOURS;
+        if (!joinedTheOtherWay) {
+          neighbours(stops.get(i), b, to, gaps);
         }
       }
+    }
+  }
+
+  /** {@code to} is where the second lies, counted on past the first corner. */
+  private void neighbours(Stop a, Stop b, long to, List<Gap> gaps) {
+    long z = terms.heights().clamp(Math.max(a.entry().at().z(), b.entry().at().z()));
+    Interval between = new Interval(a.param(), Math.max(a.param() + 1, to));
+    boolean blocked = gaps.stream().anyMatch(g -> g.takes(z) && g.touches(between, round));
+    if (!blocked && !hangs(a, z, gaps) && !hangs(b, z, gaps)) {
+      List<Point3> path = new ArrayList<>(Paths.reversed(last(a)));
+      path.addAll(line(a.param(), to, z, List.of()));
+      path.addAll(last(b));
+      leg(a.entry().node(), b.entry().node(), Paths.tidy(path));
     }
   }
 

@@ -3,6 +3,7 @@ package holloway.scene;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holloway.geometry.SiteFrame;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,15 +25,14 @@ public final class Glb {
   private final Map<String, Integer> cubes = new TreeMap<>();
   private ObjectNode cube;
 
-  private Glb(Scene scene) {
+  private Glb(Scene scene, SiteFrame site) {
     root.putObject("asset").put("version", "2.0").put("generator", "Holloway");
     root.put("scene", 0);
     nodes = root.putArray("nodes");
     root.putArray("meshes");
     root.putArray("materials");
     bytes = new GlbBytes(root);
-    ArrayNode top =
-        root.putArray("scenes").addObject().put("name", scene.house()).putArray("nodes");
+    ArrayNode top = top(scene, site);
     members(scene, top);
     glows(scene, top);
     tubes(scene, top);
@@ -42,9 +42,32 @@ public final class Glb {
     }
   }
 
-  /** The same bytes for the same scene. */
+  /** The same bytes for the same scene, in the frame of its own house. */
   public static byte[] of(Scene scene) {
-    return new Glb(scene).bytes.file();
+    return of(scene, SiteFrame.OWN);
+  }
+
+  /** The same, in the frame of the site: the whole house hangs under one node that is turned. */
+  public static byte[] of(Scene scene, SiteFrame site) {
+    return new Glb(scene, site).bytes.file();
+  }
+
+  private ArrayNode top(Scene scene, SiteFrame site) {
+    ArrayNode top =
+        root.putArray("scenes").addObject().put("name", scene.house()).putArray("nodes");
+    if (site.isOwn()) {
+      return top;
+    }
+    top.add(nodes.size());
+    ObjectNode house = nodes.addObject().put("name", "turned by " + site.turn().words());
+    double c = site.turn().cos();
+    double s = site.turn().sin();
+    ArrayNode m = house.putArray("matrix");
+    column(m, new Vec(c, 0, 0 - s), 0);
+    column(m, new Vec(0, 1, 0), 0);
+    column(m, new Vec(s, 0, c), 0);
+    column(m, out(new Vec(site.east() / 1e6, site.north() / 1e6, 0)), 1);
+    return house.putArray("children");
   }
 
   private void members(Scene scene, ArrayNode top) {

@@ -2,6 +2,8 @@ package holloway.survey;
 
 import holloway.geometry.Interval;
 import holloway.geometry.Point2;
+import holloway.geometry.SiteFrame;
+import holloway.geometry.Turn;
 import holloway.house.Along;
 import holloway.house.Assumption;
 import holloway.house.FaceRef;
@@ -41,6 +43,31 @@ public record Placed(
   /** Space that nothing accounts for, through the levels it passes. */
   public List<UnaccountedSpace> spaces() {
     return new SpaceStacks(this).list();
+  }
+
+  /**
+   * Where the house's own frame lies in the site's, whose origin is the south-west corner of the
+   * box around all rooms there too, to 0.1 mm.
+   */
+  public SiteFrame site() {
+    Turn turn = house.turned();
+    if (turn.isNone()) {
+      return SiteFrame.OWN;
+    }
+    long west = Long.MAX_VALUE;
+    long south = Long.MAX_VALUE;
+    for (PlacedRoom r : rooms) {
+      for (Point2 corner : r.outline().corners()) {
+        Point2 p = turn.of(corner);
+        west = Math.min(west, p.x());
+        south = Math.min(south, p.y());
+      }
+    }
+    return new SiteFrame(turn, -tenths(west), -tenths(south));
+  }
+
+  private static long tenths(long nm) {
+    return Math.floorDiv(nm, 100_000) * 100_000;
   }
 
   /** The defaults of place and era that this house was placed with. */

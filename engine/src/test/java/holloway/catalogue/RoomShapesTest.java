@@ -152,10 +152,13 @@ class RoomShapesTest {
     // set-up 4, board 1, void 1, board 1, seal 2
     assertEquals(9, hole.minutes(), 1e-9);
     // East 2988, north 2476, back 68 to the hole, up 90, 12 to the wall, through 114.3, 12 off it,
-    // down 90, on 68 to the corner, north 3988 - 2626.3, west 5988 - 5114.3.
+    // up 300 to where bays of stud could be opened, on 68 to the corner, north 3988 - 2626.3, west
+    // 5988 - 5114.3, three times 12 to the wall and off it where a bay would be opened, and up 550
+    // to
+    // the height of the shelf there.
     double hall = 2.988 + 2.476 + 0.068 + 0.09 + 0.012;
-    double inside = 0.012 + 0.09 + 0.068 + 1.3617 + 0.8737;
-    assertEquals(hall + 0.1143 + inside + ENDS, p.totals().routeM(), 1e-6);
+    double inside = 0.012 + 0.3 + 0.068 + 1.3617 + 0.8737 + 3 * 0.024 + 0.55;
+    assertEquals(hall + 0.1143 + inside + ENDS - 0.94, p.totals().routeM(), 1e-6);
     // With none of the two walls bored there is no way in.
     String[] bored =
         closet.hollows().sites().stream()
@@ -168,5 +171,27 @@ class RoomShapesTest {
 
   private static String[] bans(String... sites) {
     return Stream.concat(Stream.of("outside"), Stream.of(sites)).toArray(String[]::new);
+  }
+
+  /**
+   * The cabinet 400 mm from a corner and the desk 300 mm beyond it, both at 1 m, in each of the
+   * four corners: cable goes round the corner at that height, 400 - 12 and 300 - 12 mm, wherever
+   * the line round the room begins.
+   */
+  @Test
+  @Feature("surface line round the corner where it begins")
+  void roundEveryCornerAtItsOwnHeight() {
+    for (String corner : List.of("south west", "south east", "north west", "north east")) {
+      String level = corner.split(" ")[0];
+      String upright = corner.split(" ")[1];
+      String text =
+          HOUSE
+              .replace("SHAPE", RECTANGLE)
+              .replace("wall: south, from: west 3 m", "wall: %s, from: %s 0.4 m")
+              .replace("wall: north, from: west 3 m", "wall: %s, from: %s 0.3 m")
+              .formatted(level, upright, upright, level);
+      Plan p = plan(WrittenHouse.of(text));
+      assertEquals(0.388 + 0.288 + 0.06915, p.totals().routeM(), 1e-6, corner);
+    }
   }
 }

@@ -143,7 +143,43 @@ class IfcImportTest {
     assertEquals(Length.mm(4100).nm(), d.rooms().get(1).at().orElseThrow().x());
     assertEquals(Length.mm(3100).nm(), d.rooms().get(1).at().orElseThrow().y());
     assertTrue(d.about().get(1).contains("27.00 degrees (clockwise)"), d.about()::toString);
+    assertEquals(27, d.turned().degrees(), 1e-4);
     assertHole(d.openings().get(0), Opening.Kind.DOOR, "Store", Side.WEST, 500, 800, 0, 2000);
+  }
+
+  /**
+   * The site's placement turned by a triangle of 3, 4 and 5, 36.87 degrees counter-clockwise: the
+   * same house, and how it stands in its model.
+   */
+  @Test
+  void aModelThatStandsTurnedIsTheSameHouse() throws IOException {
+    Draft straight = Models.draft(BUNGALOW);
+    Draft d =
+        changed(
+            BUNGALOW,
+            "#3=IFCAXIS2PLACEMENT3D(#2,$,$);",
+            "#900=IFCDIRECTION((4.,3.,0.));\n#901=IFCDIRECTION((0.,0.,1.));\n"
+                + "#3=IFCAXIS2PLACEMENT3D(#2,#901,#900);");
+    assertEquals(36.869898, d.turned().degrees(), 1e-9);
+    assertTrue(straight.turned().isNone());
+    assertEquals(straight.rooms(), d.rooms());
+    assertEquals(straight.openings(), d.openings());
+    assertEquals(straight.roofs(), d.roofs());
+    assertEquals(straight.levels(), d.levels());
+  }
+
+  @Test
+  void trueNorthIsTold() throws IOException {
+    // 3 west and 4 north: 36.87 degrees counter-clockwise of the grid's own.
+    Draft d =
+        changed(
+            BUNGALOW,
+            "'Model',3,1.E-05,#5,$);",
+            "'Model',3,1.E-05,#5,#900);\n#900=IFCDIRECTION((-3.,4.));");
+    assertTrue(
+        d.about().stream().anyMatch(a -> a.contains("36.87 degrees counter-clockwise")),
+        d.about()::toString);
+    assertTrue(d.turned().isNone());
   }
 
   @ParameterizedTest

@@ -68,4 +68,19 @@ class SayingsTest {
   void whatWouldChangeAFigureIsNotSaid() {
     assertEquals("drill 5 ft", sayings.say("drill 5 ft"));
   }
+
+  /** As the legend of a floor plan has it. */
+  @Test
+  void howAHouseStands() {
+    Sayings german = new Sayings(Language.ENGLISH.texts(), Language.GERMAN.texts(), Set.of());
+    String said =
+        german.say(
+            "The house stands turned 36.9 degrees clockwise: N and north mean its own north, the open arrow that of its site.");
+    assertEquals(
+        "Das Haus ist um 36.9 Grad im Uhrzeigersinn gedreht: N und Norden meinen seinen eigenen Norden, der offene Pfeil den des Grundstücks.",
+        said);
+    german.say(
+        "The house stands turned 30 degrees counter-clockwise: N and north mean its own north, the open arrow that of its site.");
+    assertEquals(Set.of(), german.missed());
+  }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
+import holloway.geometry.Turn;
 import holloway.pipeline.Toy;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +34,28 @@ class PlanJsonTest {
   @Test
   void whatIsWrittenReadsBackTheSame() {
     assertEquals(full(), PlanJson.read(PlanJson.write(full())));
+  }
+
+  /** Turned by a triangle of 3, 4 and 5: coordinates are the site's, and are read back turned. */
+  @Test
+  void ofAHouseThatStandsTurnedCoordinatesAreTheSites() {
+    Plan own = full();
+    SiteFrame site = new SiteFrame(Turn.degrees(36.869897646), 2_000_000_000L, 100_000_000L);
+    Plan turned = own.withSite(site);
+    String text = PlanJson.write(turned);
+    // (3990, 2000): 0.8 x 3990 - 0.6 x 2000 + 2000 east, 0.6 x 3990 + 0.8 x 2000 + 100 north.
+    assertTrue(PlanJson.write(own).contains("[3990.0, 2000.0, 1400.0]"));
+    assertTrue(text.contains("[3992.0, 4094.0, 1400.0]"), text);
+    Plan read = PlanJson.read(text);
+    assertEquals(site, read.site());
+    var there = own.holes().get(0).at();
+    assertTrue(there.distanceTo(read.holes().get(0).at()) < 100_000);
+    for (String wrong :
+        List.of("\"degrees\": 181.0", "\"degrees\": \"east\"", "\"origin\": [1.0]")) {
+      String key = wrong.substring(0, wrong.indexOf(':'));
+      String bad = text.replaceFirst(key + ": (\\[[^\\]]*\\]|[0-9.]+)", wrong);
+      assertThrows(PlanJsonException.class, () -> PlanJson.read(bad), bad);
+    }
   }
 
   @Test

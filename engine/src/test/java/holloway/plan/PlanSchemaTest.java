@@ -2,6 +2,7 @@ package holloway.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,6 +11,8 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import holloway.finding.Severity;
+import holloway.geometry.SiteFrame;
+import holloway.geometry.Turn;
 import holloway.hollow.HollowKind;
 import holloway.hollow.SiteKind;
 import holloway.hollow.WorkKind;
@@ -44,6 +47,9 @@ class PlanSchemaTest {
   @Test
   void whatIsWrittenIsValid() {
     assertEquals(List.of(), complaints(PlanJson.write(plan())));
+    Plan turned = plan().withSite(new SiteFrame(Turn.degrees(-23), 5, 7_000_000));
+    assertTrue(PlanJson.write(turned).contains("\"degrees\": -23.0"));
+    assertEquals(List.of(), complaints(PlanJson.write(turned)));
     assertEquals(
         List.of(), complaints(Documents.plan(plan(), Map.of(Toy.card().holeId(), Toy.card()))));
   }

@@ -56,7 +56,8 @@ final class TurnedHouse {
         h.assumed(),
         h.beams().stream().map(this::of).toList(),
         mirror.way().of(h.layout()),
-        h.ownRules());
+        h.ownRules(),
+        h.turned());
   }
 
   private WallSpec of(WallSpec s) {

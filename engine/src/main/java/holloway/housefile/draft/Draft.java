@@ -1,6 +1,7 @@
 package holloway.housefile.draft;
 
 import holloway.geometry.Point2;
+import holloway.geometry.Turn;
 import holloway.house.Direction;
 import holloway.house.Opening;
 import holloway.house.Roof;
@@ -16,12 +17,14 @@ import java.util.Optional;
  * @param title of the house as the description has it
  * @param about where it is from and what was done with it; plain comments at the top
  * @param metric lengths are written in metres, else in feet and inches
+ * @param turned how far the house stands off the grid that it is from
  */
 public record Draft(
     String title,
     List<String> about,
     List<String> toFinish,
     boolean metric,
+    Turn turned,
     WallDefault outerWalls,
     WallDefault innerWalls,
     List<Level> levels,

@@ -41,6 +41,9 @@ public final class DraftText {
     text.out.line("house: " + Quoted.name(name));
     text.out.line("place: " + place);
     text.out.line(built > 0 ? "built: " + built : "# built: 1985");
+    if (!draft.turned().isNone()) {
+      text.out.line("turned: " + draft.turned().words());
+    }
     text.body();
     return text.out.toString();
   }

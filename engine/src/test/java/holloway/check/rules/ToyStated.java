@@ -152,7 +152,8 @@ final class ToyStated {
             h.assumed(),
             h.beams(),
             h.layout(),
-            rules);
+            rules,
+            h.turned());
     List<PlacedRoom> placedRooms = new ArrayList<>(p.rooms());
     placedRooms.addAll(rooms);
     List<Member> solid = new ArrayList<>(base.framed().members());
