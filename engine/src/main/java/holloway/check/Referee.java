@@ -32,6 +32,7 @@ public final class Referee {
           new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),
+          new CavityRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

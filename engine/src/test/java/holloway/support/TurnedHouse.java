@@ -93,7 +93,8 @@ final class TurnedHouse {
         t.rows(),
         t.hollow(),
         t.split(),
-        t.battens().stream().map(this::of).toList());
+        t.battens().stream().map(this::of).toList(),
+        t.cavity());
   }
 
   private Battens of(Battens b) {
