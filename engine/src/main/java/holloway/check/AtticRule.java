@@ -62,7 +62,7 @@ final class AtticRule implements Rule {
     Slopes slopes = new Slopes(attic);
     for (Span span : at.spans()) {
       for (Mm p : List.of(span.a(), span.b())) {
-        double beyond = slopes.beyondArm(p);
+        double beyond = slopes.beyondArm(p, evidence.house().framed().attics());
         if (beyond > SLACK_MM && ways(attic, evidence).noneMatch(w -> w.reaches(p))) {
           charge.step(
               at,

@@ -33,6 +33,7 @@ public final class Referee {
           new SurfaceRule(),
           new BeamRule(),
           new SkylightRule(),
+          new CavityRule(),
           new ChannelRule(),
           new GrooveRule(),
           new OpenedRule(),

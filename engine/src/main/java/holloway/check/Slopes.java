@@ -4,6 +4,7 @@ import holloway.framing.Attic;
 import holloway.house.Direction;
 import holloway.house.Roof;
 import holloway.house.Side;
+import java.util.List;
 
 /**
  * How far in from each eave a body fits under a roof, in the referee's own figures. At x from an
@@ -17,7 +18,7 @@ final class Slopes {
   private static final double ARM_MM = 600;
 
   /** Butt cut of a heel that nobody measured: 1/4 in (trade-facts D21). */
-  private static final double BUTT_MM = 6.35;
+  static final double BUTT_MM = 6.35;
 
   private final Attic attic;
   private final double x0;
@@ -97,10 +98,18 @@ final class Slopes {
     };
   }
 
-  /** Millimetres in the plan by which a point lies further than an arm from a body's place. */
-  double beyondArm(Mm p) {
-    double dx = Math.max(0, Math.max(x0 - p.x(), p.x() - x1));
-    double dy = Math.max(0, Math.max(y0 - p.y(), p.y() - y1));
-    return Math.max(dx, dy) - ARM_MM;
+  /**
+   * Millimetres in the plan by which a point lies further than an arm from a body's place, under
+   * the slopes or a dormer of the same roof; {@code all} are the attics of the house.
+   */
+  double beyondArm(Mm p, List<Attic> all) {
+    double beyond = new DormerReach(x0, x1, y0, y1).beyond(p, ARM_MM);
+    if (x0 >= x1 || y0 >= y1) {
+      beyond = Double.MAX_VALUE; // a body fits nowhere under these slopes
+    }
+    for (DormerReach d : DormerReach.of(attic, all)) {
+      beyond = Math.min(beyond, d.beyond(p, ARM_MM));
+    }
+    return beyond;
   }
 }

@@ -1,5 +1,8 @@
 package holloway.drawing;
 
+import holloway.framing.Attic;
+import holloway.framing.Framing;
+import holloway.framing.PlacedDormer;
 import holloway.geometry.Point2;
 import holloway.house.Along;
 import holloway.house.Chase;
@@ -13,10 +16,12 @@ import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.units.Length;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Chases, obstacles, and hatches in ceilings and floors. */
 final class Shafts {
@@ -34,6 +39,7 @@ final class Shafts {
     sheet.placed().house().obstacles().forEach(this::obstacle);
     sheet.placed().house().roofs().forEach(r -> r.hatches().forEach(this::hatch));
     sheet.placed().house().roofs().forEach(r -> r.skylights().forEach(this::skylight));
+    dormers();
     sheet.level().level().floor().crawlspace().ifPresent(c -> wayDown(c.access()));
     for (var r : sheet.rooms()) {
       r.room().floor().flatMap(f -> f.crawlspace()).ifPresent(c -> wayDown(c.access()));
@@ -148,6 +154,31 @@ final class Shafts {
       Point2 p = Marks.plan(sheet, k.at());
       crossed("hatch", "skylight", box(p, k.eastWest().nm(), k.northSouth().nm()));
     }
+  }
+
+  /** Cheeks, front and the line where the slope is as high: what lies over the ceilings. */
+  private void dormers() {
+    if (sheet.placed().house().roofs().stream().allMatch(r -> r.dormers().isEmpty())) {
+      return;
+    }
+    Set<PlacedDormer> here = new LinkedHashSet<>();
+    for (Attic a : Framing.of(sheet.placed()).attics()) {
+      if (isOver(a.roof())) {
+        here.addAll(a.dormers());
+      }
+    }
+    for (PlacedDormer d : here) {
+      Point2 mid = new Point2(d.clear().x().mid(), d.clear().y().mid());
+      List<double[]> ring = box(mid, d.clear().x().length(), d.clear().y().length());
+      sheet.svg().polygon("obstacle hidden", "dormer over the ceiling", ring);
+      mark("dormer", ring);
+    }
+  }
+
+  private boolean isOver(Roof roof) {
+    return roof.level()
+        .map(l -> l.equals(sheet.level().name()))
+        .orElseGet(() -> roof.rooms().stream().anyMatch(sheet::isHere));
   }
 
   private void wayDown(Optional<FloorSpec.WayIn> way) {

@@ -32,7 +32,8 @@ public record Attic(
     Direction chordRun,
     double heelMm,
     Polygon2 roofline,
-    List<Door> doors) {
+    List<Door> doors,
+    List<PlacedDormer> dormers) {
   /**
    * A way in through a knee wall, which makes this a side attic.
    *
@@ -43,14 +44,39 @@ public record Attic(
   /** A part of it under the same slopes. */
   Attic part(String partId, Polygon2 partOutline) {
     return new Attic(
-        partId, roof, partOutline, plateZ, chordTopZ, chords, chordRun, heelMm, roofline, doors);
+        partId,
+        roof,
+        partOutline,
+        plateZ,
+        chordTopZ,
+        chords,
+        chordRun,
+        heelMm,
+        roofline,
+        doors,
+        dormers);
+  }
+
+  /** The same with dormers in its slopes. */
+  Attic with(List<PlacedDormer> placed) {
+    return new Attic(
+        id, roof, outline, plateZ, chordTopZ, chords, chordRun, heelMm, roofline, doors, placed);
   }
 
   /**
-   * World z of the underside of the top chord or rafter over a plan point; points outside the
-   * roofline count from its nearest eave as zero distance.
+   * World z of the underside of the top chord or rafter over a plan point, in a dormer of the level
+   * of its front; points outside the roofline count from its nearest eave as zero distance.
    */
   public long roofUnderside(Point2 p) {
+    long top = slopeUnderside(p);
+    for (PlacedDormer d : dormers) {
+      top = d.holds(p) ? Math.max(top, d.clear().z1()) : top;
+    }
+    return top;
+  }
+
+  /** The same without dormers: where the rafters lie that go on beside them. */
+  public long slopeUnderside(Point2 p) {
     double slope = roof.pitchRise() / (double) roof.pitchRun();
     double cos = 1 / Math.sqrt(1 + slope * slope);
     double rise = heelMm + eaveDistanceMm(p) * slope - roof.chord().value().depth().toMm() / cos;

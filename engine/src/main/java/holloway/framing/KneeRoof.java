@@ -197,7 +197,7 @@ public record KneeRoof(
         lowest(roof, rooms),
         Optional.of(deck),
         Optional.empty(),
-        RoofFramer.isFromHigh(placed, run(roof)));
+        RoofFramer.isFromHigh(placed, RoofFramer.run(roof)));
   }
 
   private static Polygon2 roofline(Placed placed, String level, Roof roof, List<KneeLine> lines) {
@@ -254,13 +254,9 @@ public record KneeRoof(
     return RoofFramer.covers(placed, roof, placed.getRoom(room));
   }
 
-  private static Direction run(Roof roof) {
-    return roof.shape() == Roof.Shape.SHED ? RoofFramer.shedRun(roof) : roof.ridge().across();
-  }
-
   /** Everything under the slopes as one. */
   Attic shell() {
-    Direction run = run(roof);
+    Direction run = RoofFramer.run(roof);
     Interval along = run == Direction.NORTH_SOUTH ? roofline.xRange() : roofline.yRange();
     return new Attic(
         roof.name(),
@@ -272,6 +268,7 @@ public record KneeRoof(
         run,
         heelMm,
         roofline,
+        List.of(),
         List.of());
   }
 }

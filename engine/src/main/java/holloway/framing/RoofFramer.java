@@ -54,9 +54,11 @@ final class RoofFramer {
         continue; // no attic is in it
       }
       List<Polygon2> parts = parts(placed, decks, roof, rooms);
+      boolean eastWest = run(roof) == Direction.NORTH_SOUTH;
       for (int i = 0; i < parts.size(); i++) {
         String id = roof.name() + (parts.size() == 1 ? "" : "-" + (i + 1));
-        out.addAll(under(shell(roof, rooms, parts.get(i), id), rooms));
+        Attic shell = shell(roof, rooms, parts.get(i), id);
+        out.addAll(under(Dormers.in(shell, Dormers.all(parts, eastWest)), rooms));
       }
     }
     return out;
@@ -68,7 +70,7 @@ final class RoofFramer {
       return List.of();
     }
     Attic shell = roof.shell();
-    frame(shell);
+    new RafterFramer(shell).frame(members);
     rooms.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
     List<Attic> out = SideAttics.of(roof);
     out.forEach(this::chords);
@@ -124,7 +126,7 @@ final class RoofFramer {
 
   /** The attics under one roofline: what its vaulted ceilings leave of it, each part by itself. */
   private List<Attic> under(Attic shell, List<PlacedRoom> rooms) {
-    frame(shell);
+    new RafterFramer(shell).frame(members);
     List<PlacedRoom> vaulted = rooms.stream().filter(r -> r.room().vaulted()).toList();
     vaulted.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
     List<Polygon2> parts = Outlines.without(placed, shell.outline(), vaulted);
@@ -141,7 +143,7 @@ final class RoofFramer {
   /** The whole of what lies under one roofline. */
   private Attic shell(Roof roof, List<PlacedRoom> rooms, Polygon2 outline, String id) {
     long plate = plate(placed, rooms);
-    Direction run = roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
+    Direction run = run(roof);
     Interval along = run == Direction.NORTH_SOUTH ? outline.xRange() : outline.yRange();
     List<Interval> chords = chords(roof, along, isFromHigh(placed, run));
     double slope = roof.pitchRise() / (double) roof.pitchRun();
@@ -151,7 +153,13 @@ final class RoofFramer {
             .map(f -> f.value().toMm())
             .orElse(roof.chord().value().depth().toMm() / cos + BUTT_MM);
     long top = plate + roof.chord().value().depth().nm();
-    return new Attic(id, roof, outline, plate, top, chords, run, heel, outline, List.of());
+    return new Attic(
+        id, roof, outline, plate, top, chords, run, heel, outline, List.of(), List.of());
+  }
+
+  /** The way its sloped members run. */
+  static Direction run(Roof roof) {
+    return roof.shape() == Roof.Shape.SHED ? shedRun(roof) : roof.ridge().across();
   }
 
   static Direction shedRun(Roof roof) {
@@ -183,18 +191,6 @@ final class RoofFramer {
     return out;
   }
 
-  /** The sloped members over the whole roofline. */
-  private void frame(Attic shell) {
-    double slope = shell.roof().pitchRise() / (double) shell.roof().pitchRun();
-    double cos = 1 / Math.sqrt(1 + slope * slope);
-    boolean ns = shell.chordRun() == Direction.NORTH_SOUTH;
-    for (Interval c : shell.chords()) {
-      if (!spans(shell, c).isEmpty()) {
-        topChords(shell, c, slope, cos, ns);
-      }
-    }
-  }
-
   private void chords(Attic attic) {
     boolean ns = attic.chordRun() == Direction.NORTH_SOUTH;
     for (Interval c : attic.chords()) {
@@ -203,7 +199,7 @@ final class RoofFramer {
   }
 
   /** Where a chord lies inside the outline for its whole thickness. */
-  private static List<Interval> spans(Attic attic, Interval c) {
+  static List<Interval> spans(Attic attic, Interval c) {
     Polygon2 o = attic.outline();
     if (attic.chordRun() == Direction.EAST_WEST) {
       return Sheets.insideAlong(o, c.lo(), c.hi());
@@ -233,60 +229,5 @@ final class RoofFramer {
             box,
             attic.id(),
             true));
-  }
-
-  /**
-   * Sloped members of gable and shed roofs; a hip's end slopes are kept by the headroom formula
-   * alone.
-   */
-  private void topChords(Attic attic, Interval c, double slope, double cos, boolean ns) {
-    Roof roof = attic.roof();
-    if (roof.shape() == Roof.Shape.FLAT || roof.shape() == Roof.Shape.HIP) {
-      return;
-    }
-    boolean shed = roof.shape() == Roof.Shape.SHED;
-    boolean lowAtStart =
-        !shed
-            || roof.lowSide().orElse(holloway.house.Side.SOUTH)
-                == (ns ? holloway.house.Side.SOUTH : holloway.house.Side.WEST);
-    Interval whole = ns ? attic.outline().yRange() : attic.outline().xRange();
-    long reach = shed ? whole.length() : whole.length() / 2;
-    if (lowAtStart) {
-      sloped(attic, c, whole.lo(), 1, reach, slope, cos, ns);
-    }
-    if (!shed || !lowAtStart) {
-      sloped(attic, c, whole.hi(), -1, reach, slope, cos, ns);
-    }
-  }
-
-  private void sloped(
-      Attic attic,
-      Interval c,
-      long eave,
-      int sign,
-      long reach,
-      double slope,
-      double cos,
-      boolean ns) {
-    double sin = slope * cos;
-    long depth = attic.roof().chord().value().depth().nm();
-    long under = attic.plateZ() + Math.round(attic.heelMm() * 1e6 - depth / cos);
-    long mid = (c.lo() + c.hi()) / 2;
-    Point3 origin = ns ? new Point3(mid, eave, under) : new Point3(eave, mid, under);
-    Frame.Axis u = ns ? new Frame.Axis(0, sign * cos, sin) : new Frame.Axis(sign * cos, 0, sin);
-    Frame.Axis w = ns ? new Frame.Axis(0, -sign * sin, cos) : new Frame.Axis(-sign * sin, 0, cos);
-    Frame.Axis v = ns ? new Frame.Axis(-sign, 0, 0) : new Frame.Axis(0, sign, 0);
-    long half = c.length() / 2;
-    Box box = new Box(0, Math.round(reach / cos), -half, half, 0, depth);
-    MemberKind kind =
-        attic.roof().frame() == Roof.Frame.TRUSSES ? MemberKind.TOP_CHORD : MemberKind.RAFTER;
-    String id =
-        attic.id()
-            + "/"
-            + kind.word().replace(' ', '-')
-            + "-"
-            + WallFramer.tag(c.lo())
-            + (sign > 0 ? "-a" : "-b");
-    members.add(new Member(id, kind, new Frame(origin, u, v, w), box, attic.id(), true));
   }
 }

@@ -42,7 +42,8 @@ final class SideAttics {
               deck.spec().run(),
               roof.heelMm(),
               roof.roofline(),
-              doors(strip)));
+              doors(strip),
+              List.of()));
     }
     return out;
   }

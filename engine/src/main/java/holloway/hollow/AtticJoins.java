@@ -138,7 +138,7 @@ final class AtticJoins {
     boolean wallNorthSouth = p.inA().y() == p.inB().y();
     long x = wallNorthSouth ? 0 : half;
     long y = wallNorthSouth ? half : 0;
-    return Math.min(attic.roofUnderside(at.plus(x, y)), attic.roofUnderside(at.plus(-x, -y)))
+    return Math.min(attic.slopeUnderside(at.plus(x, y)), attic.slopeUnderside(at.plus(-x, -y)))
         - p.sill();
   }
 

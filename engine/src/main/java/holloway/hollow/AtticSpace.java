@@ -196,29 +196,34 @@ final class AtticSpace {
    * round them.
    */
   private Geometry body(Attic a) {
+    Geometry outline = a.outline().toJts();
     Interval x = a.roofline().xRange();
     Interval y = a.roofline().yRange();
     double in = insetMm(a);
     boolean gableEw =
         a.roof().shape() == Roof.Shape.GABLE && a.roof().ridge() == Direction.EAST_WEST;
     boolean hip = a.roof().shape() == Roof.Shape.HIP;
-    Side low = a.roof().lowSide().orElse(Side.SOUTH);
+    Side down = a.roof().lowSide().orElse(Side.SOUTH);
     boolean shed = a.roof().shape() == Roof.Shape.SHED;
     boolean ns = hip || gableEw && !shed;
     boolean ew = hip || !gableEw && !shed;
-    double x0 = x.lo() / 1e6 + (ew || shed && low == Side.WEST ? in : 0);
-    double x1 = x.hi() / 1e6 - (ew || shed && low == Side.EAST ? in : 0);
-    double y0 = y.lo() / 1e6 + (ns || shed && low == Side.SOUTH ? in : 0);
-    double y1 = y.hi() / 1e6 - (ns || shed && low == Side.NORTH ? in : 0);
-    if (x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0) {
+    double x0 = x.lo() / 1e6 + (ew || shed && down == Side.WEST ? in : 0);
+    double x1 = x.hi() / 1e6 - (ew || shed && down == Side.EAST ? in : 0);
+    double y0 = y.lo() / 1e6 + (ns || shed && down == Side.SOUTH ? in : 0);
+    double y1 = y.hi() / 1e6 - (ns || shed && down == Side.NORTH ? in : 0);
+    boolean low = x1 <= x0 || y1 <= y0 || a.roof().shape() == Roof.Shape.FLAT && in > 0;
+    List<Geometry> more = DormerSpace.bodies(a, BODY_MM);
+    if (low && more.isEmpty()) {
       return Spaces.point(0, 0).buffer(0);
     }
-    Geometry region = Overlay.intersection(Spaces.rectangle(x0, y0, x1, y1), a.outline().toJts());
-    List<Geometry> valleys =
-        Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in);
-    if (!valleys.isEmpty()) {
-      valleys.add(region);
-      region = Overlay.intersection(Overlay.union(valleys), a.outline().toJts());
+    Geometry region =
+        low ? more.remove(0) : Overlay.intersection(Spaces.rectangle(x0, y0, x1, y1), outline);
+    if (!low) {
+      more.addAll(Valleys.bodies(a, AtticJoins.places(framed.attics(), new ArrayList<>()), in));
+    }
+    if (low || !more.isEmpty()) {
+      more.add(region);
+      region = Overlay.intersection(Overlay.union(more), outline);
     }
     for (Member m : framed.members()) {
       boolean stands =

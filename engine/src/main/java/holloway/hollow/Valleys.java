@@ -59,7 +59,7 @@ final class Valleys {
     Attic over = wall.a();
     Attic onto = wall.b();
     Point2 back = out(wall.inA(), wall, -APART);
-    if (over.roofUnderside(wall.inA()) != over.roofUnderside(back)) {
+    if (over.slopeUnderside(wall.inA()) != over.slopeUnderside(back)) {
       return Optional.of(
           "the slopes of "
               + over.id()
@@ -68,7 +68,7 @@ final class Valleys {
     boolean across =
         onto.chordRun() == (northSouth(wall) ? Direction.EAST_WEST : Direction.NORTH_SOUTH);
     if (!across
-        || onto.roofUnderside(out(wall.inB(), wall, APART)) <= onto.roofUnderside(wall.inB())) {
+        || onto.slopeUnderside(out(wall.inB(), wall, APART)) <= onto.slopeUnderside(wall.inB())) {
       return Optional.of("the slope of " + onto.id() + " does not come down to that wall");
     }
     return Optional.empty();
@@ -131,8 +131,8 @@ final class Valleys {
 
   /** Under the upper slope, least over a gap; a stated hole may end lower. */
   private static long high(AtticJoins.Place wall, Interval gap) {
-    long lo = wall.a().roofUnderside(along(wall.inA(), wall, gap.lo()));
-    long hi = wall.a().roofUnderside(along(wall.inA(), wall, gap.hi()));
+    long lo = wall.a().slopeUnderside(along(wall.inA(), wall, gap.lo()));
+    long hi = wall.a().slopeUnderside(along(wall.inA(), wall, gap.hi()));
     long under = Math.min(lo, hi) - wall.sill();
     boolean hole = wall.join().valley().equals(Optional.of(Roof.Valley.LAID_OVER));
     return hole ? Math.min(under, wall.join().high().nm()) : under;

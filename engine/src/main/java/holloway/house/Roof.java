@@ -36,6 +36,7 @@ public record Roof(
     List<Knee> knees,
     Optional<Direction> run,
     List<Skylight> skylights,
+    List<Dormer> dormers,
     Where where) {
   /** A roof that comes down on the walls of the rooms it lies over. */
   public Roof(
@@ -79,6 +80,7 @@ public record Roof(
         joins,
         List.of(),
         Optional.empty(),
+        List.of(),
         List.of(),
         where);
   }

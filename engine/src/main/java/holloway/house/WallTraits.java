@@ -21,6 +21,7 @@ import java.util.Optional;
  *     knows what stands in it
  * @param header how far the beam over an open side hangs below the ceiling
  * @param battens service layers before a framed wall, by the side they are stated for
+ * @param cavity of masonry in two leaves
  */
 public record WallTraits(
     Optional<Boolean> party,
@@ -31,7 +32,8 @@ public record WallTraits(
     Optional<Integer> rows,
     Optional<Fact<Length>> hollow,
     boolean split,
-    List<Battens> battens) {
+    List<Battens> battens,
+    Optional<Cavity> cavity) {
   /** Of a wall between rooms of one level, or an outer one. */
   public WallTraits(
       Optional<Boolean> party,
@@ -41,7 +43,8 @@ public record WallTraits(
       Optional<Fact<Length>> header,
       Optional<Integer> rows,
       Optional<Fact<Length>> hollow) {
-    this(party, knockouts, layers, height, header, rows, hollow, false, List.of());
+    this(
+        party, knockouts, layers, height, header, rows, hollow, false, List.of(), Optional.empty());
   }
 
   /** Of a wall whose void nobody measured. */
@@ -111,7 +114,7 @@ public record WallTraits(
   /** As between parts of a split-level house. */
   public WallTraits withSplit() {
     return new WallTraits(
-        Optional.of(true), knockouts, layers, height, header, rows, hollow, true, battens);
+        Optional.of(true), knockouts, layers, height, header, rows, hollow, true, battens, cavity);
   }
 
   /** What either says, this first. */
@@ -125,20 +128,37 @@ public record WallTraits(
         rows.or(o::rows),
         hollow.or(o::hollow),
         split || o.split,
-        both(battens, o.battens));
+        both(battens, o.battens),
+        cavity.or(o::cavity));
   }
 
   public WallTraits withBattens(List<Battens> before) {
-    return new WallTraits(party, knockouts, layers, height, header, rows, hollow, split, before);
+    return new WallTraits(
+        party, knockouts, layers, height, header, rows, hollow, split, before, cavity);
+  }
+
+  public WallTraits withCavity(Optional<Cavity> stated) {
+    return new WallTraits(
+        party, knockouts, layers, height, header, rows, hollow, split, battens, stated);
   }
 
   public WallTraits withParty(boolean shared) {
     return new WallTraits(
-        Optional.of(shared), knockouts, layers, height, header, rows, hollow, split, battens);
+        Optional.of(shared),
+        knockouts,
+        layers,
+        height,
+        header,
+        rows,
+        hollow,
+        split,
+        battens,
+        cavity);
   }
 
   public WallTraits withKnockouts(List<Fact<Length>> heights) {
-    return new WallTraits(party, heights, layers, height, header, rows, hollow, split, battens);
+    return new WallTraits(
+        party, heights, layers, height, header, rows, hollow, split, battens, cavity);
   }
 
   /** Layers of either, those of the first where both speak of one side. */

@@ -21,7 +21,7 @@ final class BattensReader {
   /** Towards the side of the face that is named; on both where none is. */
   static List<Battens> read(Entry e, Optional<Side> side) {
     Optional<Entry> said = e.map("battens", HouseTables.BATTENS_TABLE);
-    Optional<WallSpec.Kind> kind = e.choice("kind", WallSpec.Kind.class);
+    Optional<WallSpec.Kind> kind = CavityReader.kind(e);
     if (said.isPresent()) {
       kind.filter(k -> k != WallSpec.Kind.FRAMED).ifPresent(k -> notFramed(e, k));
     }

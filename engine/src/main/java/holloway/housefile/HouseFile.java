@@ -86,6 +86,7 @@ public final class HouseFile {
     PierCheck.check(built, problems);
     PartitionCheck.check(built, problems);
     SkylightCheck.check(built, problems);
+    DormerCheck.check(built, problems);
     BattensReader.check(built, problems);
     return request.map(r -> new Reading.Sound(built, r));
   }

@@ -224,7 +224,15 @@ final class HouseTables {
 
   private static final List<Table.Key> WALL_KEYS =
       List.of(
-          may("kind", wordsOf(WallSpec.Kind.class), "how it is built"),
+          may("kind", Shape.wordsOf(WallSpec.Kind.class, CavityReader.WORD), "how it is built"),
+          may(
+              "inside",
+              words("masonry", "dabbed", "furred"),
+              "of a cavity wall: plaster on its inner leaf (masonry, unless said), or board on it"),
+          may(
+              "leaves",
+              new Shape.ListOf(LENGTH, 3, 3),
+              "of a cavity wall: outer leaf, gap, inner leaf"),
           may("studs", new Shape.Text(Form.STUDS), "their section, or steel and their depth"),
           may(
               "knockouts",

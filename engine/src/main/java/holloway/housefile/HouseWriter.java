@@ -227,7 +227,8 @@ public final class HouseWriter {
   }
 
   private static Words make(Words w, WallSpec s) {
-    w.maybe("kind", s.kind(), Shape::word).timber("studs", s.studs()).length("every", s.every());
+    CavityReader.write(w, s);
+    w.timber("studs", s.studs()).length("every", s.every());
     w.length("thickness", s.thickness());
     w.fact("bearing", s.bearing(), b -> b ? "yes" : "no").fact("fill", s.fill(), HouseWriter::word);
     w.maybe("framing", s.balloon(), b -> b ? "balloon" : "platform");

@@ -21,6 +21,7 @@ import holloway.catalog.Cables;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Direction;
+import holloway.house.Dormer;
 import holloway.house.Obstacle;
 import holloway.house.Roof;
 import holloway.house.Side;
@@ -67,6 +68,17 @@ final class OuterTables {
           must("at", HouseTables.SPOT, "its centre, from two sides of the room"),
           must("size", SIZE, "clear at the ceiling, east-west x north-south"));
 
+  static final Table DORMER =
+      Table.of(
+          "dormer",
+          "a dormer over an attic: more height there; taped from inside, all sizes clear",
+          must("side", wordsOf(Side.class), "the eave that its slope comes down to"),
+          must("shape", wordsOf(Dormer.Cover.class), "its own roof"),
+          must("from", ALONG, "from an end of the roof, along the eave, to its nearer cheek"),
+          must("width", LENGTH, "between its cheeks"),
+          must("back", HEIGHT, "level, from the outside of the eaves wall's studs to its front"),
+          must("height", LENGTH, "at its front, from the tops of the joists to its own roof"));
+
   static final Table ROOF =
       Table.of(
           "roof",
@@ -91,6 +103,7 @@ final class OuterTables {
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
           may("skylights", listOf(new Shape.MapOf(SKYLIGHT)), "shafts up through it"),
+          may("dormers", listOf(new Shape.MapOf(DORMER)), "dormers over its attic"),
           may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
           may(
               "knee-walls",

@@ -98,6 +98,9 @@ final class OuterWriter {
           "skylights",
           r.skylights().stream().map(k -> hatch(k.at(), k.eastWest(), k.northSouth())).toList());
     }
+    if (!r.dormers().isEmpty()) {
+      w.put("dormers", r.dormers().stream().map(DormerReader::written).toList());
+    }
     return w.yesNo("boarded", r.boarded())
         .put(
             "hatches",

@@ -90,6 +90,7 @@ final class RoofReader {
         knees(e),
         e.choice("run", Direction.class),
         skylights(e),
+        DormerReader.read(e),
         e.where());
   }
 

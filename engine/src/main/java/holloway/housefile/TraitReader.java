@@ -24,8 +24,7 @@ final class TraitReader {
           "only steel studs have knockouts, and these are of wood");
     }
     Optional<Integer> rows = e.whole("rows");
-    boolean solid =
-        e.choice("kind", WallSpec.Kind.class).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
+    boolean solid = CavityReader.kind(e).filter(k -> k != WallSpec.Kind.FRAMED).isPresent();
     if (rows.filter(n -> n == 2).isPresent() && solid) {
       e.problem("rows", "", "", "only a framed wall has rows of studs");
     }
@@ -37,11 +36,12 @@ final class TraitReader {
             Optional.empty(),
             rows,
             behindBoard(e))
-        .withBattens(BattensReader.read(e, side));
+        .withBattens(BattensReader.read(e, side))
+        .withCavity(CavityReader.read(e));
   }
 
   private static Optional<Fact<Length>> behindBoard(Entry e) {
-    Optional<WallSpec.Kind> kind = e.choice("kind", WallSpec.Kind.class);
+    Optional<WallSpec.Kind> kind = CavityReader.kind(e);
     if (e.has("void")
         && kind.filter(k -> k != WallSpec.Kind.FURRED && k != WallSpec.Kind.DABBED).isPresent()) {
       e.problem(

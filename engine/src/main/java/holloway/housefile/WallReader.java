@@ -119,7 +119,7 @@ final class WallReader {
     return new WallSpec(
         ref,
         name,
-        e.choice("kind", WallSpec.Kind.class),
+        CavityReader.kind(e),
         e.timber("studs"),
         e.length("every"),
         studsFrom,
@@ -137,6 +137,7 @@ final class WallReader {
   /** What only a stated wall is: half as high, or not there. */
   private static WallSpec shaped(Entry e, WallSpec s) {
     boolean open = isOpen(e);
+    CavityReader.isOuter(e);
     if (e.has("header") && !open) {
       e.problem(
           "header",
@@ -176,7 +177,8 @@ final class WallReader {
                 e.length("header"),
                 t.rows(),
                 t.hollow())
-            .withBattens(t.battens()));
+            .withBattens(t.battens())
+            .withCavity(t.cavity()));
   }
 
   private static boolean isOpen(Entry e) {

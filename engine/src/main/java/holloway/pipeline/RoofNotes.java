@@ -1,11 +1,13 @@
 package holloway.pipeline;
 
 import holloway.framing.Attic;
+import holloway.framing.Dormers;
 import holloway.framing.FlatRoof;
 import holloway.framing.Framed;
 import holloway.framing.Framing;
 import holloway.framing.KneeRoof;
 import holloway.hollow.AtticsBeside;
+import holloway.house.Dormer;
 import holloway.house.Fill;
 import holloway.house.Roof;
 import holloway.plan.Plan;
@@ -25,9 +27,11 @@ final class RoofNotes {
     List<Roof> kneed = placed.house().roofs().stream().filter(r -> !r.knees().isEmpty()).toList();
     List<Plan.FindingLine> out = new ArrayList<>();
     boolean flat = placed.house().roofs().stream().anyMatch(r -> r.shape() == Roof.Shape.FLAT);
-    if (!kneed.isEmpty() || flat) {
+    boolean dormers = placed.house().roofs().stream().anyMatch(r -> !r.dormers().isEmpty());
+    if (!kneed.isEmpty() || flat || dormers) {
       Framed framed = Framing.of(placed);
       flats(framed, out);
+      disbelieved(framed, out);
       kneed.forEach(r -> sides(framed, r, out));
     }
     besides(placed).forEach(t -> out.add(line(t)));
@@ -83,6 +87,25 @@ final class RoofNotes {
                     a.doors().isEmpty()
                         ? "no door or opening in the knee wall leads into it, so nobody gets there"
                         : "entered from the " + a.doors().get(0).room())));
+      }
+    }
+  }
+
+  private static void disbelieved(Framed framed, List<Plan.FindingLine> out) {
+    for (Roof r : framed.placed().house().roofs()) {
+      for (Dormer d : r.dormers()) {
+        Dormers.trouble(framed.attics(), r, d)
+            .ifPresent(
+                why ->
+                    out.add(
+                        line(
+                            "The dormer over the "
+                                + d.side().word()
+                                + " eave of '"
+                                + r.name()
+                                + "' is not believed: "
+                                + why
+                                + ".")));
       }
     }
   }

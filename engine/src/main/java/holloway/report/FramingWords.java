@@ -6,6 +6,7 @@ import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.Timber;
+import holloway.survey.CavityGap;
 import holloway.survey.Wall;
 import holloway.units.Length;
 import java.util.Locale;
@@ -35,6 +36,7 @@ final class FramingWords {
       w.traits().battens().forEach(b -> out.append(battens(b, units)));
     } else {
       out.append(w.kind().name().toLowerCase(Locale.ROOT));
+      out.append(cavity(w, units));
       w.traits()
           .hollow()
           .ifPresent(h -> out.append(", void of ").append(units.tape(h.value().nm())));
@@ -47,6 +49,17 @@ final class FramingWords {
     }
     out.append(w.isParty() ? ", shared with somebody else (party wall)" : "");
     return out.toString();
+  }
+
+  private static String cavity(Wall w, UnitWords units) {
+    if (w.traits().cavity().isEmpty()) {
+      return "";
+    }
+    String assumed = w.traits().cavity().get().leaves().isEmpty() ? " (assumed)" : "";
+    return CavityGap.of(w)
+        .map(g -> ", in two leaves with a gap of %s%s, which is no way for cable")
+        .map(t -> t.formatted(units.tape(CavityGap.of(w).orElseThrow().length()), assumed))
+        .orElse(", said to have a cavity but too thin for one: taken as solid");
   }
 
   private static String battens(Battens b, UnitWords units) {

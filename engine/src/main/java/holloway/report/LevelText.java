@@ -2,6 +2,7 @@ package holloway.report;
 
 import holloway.drawing.Tags;
 import holloway.geometry.Interval;
+import holloway.house.Dormer;
 import holloway.house.Lining;
 import holloway.house.Opening;
 import holloway.house.Roof;
@@ -62,6 +63,9 @@ final class LevelText {
         .flatMap(r -> r.skylights().stream())
         .filter(k -> placed.getRoom(k.at().room()).room().level().equals(level.name()))
         .forEach(this::skylight);
+    placed.house().roofs().stream()
+        .filter(r -> isHere(r, level.name()))
+        .forEach(r -> r.dormers().forEach(d -> dormer(r, d)));
     if (tags.isEmpty()) {
       page.put("  ", "None stated.");
     }
@@ -157,6 +161,28 @@ final class LevelText {
                 k.at().eastWest().from().word(),
                 units.tape(k.at().northSouth().distance().value().nm()),
                 k.at().northSouth().from().word()));
+  }
+
+  private boolean isHere(Roof roof, String level) {
+    return roof.level()
+        .orElseGet(() -> placed.getRoom(roof.rooms().get(0)).room().level())
+        .equals(level);
+  }
+
+  private void dormer(Roof roof, Dormer d) {
+    page.put(
+        "  ",
+        6,
+        "dormer over the %s eave of '%s', %s wide between its cheeks, %s from the roof's %s end, its front %s in from the outside of the studs below and %s high over the joists, under a %s roof; trimmers, headers and cheeks are assumed"
+            .formatted(
+                d.side().word(),
+                roof.name(),
+                units.tape(d.width().value().nm()),
+                units.tape(d.from().distance().value().nm()),
+                d.from().from().word(),
+                units.tape(d.back().value().nm()),
+                units.tape(d.height().value().nm()),
+                d.cover().word()));
   }
 
   private static String lining(Lining l) {

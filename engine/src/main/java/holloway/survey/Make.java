@@ -1,5 +1,6 @@
 package holloway.survey;
 
+import holloway.house.Cavity;
 import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.House;
@@ -55,10 +56,16 @@ record Make(
         outer && first(said, usual, WallSpec::balloon).orElse(house.balloon()),
         first(said, usual, WallSpec::singleTopPlate).orElse(false),
         said.stream().filter(s -> !s.blocksAt().isEmpty()).findFirst().orElse(usual).blocksAt(),
-        said.stream()
-            .map(WallSpec::traits)
-            .reduce(WallTraits.NONE, WallTraits::or)
-            .or(usual.traits()));
+        settled(
+            said.stream()
+                .map(WallSpec::traits)
+                .reduce(WallTraits.NONE, WallTraits::or)
+                .or(usual.traits())));
+  }
+
+  /** What is said not to be there is as good as not said. */
+  private static WallTraits settled(WallTraits t) {
+    return t.withCavity(t.cavity().filter(Cavity::there));
   }
 
   private static <T> Optional<T> first(List<WallSpec> said, Function<WallSpec, Optional<T>> what) {

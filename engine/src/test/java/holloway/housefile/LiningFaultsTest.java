@@ -89,4 +89,23 @@ class LiningFaultsTest {
   void glassHasNone() throws IOException {
     lined("kind: glazed, lining: [board 1/2 in]").assertProblemAt("[board", "no lining");
   }
+
+  private Written outer(String wall) {
+    return new Written(dir).with("walls:", "walls:\n  - { side: kitchen west, " + wall + " }");
+  }
+
+  @Test
+  void aCavityWallIsAnOuterOneOfTwoLeaves() throws IOException {
+    outer("kind: cavity, inside: furred, void: 45 mm, thickness: 330 mm").sound();
+    outer("kind: cavity, leaves: [4 in, 3 in, 4 in], thickness: 12 in").sound();
+    outer("kind: cavity, leaves: [4 in, 3 in, 4 in], thickness: 10 in")
+        .assertProblemAt("[4 in", "add up to 279 mm, the whole wall is said to be 254 mm thick");
+    outer("kind: cavity, leaves: [4 in, 3 in]").assertProblemAt("[4 in", "3");
+    outer("kind: masonry, inside: dabbed").assertProblemAt("dabbed }", "is said of a cavity wall");
+    outer("kind: masonry, leaves: [4 in, 3 in, 4 in]").assertProblemAt("[4 in", "of a cavity wall");
+    outer("kind: cavity, void: 30 mm").assertProblemAt("30 mm", "kind: furred");
+    new Written(dir)
+        .with("studs: 2x6, separation: garage", "kind: cavity")
+        .assertProblemAt("cavity", "a cavity wall is an outer one");
+  }
 }

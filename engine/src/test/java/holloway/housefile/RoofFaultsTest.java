@@ -120,6 +120,36 @@ class RoofFaultsTest {
         .assertProblemAt("garage, at: [west 4 ft", "does not lie over 'garage'");
   }
 
+  private void dormer(String with, String part, String says) throws IOException {
+    new Written(dir)
+        .with("frame: trusses", with.replace("HIGH", "width: 6 ft, back: 2 ft, height: 5 ft"))
+        .assertProblemAt(part, says);
+  }
+
+  @Test
+  void dormers() throws IOException {
+    dormer(
+        "frame: trusses, dormers: [{ side: south, shape: shed, from: west 9 ft, HIGH }]",
+        "{ side: south",
+        "has trusses: a dormer only stands on them");
+    dormer(
+        "frame: rafters, dormers: [{ side: east, shape: shed, from: south 9 ft, HIGH }]",
+        "{ side: east",
+        "does not come down on its east side");
+    dormer(
+        "frame: rafters, dormers: [{ side: south, shape: shed, from: north 9 ft, HIGH }]",
+        "{ side: south",
+        "the south eave runs east-west: tape along it");
+    dormer(
+        "frame: rafters, dormers: [{ side: south, shape: hip, from: west 9 ft, HIGH }]",
+        "hip",
+        "gable");
+    dormer(
+        "frame: rafters, dormers: [{ side: south, shape: shed, width: 6 ft, from: west 9 ft, back: 2 ft }]",
+        "{ side: south",
+        "lacks 'height:'");
+  }
+
   @Test
   void hollows() throws IOException {
     new Written(dir)

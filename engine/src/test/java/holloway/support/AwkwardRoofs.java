@@ -84,18 +84,40 @@ final class AwkwardRoofs {
         shape.equals("shed")
             ? "low-side: " + d.pick("north", "south", "east", "west")
             : "ridge: " + d.pick("east-west", "north-south");
-    return "shape: %s, %s, pitch: %s, eaves: %d mm, frame: %s, every: %s, insulation: %s%s%s%s"
+    String pitch = d.pick("3/12", "5/12", "8/12", "35 deg");
+    int eaves = 100 * d.upTo(7);
+    String frame = vaulted ? "rafters" : d.pick("trusses", "rafters");
+    return "shape: %s, %s, pitch: %s, eaves: %d mm, frame: %s, every: %s, insulation: %s%s%s%s%s"
         .formatted(
             shape,
             way,
-            d.pick("3/12", "5/12", "8/12", "35 deg"),
-            100 * d.upTo(7),
-            vaulted ? "rafters" : d.pick("trusses", "rafters"),
+            pitch,
+            eaves,
+            frame,
             d.pick("24 in", "16 in", "600 mm"),
             insulation(),
             hatch(over),
             skylight(over),
-            more);
+            more,
+            frame.equals("rafters") && !shape.equals("hip") ? dormer(way) : "");
+  }
+
+  /** Over one eave; some of them cannot stand there. */
+  private String dormer(String way) {
+    if (!d.maybe(30, "dormer")) {
+      return "";
+    }
+    String word = way.substring(way.indexOf(' ') + 1);
+    String side = way.startsWith("low") ? word : word.equals("east-west") ? "south" : "west";
+    boolean ew = side.equals("south") || side.equals("north");
+    return ", dormers: [{ side: %s, shape: %s, from: %s 900 mm, width: %d mm, back: %d mm, height: %d mm }]"
+        .formatted(
+            side,
+            d.pick("gable", "shed"),
+            ew ? d.pick("west", "east") : d.pick("south", "north"),
+            300 * (2 + d.upTo(5)),
+            200 * d.upTo(6),
+            300 * (2 + d.upTo(4)));
   }
 
   private String insulation() {

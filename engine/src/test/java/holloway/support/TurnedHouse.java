@@ -5,6 +5,7 @@ import holloway.house.Battens;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Conduit;
+import holloway.house.Dormer;
 import holloway.house.House;
 import holloway.house.Level;
 import holloway.house.Obstacle;
@@ -93,7 +94,8 @@ final class TurnedHouse {
         t.rows(),
         t.hollow(),
         t.split(),
-        t.battens().stream().map(this::of).toList());
+        t.battens().stream().map(this::of).toList(),
+        t.cavity());
   }
 
   private Battens of(Battens b) {
@@ -143,7 +145,19 @@ final class TurnedHouse {
         r.knees().stream().map(this::of).toList(),
         r.run().map(mirror::of),
         r.skylights().stream().map(this::of).toList(),
+        r.dormers().stream().map(this::of).toList(),
         r.where());
+  }
+
+  private Dormer of(Dormer d) {
+    return new Dormer(
+        mirror.of(d.side()),
+        mirror.of(d.from()),
+        d.width(),
+        d.back(),
+        d.height(),
+        d.cover(),
+        d.where());
   }
 
   private Roof.Join of(Roof.Join j) {

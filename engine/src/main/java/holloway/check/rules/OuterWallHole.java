@@ -10,6 +10,16 @@ import java.util.List;
 
 /** E9: a hole to the outside lets water in unless it slopes and the cable drips before it. */
 final class OuterWallHole implements PlanRule {
+  private static final String THROUGH =
+      "Bore it sloping down to the outside, line it with a bushing, bring the cable to it from below"
+          + " with a drip loop, and seal round it with silicone.";
+
+  /** What bridges a cavity must not lead water inwards over it. */
+  private static final String THROUGH_BOTH =
+      "Bore it sloping down to the outside, line it with one sleeve right through both leaves, so"
+          + " that no rubble and no water gets into the cavity along it, bring the cable to it from"
+          + " below with a drip loop, and seal round it with silicone.";
+
   @Override
   public String id() {
     return "outer-wall-hole";
@@ -41,10 +51,13 @@ final class OuterWallHole implements PlanRule {
                         m.hole().label() + " goes through to the outside.",
                         SealAtPlate.bored(m),
                         "slopes down outwards, sealed",
-                        "Bore it sloping down to the outside, line it with a bushing, bring the"
-                            + " cable to it from below with a drip loop, and seal round it with"
-                            + " silicone.")))
+                        isCavity(m.site()) ? THROUGH_BOTH : THROUGH)))
         .toList();
+  }
+
+  /** It meets a leaf of a cavity wall. */
+  private static boolean isCavity(Site site) {
+    return site.pierces().stream().anyMatch(m -> m.contains("-leaf-"));
   }
 
   static boolean isOutside(Finished finished, Site site) {

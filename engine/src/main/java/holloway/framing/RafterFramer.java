@@ -1,0 +1,120 @@
+package holloway.framing;
+
+import holloway.geometry.Box;
+import holloway.geometry.Frame;
+import holloway.geometry.Interval;
+import holloway.geometry.Point3;
+import holloway.house.Direction;
+import holloway.house.Roof;
+import holloway.house.Side;
+import java.util.List;
+
+/**
+ * Sloped members of gable and shed roofs over a whole roofline, those that meet a dormer cut; a
+ * hip's end slopes are kept by the headroom formula alone.
+ */
+final class RafterFramer {
+  private final Attic shell;
+  private final boolean northSouth;
+  private final double slope;
+  private final double cos;
+
+  RafterFramer(Attic shell) {
+    this.shell = shell;
+    northSouth = shell.chordRun() == Direction.NORTH_SOUTH;
+    slope = shell.roof().pitchRise() / (double) shell.roof().pitchRun();
+    cos = 1 / Math.sqrt(1 + slope * slope);
+  }
+
+  void frame(List<Member> members) {
+    for (Interval c : shell.chords()) {
+      if (!RoofFramer.spans(shell, c).isEmpty()) {
+        topChords(c, members);
+      }
+    }
+    for (int i = 0; i < shell.dormers().size(); i++) {
+      new DormerFramer(shell, shell.dormers().get(i), i + 1, this).frame(members);
+    }
+  }
+
+  private void topChords(Interval c, List<Member> members) {
+    Roof roof = shell.roof();
+    if (roof.shape() == Roof.Shape.FLAT || roof.shape() == Roof.Shape.HIP) {
+      return;
+    }
+    boolean shed = roof.shape() == Roof.Shape.SHED;
+    Side low = northSouth ? Side.SOUTH : Side.WEST;
+    boolean lowAtStart = !shed || roof.lowSide().orElse(Side.SOUTH) == low;
+    if (lowAtStart) {
+      rafter(c, low, members);
+    }
+    if (!shed || !lowAtStart) {
+      rafter(c, low.opposite(), members);
+    }
+  }
+
+  private void rafter(Interval c, Side side, List<Member> members) {
+    MemberKind kind =
+        shell.roof().frame() == Roof.Frame.TRUSSES ? MemberKind.TOP_CHORD : MemberKind.RAFTER;
+    String id =
+        shell.id()
+            + "/"
+            + kind.word().replace(' ', '-')
+            + "-"
+            + WallFramer.tag(c.lo())
+            + (isUp(side) ? "-a" : "-b");
+    long from = 0;
+    int piece = 0;
+    for (Interval gone : DormerFramer.cuts(shell, side, c)) {
+      if (gone.lo() > from) {
+        members.add(piece(id + "-low" + (piece == 0 ? "" : piece), kind, c, side, from, gone.lo()));
+        piece++;
+      }
+      from = Math.max(from, gone.hi());
+    }
+    if (from < reach()) {
+      members.add(piece(id, kind, c, side, from, reach()));
+    }
+  }
+
+  /** Level distance from an eave to where the slope ends. */
+  long reach() {
+    Interval whole = northSouth ? shell.outline().yRange() : shell.outline().xRange();
+    return shell.roof().shape() == Roof.Shape.SHED ? whole.length() : whole.length() / 2;
+  }
+
+  static boolean isUp(Side side) {
+    return side == Side.SOUTH || side == Side.WEST;
+  }
+
+  /**
+   * A piece in the plane of the rafters.
+   *
+   * @param c world range across the slope
+   * @param from level distance from the eave to its lower end
+   */
+  Member piece(String id, MemberKind kind, Interval c, Side side, long from, long to) {
+    Interval whole = northSouth ? shell.outline().yRange() : shell.outline().xRange();
+    int sign = isUp(side) ? 1 : -1;
+    long eave = sign > 0 ? whole.lo() : whole.hi();
+    long depth = shell.roof().chord().value().depth().nm();
+    long under = shell.plateZ() + Math.round(shell.heelMm() * 1e6 - depth / cos);
+    long mid = (c.lo() + c.hi()) / 2;
+    Point3 origin = northSouth ? new Point3(mid, eave, under) : new Point3(eave, mid, under);
+    long half = c.length() / 2;
+    Box box = new Box(Math.round(from / cos), Math.round(to / cos), -half, half, 0, depth);
+    return new Member(id, kind, plane(origin, northSouth, sign, slope), box, shell.id(), true);
+  }
+
+  /** A frame whose u axis rises from a point northward or eastward, or the other way. */
+  static Frame plane(Point3 origin, boolean northSouth, int sign, double slope) {
+    double cos = 1 / Math.sqrt(1 + slope * slope);
+    double sin = slope * cos;
+    Frame.Axis u =
+        northSouth ? new Frame.Axis(0, sign * cos, sin) : new Frame.Axis(sign * cos, 0, sin);
+    Frame.Axis w =
+        northSouth ? new Frame.Axis(0, -sign * sin, cos) : new Frame.Axis(-sign * sin, 0, cos);
+    Frame.Axis v = northSouth ? new Frame.Axis(-sign, 0, 0) : new Frame.Axis(0, sign, 0);
+    return new Frame(origin, u, v, w);
+  }
+}

@@ -1,0 +1,33 @@
+package holloway.house;
+
+import holloway.units.Length;
+import java.util.Locale;
+
+/**
+ * A dormer in one slope of a roof, taped from the attic below it; all sizes are clear inside.
+ *
+ * @param side the eave that its slope comes down to
+ * @param from along that eave, from the outer face of the studs at an end of the roof to the nearer
+ *     cheek
+ * @param width between its cheeks
+ * @param back level, from the outer face of the wall below the eave to the inside of its front
+ * @param height at its front, from the tops of the ceiling joists to the underside of its own roof
+ */
+public record Dormer(
+    Side side,
+    Along from,
+    Fact<Length> width,
+    Fact<Length> back,
+    Fact<Length> height,
+    Cover cover,
+    Where where) {
+  /** What lies over it. */
+  public enum Cover {
+    GABLE,
+    SHED;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+}
