@@ -25,10 +25,7 @@ final class NearPaths {
 
   private final int arcBits;
 
-  /** Arcs that lead to node v are {@code into[firstInto[v] .. firstInto[v+1])}. */
-  private final int[] firstInto;
-
-  private final int[] into;
+  private final Arrivals into;
   private int stamp;
   private long looks;
 
@@ -44,18 +41,7 @@ final class NearPaths {
     walked = new boolean[2 * net.edges];
     order = new long[2 * net.edges];
     arcBits = Long.SIZE - Long.numberOfLeadingZeros(2L * net.edges);
-    firstInto = new int[net.nodes + 1];
-    for (int arc : net.arcs) {
-      firstInto[net.head[arc] + 1]++;
-    }
-    for (int v = 0; v < net.nodes; v++) {
-      firstInto[v + 1] += firstInto[v];
-    }
-    int[] next = Arrays.copyOf(firstInto, net.nodes);
-    into = new int[net.arcs.length];
-    for (int arc : net.arcs) {
-      into[next[net.head[arc]]++] = arc;
-    }
+    into = new Arrivals(net);
   }
 
   /** Arcs looked at since the start. */
@@ -110,9 +96,9 @@ final class NearPaths {
       if (Places.has(sources, v) && start[v] < Network.SHUT) {
         limit = Math.min(limit, toTarget[v] + start[v] + slack);
       }
-      looks += firstInto[v + 1] - firstInto[v];
-      for (int i = firstInto[v]; i < firstInto[v + 1]; i++) {
-        int arc = into[i];
+      looks += into.first[v + 1] - into.first[v];
+      for (int i = into.first[v]; i < into.first[v + 1]; i++) {
+        int arc = into.arcs[i];
         int u = net.tail(arc);
         long d = toTarget[v] + lengths[arc];
         if (d < toTarget[u]) {
