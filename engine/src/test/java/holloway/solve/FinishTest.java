@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.request.Profile;
+import holloway.routing.RouteGraph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -70,19 +71,38 @@ class FinishTest {
     }
   }
 
-  /** From no plan at all one with every run is found wherever there is one, and nowhere else. */
+  /** How many runs can have a path together. */
+  private static int most(RouteGraph g, Order order) {
+    if (order.runs().isEmpty() || BruteForce.optimum(g, order) < BruteForce.NONE) {
+      return order.runs().size();
+    }
+    int most = 0;
+    for (Order.Wanted w : order.runs()) {
+      most = Math.max(most, most(g, order.withRuns(without(order, w))));
+    }
+    return most;
+  }
+
+  private static List<Order.Wanted> without(Order order, Order.Wanted run) {
+    return order.runs().stream().filter(w -> w != run).toList();
+  }
+
+  /** From no plan at all one with as many runs as fit is found. */
   @Test
-  void allRunsGetAPathWhereTheyFit() {
-    for (long seed = 1; seed <= 200; seed++) {
+  void asManyRunsGetAPathAsFit() {
+    int some = 0;
+    for (long seed = 1; seed <= 100; seed++) {
       RandomGraph r = graph(seed);
       Task task = new Task(r.graph, r.order);
       int[] all = IntStream.range(0, task.runs()).toArray();
       Bound.Ground ground = new Bound(task, SHORT, Progress.SILENT).ground(all);
       Draft none = new Draft(task, new Zones(task.net));
       Solution found = new Finish(task, ground, 10 * STEPS, ENDLESS).more(none.save());
-      boolean fit = BruteForce.optimum(r.graph, r.order) < BruteForce.NONE;
-      assertEquals(fit, found.routed() == task.runs(), "seed " + seed);
+      int most = most(r.graph, r.order);
+      some += most > 0 && most < task.runs() ? 1 : 0;
+      assertEquals(most, found.routed(), "seed " + seed);
     }
+    assertTrue(some > 1, "in " + some + " orders not all fit");
   }
 
   /** Where there is too much to try the plan in hand stays, and it is said that not all was. */
