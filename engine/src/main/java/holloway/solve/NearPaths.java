@@ -19,6 +19,7 @@ final class NearPaths {
   private final NodeHeap forth;
   private final int[] onPath;
   private final boolean[] walked;
+  private final boolean[] isSource;
 
   /** Arcs on short enough paths: what these are longer by, then the arc in the lowest bits. */
   private final long[] order;
@@ -39,6 +40,7 @@ final class NearPaths {
     forth = new NodeHeap(fromSource);
     onPath = new int[net.nodes];
     walked = new boolean[2 * net.edges];
+    isSource = new boolean[net.nodes];
     order = new long[2 * net.edges];
     arcBits = Long.SIZE - Long.numberOfLeadingZeros(2L * net.edges);
     into = new Arrivals(net);
@@ -58,7 +60,9 @@ final class NearPaths {
    */
   List<Path> find(
       int[] sources, long[] start, int[] targets, long[] lengths, long slack, int most) {
-    searchBack(targets, sources, start, lengths, slack);
+    mark(sources, true);
+    searchBack(targets, start, lengths, slack);
+    mark(sources, false);
     int first = -1;
     for (int s : sources) {
       if (start[s] < Network.SHUT
@@ -79,7 +83,13 @@ final class NearPaths {
     return out;
   }
 
-  private void searchBack(int[] targets, int[] sources, long[] start, long[] lengths, long slack) {
+  private void mark(int[] sources, boolean on) {
+    for (int s : sources) {
+      isSource[s] = on;
+    }
+  }
+
+  private void searchBack(int[] targets, long[] start, long[] lengths, long slack) {
     Arrays.fill(toTarget, Network.SHUT);
     back.clear();
     for (int t : targets) {
@@ -93,7 +103,7 @@ final class NearPaths {
       if (toTarget[v] > limit) {
         return;
       }
-      if (Places.has(sources, v) && start[v] < Network.SHUT) {
+      if (isSource[v] && start[v] < Network.SHUT) {
         limit = Math.min(limit, toTarget[v] + start[v] + slack);
       }
       looks += into.first[v + 1] - into.first[v];

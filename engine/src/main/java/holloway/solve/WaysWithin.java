@@ -22,6 +22,7 @@ final class WaysWithin {
   private final NodeHeap heap;
   private final boolean[] onPath;
   private final boolean[] passed;
+  private final boolean[] target;
   private final IntList arcs = new IntList();
   private Wanted wanted;
   private Effort effort;
@@ -36,6 +37,7 @@ final class WaysWithin {
     heap = new NodeHeap(rest);
     onPath = new boolean[net.nodes];
     passed = new boolean[net.methods.length];
+    target = new boolean[net.nodes];
   }
 
   /** The length of the shortest walk, {@link Network#SHUT} or more if there is none. */
@@ -60,6 +62,9 @@ final class WaysWithin {
     effort = steps;
     found = new ArrayList<>();
     searchBack();
+    for (int t : asked.targets()) {
+      target[t] = true;
+    }
     for (int s : asked.sources()) {
       if (asked.start()[s] + rest[s] <= limit) {
         from = s;
@@ -68,12 +73,15 @@ final class WaysWithin {
         onPath[s] = false;
       }
     }
+    for (int t : asked.targets()) {
+      target[t] = false;
+    }
     found.sort(Comparator.comparingLong(Path::price));
     return found;
   }
 
   private void walk(int at, long length, boolean pinned) {
-    if (pinned && Places.has(wanted.targets(), at)) {
+    if (pinned && target[at]) {
       found.add(new Path(from, arcs.toArray(), length));
       effort.take(KEEPING + arcs.size());
     }
