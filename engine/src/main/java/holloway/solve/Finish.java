@@ -80,12 +80,11 @@ final class Finish {
     GroupPaths paths =
         new GroupPaths(task, groups, ground.places(), part.shutWorks(), ground.fits());
     WaysWithin ways = new WaysWithin(net);
-    WaysWithin.Wanted[] wanted = new WaysWithin.Wanted[groups.size()];
     long[] least = new long[groups.size()];
     long proved = part.fixed - part.best.rents();
-    for (int g = 0; g < wanted.length; g++) {
-      wanted[g] = wanted(paths, g, part.best.units[g]);
-      least[g] = ways.least(wanted[g]);
+    for (int g = 0; g < least.length; g++) {
+      effort.take(2L * net.edges);
+      least[g] = effort.over() ? Network.SHUT : ways.least(wanted(paths, g, part.best.units[g]));
       if (least[g] >= Network.SHUT) {
         return null;
       }
@@ -93,11 +92,12 @@ final class Finish {
     }
     long open = best == null ? Network.SHUT : best.price() - net.grain() - proved;
     List<Choices.Choice> all = new ArrayList<>();
-    for (int g = 0; g < wanted.length && open >= 0; g++) {
+    for (int g = 0; g < least.length && open >= 0 && complete(); g++) {
       int size = groups.get(g).runs().length;
       long more = open < Network.SHUT / size ? size * open : Network.SHUT;
       long longest = Math.min(Network.SHUT - 1, least[g] + more);
-      all.add(choice(g, ways.find(wanted[g], longest, listing), least[g]));
+      WaysWithin.Wanted wanted = wanted(paths, g, part.best.units[g]);
+      all.add(choice(g, ways.find(wanted, longest, listing), least[g]));
     }
     if (open < 0 || !complete()) {
       return null;
