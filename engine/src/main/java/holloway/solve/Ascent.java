@@ -114,7 +114,7 @@ final class Ascent {
     if (value > part.value) {
       part.value = value;
       part.each = each.clone();
-      part.best.copyFrom(shares);
+      part.improve(shares);
       mix = Math.min(1, 1.3 * mix);
     } else {
       mix = Math.max(0.2, 0.6 * mix);

@@ -117,7 +117,7 @@ final class Bound {
       for (int i = 0; i < zones.length; i++) {
         ((mask >> i & 1) == 1 ? prepaid : shut).add(zones[i]);
       }
-      out.add(BoundPart.ofZones(net, prepaid.toArray(), shut.toArray(), always, start.copy()));
+      out.add(BoundPart.ofZones(net, prepaid.toArray(), shut.toArray(), always, start));
     }
     return out;
   }

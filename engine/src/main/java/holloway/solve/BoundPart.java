@@ -28,7 +28,12 @@ final class BoundPart {
   /** One of the sets of zones the proof began with, not split yet. */
   final boolean whole;
 
+  /** Not to be changed in place: other parts may have the very same. */
   Shares best;
+
+  /** Whether no other part has the same shares. */
+  private boolean own;
+
   long value = Long.MIN_VALUE;
 
   /** By group: what {@link #value} is the sum of, less the rents; null where not known. */
@@ -89,13 +94,25 @@ final class BoundPart {
     return new BoundPart(net, prepaid, shut, sum, best, whole);
   }
 
-  /** Takes another part's shares, as far as this one charges for them, and its paths. */
+  /**
+   * Takes the shares and paths of another set of zones: the very same, for in a large house each
+   * copy is a tenth of the memory.
+   */
   void begin(BoundPart other) {
-    Shares taken = best.copy();
-    taken.copyFrom(other.best);
-    taken.projectAll();
-    best = taken;
+    best = other.best;
+    own = false;
+    other.own = false;
     known = other.known;
+  }
+
+  /** These prove more. */
+  void improve(Shares better) {
+    if (own) {
+      best.copyFrom(better);
+    } else {
+      best = better.copy();
+      own = true;
+    }
   }
 
   private BoundPart child(int[] newPrepaid, int[] newShut, long newFixed, Shares start) {

@@ -23,6 +23,11 @@ public record Budget(int orders, int ruins, int boundSteps, long looks) {
     }
   }
 
+  /** How many steps may go into trying everything that could still be cheaper. */
+  long finish() {
+    return looks / 100;
+  }
+
   /** A smaller one: a part of the rounds, steps and looks, with two orders at most. */
   Budget part(double part) {
     return new Budget(

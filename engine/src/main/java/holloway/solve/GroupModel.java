@@ -27,6 +27,11 @@ final class GroupModel {
   private final int[] active;
   private int actives;
 
+  /** Menus of the paths in view; nobody asks for the others. */
+  private final int[] viewed;
+
+  private int views;
+
   /**
    * @param pairOf for each place the number of the share of this group there
    */
@@ -60,6 +65,7 @@ final class GroupModel {
     menuLength = new double[menus.length];
     menuUse = new double[menus.length];
     active = new int[n];
+    viewed = new int[menus.length];
   }
 
   /** Looks at all paths and keeps in view those that may count for a while. */
@@ -76,6 +82,22 @@ final class GroupModel {
     for (int i = 0; i < length.length; i++) {
       if (length[i] <= least + (FAR + DRIFT) * temperature) {
         active[actives++] = i;
+      }
+    }
+    view();
+  }
+
+  private void view() {
+    Arrays.fill(menuUse, 0);
+    for (int a = 0; a < actives; a++) {
+      for (int k = firstMenu[active[a]]; k < firstMenu[active[a] + 1]; k++) {
+        menuUse[menuAt[k]] = 1;
+      }
+    }
+    views = 0;
+    for (int m = 0; m < menus.length; m++) {
+      if (menuUse[m] > 0) {
+        viewed[views++] = m;
       }
     }
   }
@@ -97,8 +119,8 @@ final class GroupModel {
    * @return the soft minimum there
    */
   double addSlope(double[] x, double temperature, double[] slope) {
-    for (int m = 0; m < menus.length; m++) {
-      menuLength[m] = softest(menus[m], x, temperature);
+    for (int v = 0; v < views; v++) {
+      menuLength[viewed[v]] = softest(menus[viewed[v]], x, temperature);
     }
     double least = Double.MAX_VALUE;
     for (int a = 0; a < actives; a++) {
@@ -118,7 +140,9 @@ final class GroupModel {
   }
 
   private void spread(double[] x, double temperature, double[] slope, double all) {
-    Arrays.fill(menuUse, 0);
+    for (int v = 0; v < views; v++) {
+      menuUse[viewed[v]] = 0;
+    }
     for (int a = 0; a < actives; a++) {
       int i = active[a];
       double weight = length[i] / all;
@@ -131,7 +155,8 @@ final class GroupModel {
         }
       }
     }
-    for (int m = 0; m < menus.length; m++) {
+    for (int v = 0; v < views; v++) {
+      int m = viewed[v];
       for (int i = 0; menuUse[m] > 1e-9 && i < menus[m].length; i++) {
         int[] method = menus[m][i];
         double w = StrictMath.exp((menuLength[m] - sum(method, x)) / temperature) * menuUse[m];

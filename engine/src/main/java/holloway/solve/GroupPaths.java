@@ -28,7 +28,14 @@ final class GroupPaths {
   private final boolean[][] fits;
   private final long[][] holePrice;
   private final long[][] arcPrice;
+
+  /** Prices of all groups together are too many to be kept: they are reckoned for each search. */
+  private final boolean lean;
+
   private final IntList[] stale;
+
+  /** So many prices are kept at most, half a gigabyte of them. */
+  private static final long MOST_KEPT = 60_000_000;
 
   /** What one thread needs for itself; groups are looked at side by side. */
   private final class Desk {
@@ -36,6 +43,8 @@ final class GroupPaths {
     final NearPaths near = new NearPaths(net);
     final int[] mark = new int[net.edges];
     final long[] start = new long[net.nodes];
+    final long[] arcs = lean ? new long[2 * net.edges] : null;
+    final long[] holes = lean ? new long[net.methods.length] : null;
     int stamp;
   }
 
@@ -50,6 +59,7 @@ final class GroupPaths {
     this.net = task.net;
     this.places = places;
     this.fits = fits;
+    lean = 2L * net.edges * groups.size() > MOST_KEPT;
     holePrice = new long[groups.size()][];
     arcPrice = new long[groups.size()][];
     stale = new IntList[groups.size()];
@@ -107,7 +117,7 @@ final class GroupPaths {
     try {
       return find(group, units, desk);
     } finally {
-      desks.add(desk);
+      leave(group, desk);
     }
   }
 
@@ -143,8 +153,16 @@ final class GroupPaths {
       looks.addAndGet(desk.near.looks() - before);
       return found;
     } finally {
-      desks.add(desk);
+      leave(group, desk);
     }
+  }
+
+  private void leave(int group, Desk desk) {
+    if (lean) {
+      holePrice[group] = null;
+      arcPrice[group] = null;
+    }
+    desks.add(desk);
   }
 
   private void prepare(int group, long[] units, Desk desk) {
@@ -200,8 +218,8 @@ final class GroupPaths {
 
   /** As if the group had no shares, then what is near its shares: most places have none. */
   private void priceAll(int group, long[] units, Desk desk) {
-    holePrice[group] = new long[net.methods.length];
-    arcPrice[group] = new long[2 * net.edges];
+    holePrice[group] = lean ? desk.holes : new long[net.methods.length];
+    arcPrice[group] = lean ? desk.arcs : new long[2 * net.edges];
     for (int h = 0; h < net.methods.length; h++) {
       boolean open = fits[groups.get(group).kind()][h] && mayBeMade[h];
       holePrice[group][h] = open ? 0 : Network.SHUT;

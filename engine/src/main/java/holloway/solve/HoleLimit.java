@@ -19,6 +19,7 @@ final class HoleLimit {
 
   private final long[] sorted;
   private final int[] sizeOf;
+  private final long[] scratch;
 
   /**
    * @param limit price with 1, 2, … cables
@@ -40,6 +41,13 @@ final class HoleLimit {
     }
     sorted = new long[size.length];
     sizeOf = new int[size.length];
+    scratch = new long[size.length];
+  }
+
+  /** An array of a share for each group, all nothing, which the next call takes back. */
+  long[] scratch() {
+    Arrays.fill(scratch, 0);
+    return scratch;
   }
 
   /** From now on every limit is so much higher, because the bound pays it back. */

@@ -18,6 +18,10 @@ final class IntList {
     return values[i];
   }
 
+  void removeLast() {
+    size--;
+  }
+
   int size() {
     return size;
   }

@@ -52,7 +52,8 @@ public final class JointPlanner {
     watch.until(1);
     boolean open = bound.bound() < watch.enough(first.price(), task.net.grain());
     boolean more = open && proof.guide() != null && !watch.over();
-    Solution best = more ? search.guided(routed, first, proof.guide()) : first;
+    Solution led = more ? search.guided(routed, first, proof.guide()) : first;
+    Solution best = open ? finished(task, budget, proof, led, watch) : led;
     progress.closing(best.price(), bound.bound());
     return answer(task, reach, best, bound, watch.cut());
   }
@@ -74,6 +75,13 @@ public final class JointPlanner {
     }
     progress.closing(first.price(), bound.bound());
     return answer(task, reach, first, bound, false);
+  }
+
+  /** The plan, or a cheaper one where all that could be cheaper is few enough to be tried. */
+  static Solution finished(Task task, Budget budget, Bound proof, Solution plan, Watch watch) {
+    return watch.over()
+        ? plan
+        : new Finish(task, proof.ground(), budget.finish(), watch).cheapest(plan, proof.proven());
   }
 
   static Solved answer(Task task, Reach reach, Solution best, Certificate bound, boolean cut) {

@@ -84,8 +84,11 @@ public final class LivePlan {
     Solution first = search.run(reach.routable());
     Bound proof = new Bound(task, budget, progress);
     Certificate bound = proof.prove(routed(first), first);
-    boolean open = bound.bound() < first.price() && proof.guide() != null;
-    Solution best = open ? search.guided(routed(first), first, proof.guide()) : first;
+    boolean open = bound.bound() < first.price();
+    boolean more = open && proof.guide() != null;
+    Solution led = more ? search.guided(routed(first), first, proof.guide()) : first;
+    Watch endless = new Watch(Stop.NEVER);
+    Solution best = open ? JointPlanner.finished(task, budget, proof, led, endless) : led;
     Solved solved = JointPlanner.answer(task, reach, best, bound, false);
     return new LivePlan(
         task, budget, best, proof.ground(), proof.proven(), solved, true, List.of());

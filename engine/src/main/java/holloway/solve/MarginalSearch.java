@@ -117,19 +117,49 @@ final class MarginalSearch {
 
   /** The best path of a run if cables of these kinds took it too. */
   Path leading(int[] others, int run) {
+    drain();
+    long[] keptArc = arcPrice.clone();
+    long[][] keptHole = copy(holeExtra);
+    long[][] keptEdge = copy(edgeExtra);
     long[] kept = penalty;
     penalty = new long[net.edges];
-    Arrays.setAll(penalty, e -> (kept == null ? 0 : kept[e]) + travel(others, e));
-    company = new int[task.capacity.kinds()];
-    for (int k : others) {
-      company[k]++;
+    for (int e = 0; e < net.edges; e++) {
+      long more = travel(others, e);
+      penalty[e] = (kept == null ? 0 : kept[e]) + more;
+      arcPrice[2 * e] = Math.min(Network.SHUT, arcPrice[2 * e] + more);
+      arcPrice[2 * e + 1] = Math.min(Network.SHUT, arcPrice[2 * e + 1] + more);
     }
-    refresh();
+    accompanied(others);
     Path p = cheapest(run);
     penalty = kept;
     company = new int[0];
-    refresh();
+    System.arraycopy(keptArc, 0, arcPrice, 0, keptArc.length);
+    copy(keptHole, holeExtra);
+    copy(keptEdge, edgeExtra);
     return p;
+  }
+
+  private void accompanied(int[] kinds) {
+    company = new int[task.capacity.kinds()];
+    for (int k : kinds) {
+      company[k]++;
+    }
+    for (int h = 0; h < holeShut.length; h++) {
+      priceHole(h);
+    }
+    for (int e = 0; e < net.edges; e++) {
+      extraEdge(e);
+    }
+  }
+
+  private static long[][] copy(long[][] of) {
+    return Arrays.stream(of).map(long[]::clone).toArray(long[][]::new);
+  }
+
+  private static void copy(long[][] from, long[][] to) {
+    for (int i = 0; i < from.length; i++) {
+      System.arraycopy(from[i], 0, to[i], 0, from[i].length);
+    }
   }
 
   private long travel(int[] kinds, int e) {

@@ -78,7 +78,7 @@ final class MethodsExact {
 
   private void best(int[] holes) {
     int[] kept = current(holes);
-    long least = draft.price();
+    long least = allowed(holes) ? draft.price() : Long.MAX_VALUE;
     int[] choice = new int[holes.length];
     do {
       apply(holes, choice);

@@ -19,16 +19,14 @@ final class NearPaths {
   private final NodeHeap forth;
   private final int[] onPath;
   private final boolean[] walked;
+  private final boolean[] isSource;
 
   /** Arcs on short enough paths: what these are longer by, then the arc in the lowest bits. */
   private final long[] order;
 
   private final int arcBits;
 
-  /** Arcs that lead to node v are {@code into[firstInto[v] .. firstInto[v+1])}. */
-  private final int[] firstInto;
-
-  private final int[] into;
+  private final Arrivals into;
   private int stamp;
   private long looks;
 
@@ -42,20 +40,10 @@ final class NearPaths {
     forth = new NodeHeap(fromSource);
     onPath = new int[net.nodes];
     walked = new boolean[2 * net.edges];
+    isSource = new boolean[net.nodes];
     order = new long[2 * net.edges];
     arcBits = Long.SIZE - Long.numberOfLeadingZeros(2L * net.edges);
-    firstInto = new int[net.nodes + 1];
-    for (int arc : net.arcs) {
-      firstInto[net.head[arc] + 1]++;
-    }
-    for (int v = 0; v < net.nodes; v++) {
-      firstInto[v + 1] += firstInto[v];
-    }
-    int[] next = Arrays.copyOf(firstInto, net.nodes);
-    into = new int[net.arcs.length];
-    for (int arc : net.arcs) {
-      into[next[net.head[arc]]++] = arc;
-    }
+    into = new Arrivals(net);
   }
 
   /** Arcs looked at since the start. */
@@ -72,7 +60,9 @@ final class NearPaths {
    */
   List<Path> find(
       int[] sources, long[] start, int[] targets, long[] lengths, long slack, int most) {
-    searchBack(targets, sources, start, lengths, slack);
+    mark(sources, true);
+    searchBack(targets, start, lengths, slack);
+    mark(sources, false);
     int first = -1;
     for (int s : sources) {
       if (start[s] < Network.SHUT
@@ -93,7 +83,13 @@ final class NearPaths {
     return out;
   }
 
-  private void searchBack(int[] targets, int[] sources, long[] start, long[] lengths, long slack) {
+  private void mark(int[] sources, boolean on) {
+    for (int s : sources) {
+      isSource[s] = on;
+    }
+  }
+
+  private void searchBack(int[] targets, long[] start, long[] lengths, long slack) {
     Arrays.fill(toTarget, Network.SHUT);
     back.clear();
     for (int t : targets) {
@@ -107,12 +103,12 @@ final class NearPaths {
       if (toTarget[v] > limit) {
         return;
       }
-      if (Places.has(sources, v) && start[v] < Network.SHUT) {
+      if (isSource[v] && start[v] < Network.SHUT) {
         limit = Math.min(limit, toTarget[v] + start[v] + slack);
       }
-      looks += firstInto[v + 1] - firstInto[v];
-      for (int i = firstInto[v]; i < firstInto[v + 1]; i++) {
-        int arc = into[i];
+      looks += into.first[v + 1] - into.first[v];
+      for (int i = into.first[v]; i < into.first[v + 1]; i++) {
+        int arc = into.arcs[i];
         int u = net.tail(arc);
         long d = toTarget[v] + lengths[arc];
         if (d < toTarget[u]) {

@@ -181,6 +181,24 @@ final class OncePaths {
     return sum;
   }
 
+  /** Whether the works, ascending, less those paid cost at most so much; most of the time is here. */
+  private boolean within(long most, int[] works, int[] paid) {
+    long sum = 0;
+    int at = 0;
+    for (int w : works) {
+      while (at < paid.length && paid[at] < w) {
+        at++;
+      }
+      if (at == paid.length || paid[at] != w) {
+        sum += priceOf(w);
+        if (sum > most) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** What was paid, ascending, with those works that may be met again. */
   private int[] with(int[] works, int[] paid) {
     int[] out = paid;
@@ -211,15 +229,20 @@ final class OncePaths {
       touched.add(state);
     }
     for (Label l : there) {
-      if (l.price + missing(paid, l.paid) <= price) {
+      if (l.price <= price && within(price - l.price, paid, l.paid)) {
         return;
       }
     }
     Label fresh = new Label(state, price, least, paid, arc, before, made++);
-    for (Label l : there) {
-      l.beaten = price + missing(l.paid, paid) <= l.price;
+    int left = 0;
+    for (int i = 0; i < there.size(); i++) {
+      Label l = there.get(i);
+      l.beaten = price <= l.price && within(l.price - price, l.paid, paid);
+      if (!l.beaten) {
+        there.set(left++, l);
+      }
     }
-    there.removeIf(l -> l.beaten);
+    there.subList(left, there.size()).clear();
     there.add(fresh);
     queue.add(fresh);
   }

@@ -54,6 +54,10 @@ final class PlanSearch {
     zones.reset();
     search.refresh();
     Solution more = new LeftOut(draft, search, watch).rescue(runs, some);
+    if (more.routed() < runs.length && !watch.over()) {
+      Bound.Ground ground = new Bound(task, budget, Progress.SILENT).ground(runs);
+      more = new Finish(task, ground, budget.finish(), watch).more(more);
+    }
     draft.load(more);
     return more.routed() > some.routed() ? improve(runs, budget.ruins() / 4, 2) : some;
   }

@@ -50,11 +50,11 @@ final class RowLimits {
         x[k] = 0;
       }
     } else if (sum > 0) {
-      long[] value = new long[size.length];
+      HoleLimit hole = holeLimit(row);
+      long[] value = hole.scratch();
       for (int k : at) {
         value[group[k]] = (long) Math.ceil(x[k] / size[group[k]]);
       }
-      HoleLimit hole = holeLimit(row);
       hole.rent((long) Math.floor(rent));
       hole.project(value);
       for (int k : at) {

@@ -25,6 +25,9 @@ final class ShareModel {
   /** So few groups are not worth a second thread. */
   private static final int FEW = 3;
 
+  /** From so many shares on a second thread brings rows within their limits faster. */
+  private static final int MANY = 20_000;
+
   private static final int[] NONE = {};
 
   private final Shares shares;
@@ -50,6 +53,11 @@ final class ShareModel {
 
   private final int[] rentAt;
   private final int[][] liftPairs;
+
+  /** Rows by number here: those that lend or stand alone, then those that are lifted. */
+  private final int[] plain;
+
+  private final int[] lifted;
   private final double[] rent;
   private final double[] rentSlope;
 
@@ -77,6 +85,8 @@ final class ShareModel {
     groupOf = pairs.groupOf;
     placeOf = pairs.placeOf;
     liftPairs = pairs.liftPairs;
+    plain = IntStream.range(0, rows.length).filter(r -> liftPairs[r].length == 0).toArray();
+    lifted = IntStream.range(0, rows.length).filter(r -> liftPairs[r].length > 0).toArray();
     x = new double[groupOf.length];
     Arrays.setAll(
         x,
@@ -214,8 +224,8 @@ final class ShareModel {
     for (int h = 0; h < rent.length; h++) {
       rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
     }
-    projectRows(false);
-    projectRows(true);
+    projectRows(plain);
+    projectRows(lifted);
     double along = 0;
     for (int k = 0; k < x.length; k++) {
       along += slope[k] * (next[k] - x[k]);
@@ -231,18 +241,22 @@ final class ShareModel {
   }
 
   /** Rows have no share in common, so threads do not meet here either; those that lend go first. */
-  private void projectRows(boolean lifted) {
-    IntStream all =
-        IntStream.range(0, rows.length).filter(r -> (liftPairs[r].length > 0) == lifted);
-    (groups.length > FEW ? all.parallel() : all)
-        .forEach(
-            r -> {
-              double higher = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
-              for (int k : liftPairs[r]) {
-                higher += next[k];
-              }
-              limits.project(rows[r], next, rowPairs[r], groupOf, higher);
-            });
+  private void projectRows(int[] some) {
+    if (x.length > MANY) {
+      Arrays.stream(some).parallel().forEach(this::projectRow);
+    } else {
+      for (int r : some) {
+        projectRow(r);
+      }
+    }
+  }
+
+  private void projectRow(int r) {
+    double higher = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+    for (int k : liftPairs[r]) {
+      higher += next[k];
+    }
+    limits.project(rows[r], next, rowPairs[r], groupOf, higher);
   }
 
   /** The next point to look at lies a way beyond the new one, as seen from the old. */

@@ -18,6 +18,10 @@ final class ShortestPaths {
   private final long[] distance;
   private final int[] entered;
   private final NodeHeap heap;
+
+  /** By node: whether the search ends there. */
+  private final boolean[] target;
+
   private long looks;
 
   ShortestPaths(Network net) {
@@ -26,6 +30,7 @@ final class ShortestPaths {
     distance = new long[states];
     entered = new int[states];
     heap = new NodeHeap(distance);
+    target = new boolean[net.nodes];
   }
 
   /**
@@ -42,16 +47,29 @@ final class ShortestPaths {
         reach(s, start[s], -1);
       }
     }
-    int shift = pin == null ? 0 : net.nodes;
+    mark(targets, true);
+    int last = search(pin == null ? 0 : net.nodes, lengths, pin);
+    mark(targets, false);
+    return last < 0 ? null : trace(last);
+  }
+
+  private void mark(int[] targets, boolean on) {
+    for (int t : targets) {
+      target[t] = on;
+    }
+  }
+
+  /** The first target met in a state from this one on, −1 if there is none. */
+  private int search(int shift, Lengths lengths, boolean[] pin) {
     while (!heap.isEmpty()) {
       int state = heap.pop();
       int node = state >= net.nodes ? state - net.nodes : state;
-      if (state >= shift && Places.has(targets, node)) {
-        return trace(state);
+      if (state >= shift && target[node]) {
+        return state;
       }
       relax(state, node, lengths, pin);
     }
-    return null;
+    return -1;
   }
 
   private void relax(int state, int node, Lengths lengths, boolean[] pin) {

@@ -1,7 +1,6 @@
 package holloway.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.request.Profile;
 import java.util.ArrayList;
@@ -27,43 +26,51 @@ class AgainstBruteForceTest {
     assertEquals(BruteForce.optimum(r.graph, r.order), s.plan().totals().objective());
   }
 
-  @Test
-  void priceIsNearTheOptimumAndTheBoundIsUnderIt() {
-    int exact = 0;
-    int proved = 0;
-    int tried = 0;
-    double gap = 0;
-    List<String> far = new ArrayList<>();
-    List<Long> dearer = new ArrayList<>();
-    for (long seed = 1; seed <= SEEDS; seed++) {
+  private static final class Tally {
+    int tried;
+    int proved;
+    double gap;
+    final List<String> wrong = new ArrayList<>();
+
+    void add(long seed) {
       Profile profile = Profile.values()[(int) (seed % 3)];
       RandomGraph r = new RandomGraph(seed, 7, 7, 1 + (int) (seed % 4), profile);
       long optimum = BruteForce.optimum(r.graph, r.order);
       Solved s = JointPlanner.solve(r.graph, r.order, SHORT_PROOF, Progress.SILENT);
-      String where = "seed " + seed;
-      if (optimum >= BruteForce.NONE) {
-        assertTrue(!s.plan().unrouted().isEmpty(), where + ": routed what cannot be routed");
-        continue;
+      boolean all = s.plan().unrouted().isEmpty();
+      long objective = all ? s.plan().totals().objective() : BruteForce.NONE;
+      if (objective != optimum) {
+        String found = all ? "" + objective : "a run left out";
+        wrong.add("seed " + seed + ": " + found + " for " + optimum);
       }
-      tried++;
-      assertEquals(0, s.plan().unrouted().size(), where + ": a run was left out");
-      long objective = s.plan().totals().objective();
-      assertTrue(objective >= optimum, where + ": " + objective + " is under " + optimum);
-      assertTrue(s.bound().bound() <= optimum, where + ": bound over " + optimum);
-      if (objective > optimum * 1.05) {
-        far.add(where + ": " + objective + " for " + optimum);
+      if (optimum < BruteForce.NONE) {
+        tried++;
+        proved += s.bound().bound() == optimum ? 1 : 0;
+        gap += s.plan().totals().gap();
+        if (s.bound().bound() > optimum) {
+          wrong.add("seed " + seed + ": bound over " + optimum);
+        }
       }
-      if (objective > optimum) {
-        dearer.add(seed);
-      }
-      exact += objective == optimum ? 1 : 0;
-      proved += s.bound().bound() == optimum ? 1 : 0;
-      gap += s.plan().totals().gap();
     }
-    System.out.printf(
-        "brute force: %d orders, %d optimal, %d proved, mean gap %.4f, not optimal: %s%n",
-        tried, exact, proved, gap / tried, dearer);
-    assertEquals(List.of(), far, "over 5 % too dear");
-    assertTrue(tried - exact <= tried / 500, exact + " of " + tried + " optimal");
+
+    void print() {
+      System.out.printf(
+          "brute force: %d orders that can be planned, %d proved, mean gap %.4f, wrong: %s%n",
+          tried, proved, gap / tried, wrong);
+    }
+  }
+
+  @Test
+  void planCostsTheLeastThereIsAndTheBoundIsNotOverIt() {
+    Tally tally = new Tally();
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      tally.add(seed);
+      if (seed % 10_000 == 0) {
+        System.out.print("of the first " + seed + ": ");
+        tally.print();
+      }
+    }
+    tally.print();
+    assertEquals(List.of(), tally.wrong);
   }
 }

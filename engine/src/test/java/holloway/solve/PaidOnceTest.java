@@ -1,7 +1,6 @@
 package holloway.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.catalog.Cable;
 import holloway.hollow.WorkKind;
@@ -14,6 +13,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.ToLongBiFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 class PaidOnceTest {
   private static final List<Step> STEPS = List.of(new Step(13, 0), new Step(16, 9_000));
   private static final long PATCH = 100_000;
+  private static final int GRAPHS = Integer.getInteger("holloway.paid", 60);
 
   private static Order order(int runs) {
     List<Order.Wanted> wanted = new ArrayList<>();
@@ -118,12 +119,19 @@ class PaidOnceTest {
     return b.build();
   }
 
-  private static List<String> missed(int runs, int graphs) {
+  /** With its proof, and with all tried that the proof leaves open. */
+  private static long finished(RouteGraph g, int runs) {
+    Solved s = JointPlanner.solve(g, order(runs), Budget.QUICK, Progress.SILENT);
+    return s.plan().unrouted().isEmpty() ? s.plan().totals().objective() : BruteForce.NONE;
+  }
+
+  private static List<String> missed(
+      int runs, int graphs, ToLongBiFunction<RouteGraph, Integer> planner) {
     List<String> out = new ArrayList<>();
     for (long seed = 1; seed <= graphs; seed++) {
       RouteGraph g = random(seed, runs);
       long least = BruteForce.optimum(g, order(runs));
-      long found = planned(g, runs);
+      long found = planner.applyAsLong(g, runs);
       if (found != least) {
         out.add("seed " + seed + ": " + found + " for " + least);
       }
@@ -133,13 +141,12 @@ class PaidOnceTest {
 
   @Test
   void oneRunCostsWhatTryingEverythingFinds() {
-    assertEquals(List.of(), missed(1, 300));
+    assertEquals(List.of(), missed(1, 300, PaidOnceTest::planned));
   }
 
-  /** Several runs may have to move together; few such moves are missed. */
+  /** Several runs may have to move together: the search alone misses 4 of the first 600. */
   @Test
-  void threeRunsNearlyAlwaysDo() {
-    List<String> missed = missed(3, 50);
-    assertTrue(missed.size() <= 1, missed.toString());
+  void threeRunsDoToo() {
+    assertEquals(List.of(), missed(3, GRAPHS, PaidOnceTest::finished));
   }
 }
