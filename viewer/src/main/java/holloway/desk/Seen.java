@@ -166,6 +166,9 @@ final class Seen {
         marks.pin(p, chosen);
       }
     }
+    model.cables().stream()
+        .filter(this::isWanted)
+        .forEach(c -> marks.guessed(c, p -> isShown(p) && inSlice(new Vector3f(p))));
     marks.findings(findings, (Vector3fc p) -> isShown(p));
     marks.finish();
     hole.ifPresent(marks::tapes);
