@@ -66,6 +66,9 @@ final class Board {
         "proven within",
         String.format(
             Locale.ROOT, "%.1f %%", Math.max(0.0, Math.ceil(now.gap() * 1000 - 1e-9)) / 10));
+    if (now.cutByTime()) {
+      p.words("ended by its time: a longer search may prove or save more");
+    }
     int missing = t.plan().unrouted().size();
     if (missing > 0) {
       p.words(missing + (missing == 1 ? " run has" : " runs have") + " no route: see findings");
