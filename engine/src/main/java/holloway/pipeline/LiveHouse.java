@@ -53,8 +53,8 @@ public final class LiveHouse {
 
   /**
    * The house and its plan. The search of the settings holds for every plan of it: how thorough it
-   * is, how near to the least is enough, and the time that each plan has.
-   * Ends with alternatives keep the spot that this first plan chose.
+   * is, how near to the least is enough, and the time that each plan has. Ends with alternatives
+   * keep the spot that this first plan chose.
    *
    * @throws InputTrouble when a file is missing or wrong
    */

@@ -207,7 +207,9 @@ public final class Lanes {
     Vec to = way.get(i + 1).at;
     boolean rises = upright(from, at);
     if (rises != upright(at, to)) {
-      return rises ? both(before, end(after, before, at, to)) : both(end(before, after, from, at), after);
+      return rises
+          ? both(before, end(after, before, at, to))
+          : both(end(before, after, from, at), after);
     }
     if (rises || Math.abs(aside(from, at).dot(aside(at, to))) > 0.9) {
       return both(before, after);

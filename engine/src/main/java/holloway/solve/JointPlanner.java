@@ -24,8 +24,7 @@ public final class JointPlanner {
    */
   public static Solved solve(
       RouteGraph graph, Order order, Budget budget, Progress progress, Stop stop) {
-    FromNothing search =
-        new FromNothing(new Task(graph, order), budget, progress, new Watch(stop));
+    FromNothing search = new FromNothing(new Task(graph, order), budget, progress, new Watch(stop));
     FromNothing.Found found = search.found();
     progress.closing(found.best().price(), found.bound().bound());
     return search.answer(found);

@@ -151,8 +151,8 @@ public final class LivePlan {
   }
 
   /**
-   * For any other question, the nearer to this one the faster. Where the stop asks for less than
-   * 1 % so much is enough; where its time is up, the best plan and bound by then are the answer.
+   * For any other question, the nearer to this one the faster. Where the stop asks for less than 1
+   * % so much is enough; where its time is up, the best plan and bound by then are the answer.
    */
   public LivePlan ask(RouteGraph graph, Order order, Progress progress, Stop stop) {
     Optional<LivePlan> known =

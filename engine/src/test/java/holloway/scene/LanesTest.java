@@ -81,7 +81,8 @@ class LanesTest {
     Air western = (at, aside) -> aside.x() > 0 ? -1 : 0;
     List<Vec> up = List.of(new Vec(0, 0, 0), new Vec(0, 0, 2000));
     Lanes.Line one = new Lanes.Line(up, List.of(0, 0), 6, Map.of(0, western));
-    List<Lanes.Laid> laid = Lanes.of(List.of(one, new Lanes.Line(up, List.of(0, 0), 6, Map.of(0, western))));
+    List<Lanes.Laid> laid =
+        Lanes.of(List.of(one, new Lanes.Line(up, List.of(0, 0), 6, Map.of(0, western))));
     assertEquals(new Vec(-1.5, -0.5, 0), laid.get(0).fan().get(0));
     assertEquals(new Vec(-0.5, 0.5, 0), laid.get(1).fan().get(0));
   }

@@ -107,8 +107,7 @@ class LivePlanTest {
     for (Supplier<Stop> stop : stops) {
       Solved live =
           LivePlan.of(h.graph, h.order, Budget.QUICK, Progress.SILENT, stop.get()).solved();
-      Solved cold =
-          JointPlanner.solve(h.graph, h.order, Budget.QUICK, Progress.SILENT, stop.get());
+      Solved cold = JointPlanner.solve(h.graph, h.order, Budget.QUICK, Progress.SILENT, stop.get());
       assertEquals(cold.plan(), live.plan());
       assertEquals(cold.bound(), live.bound());
       assertEquals(cold.cut(), live.cut());

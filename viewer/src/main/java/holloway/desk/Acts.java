@@ -164,6 +164,7 @@ final class Acts {
     int at = all.indexOf(t.shown.choice());
     int to = at < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(at + by, all.size());
     t.show(t.shown.choosing(all.get(to)));
+    go();
   }
 
   void go() {
@@ -186,6 +187,7 @@ final class Acts {
       at = t.shown.choice().equals(new Choice.Outlet(all.get(i).name())) ? i : at;
     }
     t.show(t.shown.choosing(new Choice.Outlet(all.get((at + 1) % all.size()).name())));
+    go();
   }
 
   private void forbid() {

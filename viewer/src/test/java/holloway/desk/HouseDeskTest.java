@@ -156,6 +156,28 @@ final class HouseDeskTest {
     assertTrue(panels.all().contains("holes: " + judged.plan().holes().size()), panels.all());
   }
 
+  /** By key or by click: what is chosen in a list is what is looked at. */
+  @Test
+  void theEyeGoesToWhatIsChosenInAList() {
+    press(Key.TAB, Key.DOWN);
+    looksAtWhatIsChosen("hole");
+    press(Key.DOWN);
+    looksAtWhatIsChosen("hole");
+    press(Key.HOME, Key.ESCAPE);
+    desk.panels(new FakePanels().pressing("H2"));
+    looksAtWhatIsChosen("hole");
+    press(Key.HOME, Key.O);
+    looksAtWhatIsChosen("outlet");
+  }
+
+  private void looksAtWhatIsChosen(String kind) {
+    assertEquals(kind, table().shown.choice().kind());
+    Vector3f at = desk.pane().pixel(table().placeOf(table().shown.choice()).orElseThrow());
+    float right = desk.pane().x() + desk.pane().width() / 2f;
+    assertEquals(right, at.x, 1, kind);
+    assertTrue(table().orbit.distance() < 5, "not from near by");
+  }
+
   @Test
   void aButtonDoesWhatItsKeyDoes() {
     desk.panels(new FakePanels().pressing("holes"));
