@@ -187,9 +187,11 @@ final class RunPicture {
         page.paragraph(number(s) + ".  " + steps.get(s), page.ink(), 0);
       }
     }
-    page.heading("Signs");
-    Signs.holes(page);
-    Signs.lit(page);
-    Signs.faint(page);
+    if (page.room(4)) {
+      page.heading("Signs");
+      Signs.holes(page);
+      Signs.lit(page);
+      Signs.faint(page);
+    }
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.look.Key;
 import holloway.look.Measure;
+import holloway.look.Pane;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
@@ -15,6 +16,7 @@ import holloway.session.Choice;
 import holloway.session.Peel;
 import holloway.session.Shown;
 import holloway.session.WishesFile;
+import holloway.view.Piece;
 import holloway.view.Pin;
 import holloway.view.TwoWays;
 import java.io.IOException;
@@ -168,13 +170,31 @@ final class HouseDeskTest {
     looksAtWhatIsChosen("hole");
     press(Key.HOME, Key.O);
     looksAtWhatIsChosen("outlet");
+    press(Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.ENTER);
+    looksAtWhatIsChosen("outlet");
+  }
+
+  /** Nothing of the house is outside of the picture, and it is not lost in the middle of it. */
+  @Test
+  void theWholeHouseFillsThePicture() {
+    press(Key.A, Key.HOME);
+    Pane pane = desk.pane();
+    float most = 0;
+    for (Piece p : table().model().pieces()) {
+      Vector3f at = pane.pixel(p.centre());
+      assertTrue(pane.holds(at.x, at.y), p.id());
+      float up = Math.abs(at.y - pane.height() / 2f) / pane.height();
+      float right = Math.abs(at.x - pane.width() / 2f) / pane.height();
+      most = Math.max(most, Math.max(up, right));
+    }
+    assertTrue(most > 0.35f, "only " + most + " of the height from its middle");
   }
 
   private void looksAtWhatIsChosen(String kind) {
     assertEquals(kind, table().shown.choice().kind());
     Vector3f at = desk.pane().pixel(table().placeOf(table().shown.choice()).orElseThrow());
-    float right = desk.pane().x() + desk.pane().width() / 2f;
-    assertEquals(right, at.x, 1, kind);
+    float card = Board.card(1280, 800, desk.typeSize()).right();
+    assertEquals((card + desk.pane().width()) / 2, at.x, 1, "in the middle of what no card covers");
     assertTrue(table().orbit.distance() < 5, "not from near by");
   }
 

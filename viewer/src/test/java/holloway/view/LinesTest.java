@@ -24,7 +24,8 @@ class LinesTest {
     Matrix4f view = new Matrix4f().lookAt(5, 5, 20, 5, 5, 0, 0, 1, 0);
     Matrix4f eye = new Matrix4f().ortho(-5, 5, -5, 5, 1, 50);
     List<Vector4f> storey = List.of(new Vector4f(0, 0, 1, 0), new Vector4f(0, 0, -1, 3));
-    return new Lines(new Pane(0, 0, 100, 100, view, eye, List.of(), List.copyOf(storey), bodies, 1));
+    return new Lines(
+        new Pane(0, 0, 100, 100, view, eye, List.of(), List.copyOf(storey), bodies, 1));
   }
 
   private static boolean crosses(Lines l, float x, float y) {
