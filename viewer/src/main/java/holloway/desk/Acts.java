@@ -247,6 +247,6 @@ final class Acts {
 
   private void change(Change c) {
     t.work.change(c);
-    t.say(c.says());
+    t.say(c.says(t.work.house().units()));
   }
 }

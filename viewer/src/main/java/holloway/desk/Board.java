@@ -152,7 +152,7 @@ final class Board {
       p.quiet("Nothing is changed. Choose a hole and press F to forbid it.");
     }
     for (Change c : t.work.changes().done()) {
-      p.words(c.says());
+      p.words(c.says(t.work.house().units()));
     }
     p.gap();
     p.heading("Against the files as they are");

@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.look.Key;
+import holloway.look.Mark;
 import holloway.look.Measure;
 import holloway.look.Pane;
+import holloway.look.Rgb;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import holloway.session.Choice;
+import holloway.session.Cut;
 import holloway.session.Peel;
 import holloway.session.Shown;
 import holloway.session.WishesFile;
@@ -172,6 +175,24 @@ final class HouseDeskTest {
     looksAtWhatIsChosen("outlet");
     press(Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.ENTER);
     looksAtWhatIsChosen("outlet");
+  }
+
+  private long triangles() {
+    Sheet s = desk.sheet(TYPE);
+    int colour = Rgb.opaque(s.theme().glow());
+    int law = Rgb.opaque(s.theme().warn());
+    return s.over().stream()
+        .filter(m -> m instanceof Mark.Wedge w && (w.colour() == colour || w.colour() == law))
+        .count();
+  }
+
+  /** What a slice cuts away has neither pin nor triangle. */
+  @Test
+  void findingsOutsideOfASliceAreNotPinned() {
+    assertTrue(triangles() > 0, "the hut has findings");
+    Cut beside = Cut.usual(Cut.Way.WEST, -5_000_000_000L);
+    table().show(table().shown.with(java.util.Optional.of(beside)));
+    assertEquals(0, triangles());
   }
 
   /** Nothing of the house is outside of the picture, and it is not lost in the middle of it. */
