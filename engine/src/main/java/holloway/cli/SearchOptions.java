@@ -3,12 +3,27 @@ package holloway.cli;
 import holloway.pipeline.PlanSettings;
 import holloway.pipeline.Search;
 import holloway.pipeline.Thoroughness;
+import holloway.request.Profile;
 import java.time.Duration;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Options of every verb that looks for plans once: what for, and how long. */
-public final class SearchOptions extends AimOptions {
+/** Options of every verb that looks for plans: what for, and how long. */
+public final class SearchOptions {
+  @Option(
+      names = "--profile",
+      paramLabel = "AIM",
+      converter = Choices.Aim.class,
+      description = "least-work, fewest-holes or shortest (else as the house file wishes)")
+  Optional<Profile> profile = Optional.empty();
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      converter = Choices.Search.class,
+      description = "how long to search: quick, usual or thorough (else usual; compare: quick)")
+  Optional<Thoroughness> effort = Optional.empty();
+
   @Option(
       names = "--until",
       paramLabel = "SHARE",
@@ -25,7 +40,6 @@ public final class SearchOptions extends AimOptions {
   Optional<Duration> atMost = Optional.empty();
 
   /** To plan by, with the search ended as it was asked. */
-  @Override
   public PlanSettings settings(HouseOptions about, UnitsOption units) {
     return settings(about, units, Thoroughness.USUAL, false);
   }

@@ -52,9 +52,9 @@ public final class LiveHouse {
   }
 
   /**
-   * The house and its plan. The thoroughness of the settings holds for every plan of it; no search
-   * is ended before it by a share or by time, since what a change is answered from is all of it.
-   * Ends with alternatives keep the spot that this first plan chose.
+   * The house and its plan. The search of the settings holds for every plan of it: how thorough it
+   * is, how near to the least is enough, and the time that each plan has. Ends with alternatives
+   * keep the spot that this first plan chose.
    *
    * @throws InputTrouble when a file is missing or wrong
    */
@@ -66,10 +66,11 @@ public final class LiveHouse {
     RealSite wide = (RealSite) stages.derive(placed.value(), request);
     progress.now("finding the joint plan");
     Told told = new Told(progress, request.wishes().profile());
-    Thoroughness thoroughness = settings.search().thoroughness();
-    LivePlan first = wide.live(request, thoroughness, told);
+    Search search = settings.search();
+    int parts = wide.searches();
+    LivePlan first = wide.live(request, search, parts, told);
     RealSite site = wide.settled(request, first.solved().plan());
-    LivePlan live = site == wide ? first : site.live(request, thoroughness, told);
+    LivePlan live = site == wide ? first : site.live(request, search, parts, told);
     return new LiveHouse(placed.value(), placed.findings(), request, site, live, told, settings);
   }
 
@@ -97,7 +98,7 @@ public final class LiveHouse {
             && wanted.cabinet().equals(request.cabinet())
             && sameWeights(wanted);
     RealSite on = same ? site : (RealSite) new RealStages(Progress.SILENT).derive(placed, wanted);
-    LivePlan next = on.live(live, wanted, told);
+    LivePlan next = on.live(live, wanted, settings.search(), told);
     return new LiveHouse(placed, surveyed, wanted, on, next, told, settings);
   }
 

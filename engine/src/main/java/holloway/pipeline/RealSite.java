@@ -83,8 +83,7 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Stages.Proven proven(Request request, Search search) {
-    // Where spots are chosen first there are two searches, and each gets half of the time.
-    int parts = ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
+    int parts = searches();
     Solved first = solve(routed, request, search, parts);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
@@ -115,18 +114,28 @@ final class RealSite implements Stages.Site {
         search.begin(parts));
   }
 
+  /** Where spots are chosen first there are two searches, and each gets half of the time. */
+  int searches() {
+    return ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
+  }
+
   HollowHouse hollows() {
     return hollows;
   }
 
-  /** A plan that can be asked again, each time as thoroughly. */
-  LivePlan live(Request request, Thoroughness thoroughness, Told told) {
-    return LivePlan.of(routed.graph(), order(request), budget(thoroughness), told);
+  /**
+   * A plan that can be asked again, each time as thoroughly.
+   *
+   * @param parts a part of the time, a whole divided so
+   */
+  LivePlan live(Request request, Search search, int parts, Told told) {
+    return LivePlan.of(
+        routed.graph(), order(request), budget(search.thoroughness()), told, search.begin(parts));
   }
 
   /** The plan for another order, or of another house, out of an old one. */
-  LivePlan live(LivePlan old, Request request, Told told) {
-    return old.ask(routed.graph(), order(request), told);
+  LivePlan live(LivePlan old, Request request, Search search, Told told) {
+    return old.ask(routed.graph(), order(request), told, search.begin(1));
   }
 
   /**

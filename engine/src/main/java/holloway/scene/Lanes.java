@@ -14,6 +14,8 @@ public final class Lanes {
   /** Two points nearer than this are one, millimetres. */
   private static final double SAME = 3;
 
+  private static final Vec NORTH = new Vec(0, 1, 0);
+
   private final List<Line> lines;
   private final double widest;
   private final List<List<Node>> ways = new ArrayList<>();
@@ -153,16 +155,21 @@ public final class Lanes {
   }
 
   /**
-   * Where a stretch is moved: square to it and level, upright ones to one corner; on the face of a
-   * wall all of them to the side of the air, since in the wall they are not.
+   * Where a stretch is moved: square to it and level, upright ones both to the east and to the
+   * north, so that they lie beside each other from either side; on the face of a wall all of them
+   * to the side of the air, since in the wall they are not.
    */
   private Vec moved(int line, Vec a, Vec b, int step) {
     TreeSet<Integer> all = shared.get(key(a, b));
-    Vec aside = aside(a, b);
     Air air = lines.get(line).air().get(step);
-    boolean asItIs = air == null || upright(a, b);
-    double off = asItIs ? 0 : air.side(a.plus(b).times(0.5), aside) * all.size() / 2.0;
-    return aside.times(all.headSet(line).size() - (all.size() - 1) / 2.0 + off);
+    Vec middle = a.plus(b).times(0.5);
+    double lane = all.headSet(line).size() - (all.size() - 1) / 2.0;
+    Vec out = new Vec(0, 0, 0);
+    for (Vec aside : upright(a, b) ? List.of(Vec.EAST, NORTH) : List.of(aside(a, b))) {
+      double off = air == null ? 0 : air.side(middle, aside) * all.size() / 2.0;
+      out = out.plus(aside.times(lane + off));
+    }
+    return out;
   }
 
   /** Where a stretch lies in a round bundle of all that share it. */
@@ -184,9 +191,6 @@ public final class Lanes {
   }
 
   private static Vec aside(Vec a, Vec b) {
-    if (upright(a, b)) {
-      return new Vec(0.7, 0.7, 0);
-    }
     Vec d = b.minus(a);
     double level = Math.hypot(d.x(), d.y());
     // The same side whichever way the cable runs.
@@ -201,13 +205,30 @@ public final class Lanes {
     Vec from = way.get(i - 1).at;
     Vec at = way.get(i).at;
     Vec to = way.get(i + 1).at;
-    if (upright(from, at) != upright(at, to)) {
-      return List.of(upright(from, at) ? after : before);
+    boolean rises = upright(from, at);
+    if (rises != upright(at, to)) {
+      return rises
+          ? both(before, end(after, before, at, to))
+          : both(end(before, after, from, at), after);
     }
-    if (Math.abs(aside(from, at).dot(aside(at, to))) > 0.9) {
-      boolean same = before.minus(after).length() < 1e-4;
-      return same ? List.of(before) : List.of(before, after);
+    if (rises || Math.abs(aside(from, at).dot(aside(at, to))) > 0.9) {
+      return both(before, after);
     }
     return List.of(before.plus(after));
+  }
+
+  /**
+   * Where a level stretch ends at an upright one: it goes on along its own lane, or ends sooner, so
+   * that neither is drawn aslant.
+   */
+  private static Vec end(Vec level, Vec upright, Vec a, Vec b) {
+    Vec aside = aside(a, b);
+    Vec along = new Vec(aside.y(), -aside.x(), 0);
+    return level.plus(along.times(upright.dot(along)));
+  }
+
+  private static List<Vec> both(Vec before, Vec after) {
+    boolean same = before.minus(after).length() < 1e-4;
+    return same ? List.of(before) : List.of(before, after);
   }
 }

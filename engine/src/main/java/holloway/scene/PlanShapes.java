@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The shapes of a plan. */
 final class PlanShapes {
@@ -21,13 +22,16 @@ final class PlanShapes {
 
   private final Plan plan;
   private final Map<String, Air> air;
+  private final Set<String> guessed;
 
   /**
    * @param air of a room or before the outer walls, by the id of the hollow
+   * @param guessed ids of hollows that nobody knows the way of
    */
-  PlanShapes(Plan plan, Map<String, Air> air) {
+  PlanShapes(Plan plan, Map<String, Air> air, Set<String> guessed) {
     this.plan = plan;
     this.air = air;
+    this.guessed = guessed;
   }
 
   /** Ids of the runs that lie in a hollow, by the hollow's id. */
@@ -91,11 +95,19 @@ final class PlanShapes {
               words,
               w.path,
               w.steps,
+              guessed(w.run),
               laid.get(i),
               w.width(),
               w.run.routeM()));
     }
     return out;
+  }
+
+  private Set<Integer> guessed(Plan.PlannedRun run) {
+    return IntStream.range(0, run.steps().size())
+        .filter(s -> guessed.contains(run.steps().get(s).id()))
+        .boxed()
+        .collect(Collectors.toSet());
   }
 
   private Map<Integer, Air> air(Plan.PlannedRun run) {

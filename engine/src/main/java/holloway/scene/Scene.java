@@ -4,6 +4,7 @@ import holloway.framing.MemberKind;
 import holloway.hollow.HollowKind;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything there is to see: what pictures, the window and model files show. Members and hollows
@@ -108,6 +109,8 @@ public record Scene(
    *
    * @param number its place among the plan's runs; colour and dash pattern follow from it
    * @param path its true way; {@code steps} for each point of it the step it ends, from 0
+   * @param guessed steps in an old cable's or a tube's way, of which only the ends and the length
+   *     are known
    * @param laid the way beside its neighbours, as lanes and as it is packed
    */
   public record Tube(
@@ -116,12 +119,14 @@ public record Scene(
       String words,
       List<Vec> path,
       List<Integer> steps,
+      Set<Integer> guessed,
       Lanes.Laid laid,
       double diameterMm,
       double metres) {
     public Tube {
       path = List.copyOf(path);
       steps = List.copyOf(steps);
+      guessed = Set.copyOf(guessed);
     }
   }
 

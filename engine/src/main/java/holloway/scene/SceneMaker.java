@@ -1,8 +1,12 @@
 package holloway.scene;
 
+import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
 import holloway.plan.Plan;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The doorway: shapes of a house and of one plan for it. */
 public final class SceneMaker {
@@ -10,7 +14,7 @@ public final class SceneMaker {
 
   public static Scene of(HollowHouse house, Plan plan) {
     HouseShapes shapes = new HouseShapes(house);
-    PlanShapes planned = new PlanShapes(plan, Air.of(house));
+    PlanShapes planned = new PlanShapes(plan, Air.of(house), guessed(house));
     List<Scene.Level> levels = shapes.levels();
     return new Scene(
         plan.house(),
@@ -22,5 +26,13 @@ public final class SceneMaker {
         planned.tubes(),
         planned.pins(),
         planned.flags());
+  }
+
+  /** Hollows of which only the ends and the length are known. */
+  private static Set<String> guessed(HollowHouse house) {
+    return house.hollows().stream()
+        .filter(h -> h.kind() == HollowKind.OLD_CABLE || h.kind() == HollowKind.CONDUIT)
+        .map(Hollow::id)
+        .collect(Collectors.toSet());
   }
 }

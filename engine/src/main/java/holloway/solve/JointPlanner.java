@@ -4,18 +4,9 @@ import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /** The doorway: plans all runs of an order together and proves how good the plan is. */
 public final class JointPlanner {
-  /** Against the clock the plan has this part of the time, then the proof until the next. */
-  private static final double FOR_THE_PLAN = 0.35;
-
-  private static final double FOR_THE_PROOF = 0.85;
-
-  /** Where near enough is asked for, this part of the budget is tried first. */
-  private static final double EARLY = 0.1;
-
   private JointPlanner() {}
 
   /**
@@ -33,48 +24,10 @@ public final class JointPlanner {
    */
   public static Solved solve(
       RouteGraph graph, Order order, Budget budget, Progress progress, Stop stop) {
-    Task task = new Task(graph, order);
-    Reach reach = new Reach(task);
-    Watch watch = new Watch(stop);
-    if (stop.gap() > 0) {
-      Solved near = early(task, reach, budget, progress, watch);
-      if (near != null) {
-        return near;
-      }
-    }
-    PlanSearch search = new PlanSearch(task, budget, progress, watch);
-    watch.until(FOR_THE_PLAN);
-    Solution first = search.run(reach.routable());
-    int[] routed = IntStream.range(0, task.runs()).filter(k -> first.paths()[k] != null).toArray();
-    watch.until(FOR_THE_PROOF);
-    Bound proof = new Bound(task, budget, progress, watch);
-    Certificate bound = proof.prove(routed, first);
-    watch.until(1);
-    boolean open = bound.bound() < watch.enough(first.price(), task.net.grain());
-    boolean more = open && proof.guide() != null && !watch.over();
-    Solution led = more ? search.guided(routed, first, proof.guide()) : first;
-    Solution best = open ? finished(task, budget, proof, led, watch) : led;
-    progress.closing(best.price(), bound.bound());
-    return answer(task, reach, best, bound, watch.cut());
-  }
-
-  /** A tenth of the search first: the answer if that is proven near enough already, or null. */
-  private static Solved early(
-      Task task, Reach reach, Budget budget, Progress progress, Watch watch) {
-    Budget some = budget.part(EARLY);
-    Progress steps = progress::at;
-    watch.until(FOR_THE_PLAN * EARLY);
-    Solution first = new PlanSearch(task, some, steps, watch).run(reach.routable());
-    if (first.routed() < reach.routable().length) {
-      return null;
-    }
-    watch.until(FOR_THE_PROOF * EARLY);
-    Certificate bound = new Bound(task, some, steps, watch).prove(reach.routable(), first);
-    if (bound.bound() < watch.enough(first.price(), task.net.grain())) {
-      return null;
-    }
-    progress.closing(first.price(), bound.bound());
-    return answer(task, reach, first, bound, false);
+    FromNothing search = new FromNothing(new Task(graph, order), budget, progress, new Watch(stop));
+    FromNothing.Found found = search.found();
+    progress.closing(found.best().price(), found.bound().bound());
+    return search.answer(found);
   }
 
   /** The plan, or a cheaper one where all that could be cheaper is few enough to be tried. */

@@ -26,7 +26,8 @@ import java.util.stream.Stream;
  * within 1 % of any plan whatever, and so of the one found from nothing, by that bound; where so
  * much is not proven within the budget, everything is searched from nothing as well and the better
  * plan is taken. Prices are objective units, as in {@link JointPlanner}; budgets are counted in
- * steps, so the same changes in the same order give the same answers.
+ * steps, so the same changes in the same order give the same answers, but where a {@link Stop}'s
+ * time cut one short: that one says so.
  */
 public final class LivePlan {
   /** Proven to be so near the least it is good enough at once. */
@@ -76,22 +77,22 @@ public final class LivePlan {
     this.earlier = earlier;
   }
 
-  /** The plan from nothing: the same as {@link JointPlanner#solve} gives with this budget. */
+  /** As with a stop that ends nothing. */
   public static LivePlan of(RouteGraph graph, Order order, Budget budget, Progress progress) {
-    Task task = new Task(graph, order);
-    Reach reach = new Reach(task);
-    PlanSearch search = new PlanSearch(task, budget, progress);
-    Solution first = search.run(reach.routable());
-    Bound proof = new Bound(task, budget, progress);
-    Certificate bound = proof.prove(routed(first), first);
-    boolean open = bound.bound() < first.price();
-    boolean more = open && proof.guide() != null;
-    Solution led = more ? search.guided(routed(first), first, proof.guide()) : first;
-    Watch endless = new Watch(Stop.NEVER);
-    Solution best = open ? JointPlanner.finished(task, budget, proof, led, endless) : led;
-    Solved solved = JointPlanner.answer(task, reach, best, bound, false);
-    return new LivePlan(
-        task, budget, best, proof.ground(), proof.proven(), solved, true, List.of());
+    return of(graph, order, budget, progress, Stop.NEVER);
+  }
+
+  /** The plan from nothing: the same as {@link JointPlanner#solve} gives with this budget. */
+  public static LivePlan of(
+      RouteGraph graph, Order order, Budget budget, Progress progress, Stop stop) {
+    return of(new Task(graph, order), budget, progress, new Watch(stop));
+  }
+
+  private static LivePlan of(Task task, Budget budget, Progress progress, Watch watch) {
+    FromNothing search = new FromNothing(task, budget, progress, watch);
+    FromNothing.Found f = search.found();
+    Solved solved = search.answer(f);
+    return new LivePlan(task, budget, f.best(), f.on(), f.parts(), solved, true, List.of());
   }
 
   public Solved solved() {
@@ -144,13 +145,21 @@ public final class LivePlan {
     return ask(graph, task.order, progress);
   }
 
-  /** For any other question, the nearer to this one the faster. */
+  /** As with a stop that ends nothing. */
   public LivePlan ask(RouteGraph graph, Order order, Progress progress) {
+    return ask(graph, order, progress, Stop.NEVER);
+  }
+
+  /**
+   * For any other question, the nearer to this one the faster. Where the stop asks for less than 1
+   * % so much is enough; where its time is up, the best plan and bound by then are the answer.
+   */
+  public LivePlan ask(RouteGraph graph, Order order, Progress progress, Stop stop) {
     Optional<LivePlan> known =
         Stream.concat(Stream.of(this), earlier.stream())
             .filter(l -> l.task.net.graph == graph && l.task.order.equals(order))
             .findFirst();
-    return known.orElseGet(() -> new Change(graph, order, progress).answer());
+    return known.orElseGet(() -> new Change(graph, order, progress, stop).answer());
   }
 
   private static int[] routed(Solution s) {
@@ -163,8 +172,10 @@ public final class LivePlan {
     private final Progress progress;
     private final Carry carry;
     private final Reach reach;
+    private final Watch watch;
 
-    Change(RouteGraph graph, Order order, Progress progress) {
+    Change(RouteGraph graph, Order order, Progress progress, Stop stop) {
+      watch = new Watch(stop);
       next = new Task(graph, order);
       this.progress = progress;
       carry = new Carry(task.net.graph, graph);
@@ -175,24 +186,27 @@ public final class LivePlan {
       int orders = Math.min(2, budget.orders());
       Budget little =
           new Budget(orders, budget.ruins() / MEND, budget.boundSteps(), budget.looks());
-      PlanSearch search = new PlanSearch(next, little, progress);
+      PlanSearch search = new PlanSearch(next, little, progress, watch);
+      watch.until(FromNothing.FOR_THE_PLAN);
       Solution plan = search.mend(reach.routable(), paths());
       int[] runs = routed(plan);
       if (runs.length < reach.routable().length) {
         return fromNothing(plan);
       }
+      watch.until(FromNothing.FOR_THE_PROOF);
       Bound.Ground on = new Bound(next, budget, progress).ground(runs);
       List<BoundPart> carried = new CarriedParts(task, ground, next, on, carry).of(parts);
       int most = Math.max(FIRST, budget.boundSteps() / TRY);
       long last = Long.MIN_VALUE;
       for (int steps = FIRST; steps <= most; steps *= 2) {
-        Bound proof = new Bound(next, steps(steps), progress);
-        long aim = plan.price() - (long) (NEAR * plan.price());
+        Bound proof = new Bound(next, steps(steps), progress, watch);
+        long aim = plan.price() - (long) (Math.max(NEAR, watch.gap()) * plan.price());
         Certificate bound = proof.raise(on, carried, aim, plan.price());
         carried = proof.proven();
         boolean risen = bound.bound() > last;
         last = bound.bound();
-        if (last >= aim || gap(plan, last) <= MUST && (!risen || 2 * steps > most)) {
+        boolean must = gap(plan, last) <= MUST && (!risen || 2 * steps > most);
+        if (last >= aim || must || watch.over()) {
           return live(plan, proof, bound, false);
         }
         Solution before = plan;
@@ -206,7 +220,7 @@ public final class LivePlan {
 
     /** The old state led nowhere: its plan is kept if it is the better one all the same. */
     private LivePlan fromNothing(Solution plan) {
-      LivePlan anew = of(next.net.graph, next.order, budget, progress);
+      LivePlan anew = of(next, budget, progress, watch);
       boolean better = plan.routed() == anew.best.routed() && plan.betterThan(anew.best);
       Solution kept = better ? plan : anew.best;
       return live(kept, anew.ground, anew.parts, anew.solved.bound(), true);
@@ -226,7 +240,7 @@ public final class LivePlan {
 
     private LivePlan live(
         Solution plan, Bound.Ground on, List<BoundPart> proven, Certificate bound, boolean anew) {
-      Solved answer = JointPlanner.answer(next, reach, plan, bound, false);
+      Solved answer = JointPlanner.answer(next, reach, plan, bound, watch.cut());
       List<LivePlan> kept =
           Stream.concat(Stream.of(LivePlan.this), earlier.stream()).limit(MOST_KEPT).toList();
       return new LivePlan(next, budget, plan, on, proven, answer, anew, kept);

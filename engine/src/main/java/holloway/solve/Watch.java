@@ -22,6 +22,11 @@ final class Watch {
     return now;
   }
 
+  /** The part of a plan's price that need not be proven. */
+  double gap() {
+    return stop.gap();
+  }
+
   boolean timed() {
     return stop.timed();
   }

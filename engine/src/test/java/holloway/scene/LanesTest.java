@@ -40,4 +40,50 @@ class LanesTest {
     List<Double> far = north(3, Map.of(0, (at, aside) -> 0));
     assertTrue(far.equals(List.of(-1.0, 0.0, 1.0)), far.toString());
   }
+
+  /** From the floor up, then away; as many to the east as to the north, then one way turns off. */
+  private static List<Lanes.Line> upAndAway() {
+    Vec foot = new Vec(0, 0, 0);
+    Vec head = new Vec(0, 0, 2000);
+    Vec east = new Vec(3000, 0, 2000);
+    Vec on = new Vec(3000, 0, 4000);
+    Vec north = new Vec(0, 3000, 2000);
+    return List.of(
+        new Lanes.Line(List.of(foot, head, east, on), List.of(0, 0, 0, 0), 6, Map.of()),
+        new Lanes.Line(List.of(foot, head, north), List.of(0, 0, 0), 6, Map.of()),
+        new Lanes.Line(List.of(on, east, head, foot), List.of(0, 0, 0, 0), 6, Map.of()));
+  }
+
+  @Test
+  void uprightOnesLieBesideEachOtherFromEitherSide() {
+    List<Lanes.Laid> laid = Lanes.of(upAndAway());
+    assertEquals(new Vec(-1, -1, 0), laid.get(0).fan().get(0));
+    assertEquals(new Vec(0, 0, 0), laid.get(1).fan().get(0));
+    assertEquals(new Vec(1, 1, 0), laid.get(2).fan().get(laid.get(2).fan().size() - 1));
+  }
+
+  @Test
+  void noneIsDrawnAslant() {
+    for (Lanes.Laid l : Lanes.of(upAndAway())) {
+      for (int i = 0; i + 1 < l.points().size(); i++) {
+        Vec way = l.points().get(i + 1).minus(l.points().get(i));
+        Vec moved = l.fan().get(i + 1).minus(l.fan().get(i));
+        // Where lanes change a point is there twice; else a stretch only gets longer or shorter.
+        double aslant = way.length() < 1 ? 0 : way.unit().cross(moved).length();
+        assertEquals(0, aslant, 1e-9, l.toString());
+      }
+    }
+  }
+
+  @Test
+  void uprightOnAWallTheyLieWhereTheAirIs() {
+    // Air to the west: the whole bundle lies there, and its middle is not moved to the north.
+    Air western = (at, aside) -> aside.x() > 0 ? -1 : 0;
+    List<Vec> up = List.of(new Vec(0, 0, 0), new Vec(0, 0, 2000));
+    Lanes.Line one = new Lanes.Line(up, List.of(0, 0), 6, Map.of(0, western));
+    List<Lanes.Laid> laid =
+        Lanes.of(List.of(one, new Lanes.Line(up, List.of(0, 0), 6, Map.of(0, western))));
+    assertEquals(new Vec(-1.5, -0.5, 0), laid.get(0).fan().get(0));
+    assertEquals(new Vec(-0.5, 0.5, 0), laid.get(1).fan().get(0));
+  }
 }

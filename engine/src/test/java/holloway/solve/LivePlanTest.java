@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -90,6 +92,67 @@ class LivePlanTest {
     assertTrue(without.solved().plan().holes().stream().noneMatch(x -> x.id().equals(hole)));
     assertNotSame(live, without);
     assertSame(live, without.allow(hole, Progress.SILENT));
+  }
+
+  /** Time that is up from the given question on; no clock, so that the test is the same always. */
+  private static Stop after(int asked) {
+    AtomicInteger asks = new AtomicInteger();
+    return new Stop(0, () -> asks.incrementAndGet() / (asked + 1.0));
+  }
+
+  @Test
+  void endedEarlyItIsTheJointPlanThatEndsEarly() {
+    HouseLike h = new HouseLike(3, 8, 8, 3, Profile.LEAST_WORK);
+    List<Supplier<Stop>> stops = List.of(() -> new Stop(0.2, Stop.ENDLESS), () -> after(30));
+    for (Supplier<Stop> stop : stops) {
+      Solved live =
+          LivePlan.of(h.graph, h.order, Budget.QUICK, Progress.SILENT, stop.get()).solved();
+      Solved cold = JointPlanner.solve(h.graph, h.order, Budget.QUICK, Progress.SILENT, stop.get());
+      assertEquals(cold.plan(), live.plan());
+      assertEquals(cold.bound(), live.bound());
+      assertEquals(cold.cut(), live.cut());
+    }
+  }
+
+  /** Wherever a change is ended, every run has its way, what is proven holds, and it says so. */
+  @Test
+  void aChangeThatTimeEndsIsStillProven() {
+    HouseLike h = new HouseLike(3, 8, 8, 3, Profile.LEAST_WORK);
+    LivePlan live = LivePlan.of(h.graph, h.order, Budget.QUICK, Progress.SILENT);
+    String hole = live.solved().plan().holes().get(0).id();
+    Order without = h.order.withBans(List.of(hole));
+    for (int asked : new int[] {0, 2, 10}) {
+      LivePlan next = live.ask(h.graph, without, Progress.SILENT, after(asked));
+      Solved s = next.solved();
+      String which = "after " + asked + " questions";
+      assertTrue(s.cut() && s.plan().totals().cutByTime(), which);
+      assertEquals(List.of(), s.plan().unrouted(), which);
+      assertTrue(s.plan().holes().stream().noneMatch(x -> x.id().equals(hole)), which);
+      assertTrue(s.bound().bound() <= s.plan().totals().objective(), which);
+      assertEquals(Optional.empty(), Certified.check(h.graph, without, s).refusal(), which);
+      Solved back = next.ask(h.graph, h.order, Progress.SILENT, after(0)).solved();
+      assertSame(live.solved(), back, "what is known already needs no time");
+    }
+  }
+
+  /** Where a fifth is near enough, a change takes fewer steps of the proof, the same each time. */
+  @Test
+  void nearEnoughEndsAChange() {
+    HouseLike h = new HouseLike(3, 8, 8, 3, Profile.LEAST_WORK);
+    LivePlan live = LivePlan.of(h.graph, h.order, Budget.QUICK, Progress.SILENT);
+    Order without = h.order.withBans(List.of(live.solved().plan().holes().get(0).id()));
+    int[] steps = new int[2];
+    List<Solved> answers = new ArrayList<>();
+    for (int i = 0; i < 2; i++) {
+      int at = i;
+      Progress count = (what, done, of) -> steps[at] += what.startsWith("proving") ? 1 : 0;
+      Stop stop = new Stop(i == 0 ? 0.2 : 0, Stop.ENDLESS);
+      answers.add(live.ask(h.graph, without, count, stop).solved());
+      assertEquals(
+          answers.get(i).plan(), live.ask(h.graph, without, Progress.SILENT, stop).solved().plan());
+    }
+    assertTrue(answers.get(0).plan().totals().gap() <= 0.2);
+    assertTrue(steps[0] < steps[1], steps[0] + " and " + steps[1]);
   }
 
   private static void holds(String where, LiveChanges changes) {

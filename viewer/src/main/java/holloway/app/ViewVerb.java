@@ -1,9 +1,9 @@
 package holloway.app;
 
-import holloway.cli.AimOptions;
 import holloway.cli.ExitCode;
 import holloway.cli.HelpOption;
 import holloway.cli.HouseOptions;
+import holloway.cli.SearchOptions;
 import holloway.cli.UnitsOption;
 import holloway.desk.HouseDesk;
 import holloway.gl.NoDisplay;
@@ -43,7 +43,7 @@ final class ViewVerb implements Callable<Integer> {
 
   @Mixin HouseOptions about;
   @Mixin UnitsOption units;
-  @Mixin AimOptions aim;
+  @Mixin SearchOptions search;
   @Mixin HelpOption help;
 
   private final PrintStream out;
@@ -66,7 +66,7 @@ final class ViewVerb implements Callable<Integer> {
       err.print("holloway: " + e.getMessage() + "\n");
       return ExitCode.NO_DISPLAY;
     }
-    LiveHouse live = LiveHouse.open(house, aim.settings(about, units), progress);
+    LiveHouse live = LiveHouse.open(house, search.settings(about, units), progress);
     ExecutorService beside = Executors.newSingleThreadExecutor(ViewVerb::daemon);
     try {
       HouseDesk desk =

@@ -79,7 +79,7 @@ final class Acts {
       case FINER -> t.show(t.shown.fatter(false));
       case LARGER -> t.show(t.shown.larger(1));
       case SMALLER -> t.show(t.shown.larger(-1));
-      case WHOLE -> t.see(Orbit.whole(t.model()));
+      case WHOLE -> t.look(Orbit.whole(t.model()));
       case NEAR -> t.see(t.orbit.nearer(1.25f));
       case FAR -> t.see(t.orbit.nearer(0.8f));
       case TURN_LEFT -> t.see(t.orbit.turned(-TURN, 0));
@@ -138,7 +138,7 @@ final class Acts {
     int last = t.chosenRun().map(r -> r.steps().size() - 1).orElse(-1);
     if (to >= 0 && to <= last) {
       t.show(t.shown.walking(Optional.of(to)));
-      t.place().ifPresent(p -> t.see(t.orbit.to(p, Math.min(t.orbit.distance(), 5))));
+      t.place().ifPresent(p -> t.look(t.orbit.to(p, Math.min(t.orbit.distance(), 5))));
     }
   }
 
@@ -164,11 +164,12 @@ final class Acts {
     int at = all.indexOf(t.shown.choice());
     int to = at < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(at + by, all.size());
     t.show(t.shown.choosing(all.get(to)));
+    go();
   }
 
   void go() {
     float away = t.shown.choice() instanceof Choice.Run ? 12 : 4;
-    t.placeOf(t.shown.choice()).ifPresent(p -> t.see(t.orbit.to(p, away)));
+    t.placeOf(t.shown.choice()).ifPresent(p -> t.look(t.orbit.to(p, away)));
   }
 
   private void walk() {
@@ -186,6 +187,7 @@ final class Acts {
       at = t.shown.choice().equals(new Choice.Outlet(all.get(i).name())) ? i : at;
     }
     t.show(t.shown.choosing(new Choice.Outlet(all.get((at + 1) % all.size()).name())));
+    go();
   }
 
   private void forbid() {
@@ -245,6 +247,6 @@ final class Acts {
 
   private void change(Change c) {
     t.work.change(c);
-    t.say(c.says());
+    t.say(c.says(t.work.house().units()));
   }
 }

@@ -6,6 +6,7 @@ import holloway.plan.Plan;
 import holloway.session.Change;
 import holloway.session.Choice;
 import holloway.session.Shown;
+import holloway.session.Wanted;
 import holloway.view.Cable;
 import holloway.view.HoleSheet;
 import holloway.view.TwoWays;
@@ -34,25 +35,30 @@ final class Board {
     return new Area(size * 0.5f, size * 0.5f, w, Math.min(height * 0.62f, size * 26));
   }
 
+  /** What is chosen has a card, but for two pictures side by side: it would cover the first. */
+  static boolean hasCard(Table t) {
+    return !t.shown.choice().equals(Choice.NONE) && !t.both;
+  }
+
   void say(Panels p, int width, int height, float size) {
     p.begin("list", list(width, height, size));
     head(p);
-    pages(p);
+    pages(p, list(width, height, size).width() < 20 * size);
     switch (t.shown.page()) {
-      case RUNS -> runs(p);
+      case RUNS -> runs(p, list(width, height, size).width() < 18 * size);
       case HOLES -> holes(p);
       case FINDINGS -> findings(p);
       case CHANGES -> changes(p);
     }
     p.end();
-    if (!t.shown.choice().equals(Choice.NONE)) {
+    if (hasCard(t)) {
       p.begin("card", card(width, height, size));
       card(p);
       p.end();
     }
     status(p, width, height, size);
     if (t.shown.help()) {
-      help(p, width, height, size);
+      Help.say(p, width, height, size);
     }
   }
 
@@ -66,6 +72,9 @@ final class Board {
         "proven within",
         String.format(
             Locale.ROOT, "%.1f %%", Math.max(0.0, Math.ceil(now.gap() * 1000 - 1e-9)) / 10));
+    if (now.cutByTime()) {
+      p.words("ended by its time: a longer search may prove or save more");
+    }
     int missing = t.plan().unrouted().size();
     if (missing > 0) {
       p.words(missing + (missing == 1 ? " run has" : " runs have") + " no route: see findings");
@@ -75,9 +84,11 @@ final class Board {
     }
   }
 
-  private void pages(Panels p) {
-    p.row(4);
+  private void pages(Panels p, boolean narrow) {
     for (Shown.Page page : Shown.Page.values()) {
+      if (page.ordinal() % (narrow ? 2 : 4) == 0) {
+        p.row(narrow ? 2 : 4);
+      }
       String name = page.name().toLowerCase(Locale.ROOT);
       if (p.button(name, page == t.shown.page()) && page != t.shown.page()) {
         t.show(t.shown.with(page));
@@ -86,7 +97,8 @@ final class Board {
     p.gap();
   }
 
-  private void runs(Panels p) {
+  /** In a narrow list a length is left to the card, so that names can be read. */
+  private void runs(Panels p, boolean narrow) {
     for (Plan.PlannedRun r : t.plan().runs()) {
       boolean chosen = t.shown.choice().equals(new Choice.Run(r.id()));
       Cable c = t.model().findCable(r.id()).orElse(null);
@@ -96,7 +108,7 @@ final class Board {
       boolean pressed =
           p.run(
               r.id(),
-              t.pictures.words().cable(r.routeM()),
+              narrow ? "" : t.pictures.words().cable(r.routeM()),
               new Seen(t.model(), t.shown).theme().run(c.number()),
               c.dash(),
               chosen);
@@ -140,7 +152,7 @@ final class Board {
       p.quiet("Nothing is changed. Choose a hole and press F to forbid it.");
     }
     for (Change c : t.work.changes().done()) {
-      p.words(c.says());
+      p.words(c.says(t.work.house().units()));
     }
     p.gap();
     p.heading("Against the files as they are");
@@ -180,9 +192,12 @@ final class Board {
       press(p, "forbid (F)", Act.FORBID);
     } else if (t.shown.choice() instanceof Choice.Outlet o) {
       BodyCard.outlet(p, t, o.name());
-      p.row(2);
-      press(p, "nearer (,)", Act.THINNER);
-      press(p, "farther (.)", Act.THICKER);
+      if (Wanted.slides(t.work.wanted().getOutlet(o.name()))) {
+        p.quiet("Slide it along its wall:");
+        p.row(2);
+        press(p, "back (,)", Act.THINNER);
+        press(p, "farther (.)", Act.THICKER);
+      }
     }
   }
 
@@ -229,47 +244,36 @@ final class Board {
     }
   }
 
-  /** How much of the window's lower edge the status takes. */
-  static float statusHeight(Table t, float size) {
-    return size * (t.work.trouble().isEmpty() ? 4.4f : 7.5f);
+  /** How much of the window's lower edge the status takes, as wide as it is. */
+  static float statusHeight(Table t, float width, float size) {
+    float buttons = inRow(width, size) == 5 ? 0 : 1.8f;
+    return size * (buttons + (t.work.trouble().isEmpty() ? 4.4f : 7.5f));
+  }
+
+  /** How many buttons of the status stand in a row. */
+  private static int inRow(float width, float size) {
+    return width < 30 * size ? 3 : 5;
   }
 
   private void status(Panels p, int width, int height, float size) {
     List<String> trouble = t.work.trouble();
-    float h = statusHeight(t, size);
     float right = list(width, height, size).x();
+    float h = statusHeight(t, right, size);
     p.begin("status", new Area(size * 0.5f, height - h - size * 0.5f, right - size, h));
-    p.row(5);
+    int first = inRow(right, size);
+    p.row(first);
     press(p, t.shown.peel().word(), Act.PEEL);
     press(p, t.shown.cut().map(c -> c.way().word() + " slice").orElse("slice"), Act.SLICE);
     press(p, t.shown.light() ? "light" : "dusk", Act.THEME);
+    if (first == 3) {
+      p.row(2);
+    }
     press(p, "whole", Act.WHOLE);
     press(p, "help (H)", Act.HELP);
     if (trouble.isEmpty()) {
       p.quiet(t.work.isPlanning() ? "planning ..." : t.message);
     }
     trouble.forEach(l -> p.words("! " + l));
-    p.end();
-  }
-
-  private void help(Panels p, int width, int height, float size) {
-    float w = Math.min((width - 2 * size) / 2, size * 30);
-    float h = Math.min(height - 2 * size, size * 40);
-    Act[] all = Act.values();
-    int half = (all.length + 1) / 2;
-    p.begin("help", new Area(width / 2f - w, size, w, h));
-    p.heading("Keys");
-    for (int i = 0; i < half; i++) {
-      p.pair(all[i].said, all[i].does);
-    }
-    p.end();
-    p.begin("help, more", new Area(width / 2f, size, w, h));
-    p.heading("and more of them");
-    for (int i = half; i < all.length; i++) {
-      p.pair(all[i].said, all[i].does);
-    }
-    p.quiet("Drag to turn, with Shift or the other button to shift, wheel to come nearer.");
-    p.quiet("Click a hole, outlet, cable, timber or hollow; again in one place: what lies behind.");
     p.end();
   }
 }

@@ -85,7 +85,6 @@ final class BodyCard {
     List<Plan.PlannedRun> runs =
         t.plan().runs().stream().filter(r -> r.to().equals(name) || r.from().equals(name)).toList();
     runs.forEach(r -> p.pair(r.id(), t.pictures.words().cable(r.routeM())));
-    p.quiet("Slide it along its wall:");
   }
 
   /** Three lengths, the longest last, as timber is spoken of. */

@@ -54,6 +54,7 @@ public final class HouseDesk implements Session {
 
   public HouseDesk(Path file, LiveHouse house, LiveHouse.Judged judged, Around around) {
     this.table = new Table(new Work(house, judged, around.executor()));
+    table.beside = this::beside;
     this.files = new HouseFiles(file, table);
     this.acts = new Acts(table, files::save);
     this.board = new Board(table, acts);
@@ -150,10 +151,16 @@ public final class HouseDesk implements Session {
     }
   }
 
+  /** Beside a card the middle of the house's part is the middle of what it leaves. */
+  private double beside() {
+    Area card = Board.card(width, height, typeSize());
+    return Board.hasCard(table) ? card.right() / 2 / free().width() : 0;
+  }
+
   /** The part of the window that no list covers. */
   private Area free() {
     Area list = Board.list(width, height, typeSize());
-    float low = height - Board.statusHeight(table, typeSize()) - typeSize();
+    float low = height - Board.statusHeight(table, list.x(), typeSize()) - typeSize();
     return new Area(0, 0, Math.max(64, list.x()), Math.max(64, low));
   }
 

@@ -166,7 +166,10 @@ final class Seen {
         marks.pin(p, chosen);
       }
     }
-    marks.findings(findings, (Vector3fc p) -> isShown(p));
+    model.cables().stream()
+        .filter(this::isWanted)
+        .forEach(c -> marks.guessed(c, p -> isShown(p) && inSlice(new Vector3f(p))));
+    marks.findings(findings, p -> isShown(p) && inSlice(new Vector3f(p)));
     marks.finish();
     hole.ifPresent(marks::tapes);
     model.rooms().stream()

@@ -13,6 +13,7 @@ import holloway.view.TwoWays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 
@@ -31,6 +32,9 @@ final class Table {
 
   private Pictures before;
   private LiveHouse.Judged beforeOf;
+
+  /** How far right of its middle the house is seen beside a card, as a part of its width. */
+  DoubleSupplier beside = () -> 0;
 
   /** Grows with everything that changes what is seen. */
   int version;
@@ -107,6 +111,11 @@ final class Table {
   void see(Orbit next) {
     orbit = next;
     version++;
+  }
+
+  /** Looks from another place, the target in the middle of what no card covers. */
+  void look(Orbit next) {
+    see(next.aside((float) beside.getAsDouble()));
   }
 
   void say(String words) {

@@ -3,7 +3,7 @@ package holloway.desk;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import holloway.look.Pane;
-import holloway.session.Change;
+import holloway.units.UnitSystem;
 import holloway.view.Pin;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +21,7 @@ final class Tell {
 
   static String of(Table t, Pane pane, Drawn drawn) {
     Map<String, Object> out = new LinkedHashMap<>();
+    UnitSystem units = t.work.house().units();
     out.put("frame", drawn.frames);
     out.put("houses", drawn.houses);
     out.put("samples", drawn.samples);
@@ -37,7 +38,7 @@ final class Tell {
     out.put("fat", t.shown.fat());
     out.put("help", t.shown.help());
     out.put("planning", t.work.isPlanning());
-    out.put("changes", t.work.changes().done().stream().map(Change::says).toList());
+    out.put("changes", t.work.changes().done().stream().map(c -> c.says(units)).toList());
     out.put("undone", t.work.changes().undone().size());
     out.put("bans", t.work.wanted().wishes().bans());
     out.put("minutes", t.plan().totals().minutes());

@@ -1,5 +1,7 @@
 package holloway.look;
 
+import java.util.Optional;
+
 /** A rectangle of pixels, from the upper left corner. */
 public record Area(float x, float y, float width, float height) {
   /** The left half (0) or the right one (1). */
@@ -28,6 +30,29 @@ public record Area(float x, float y, float width, float height) {
     float w = Math.min(right(), o.right()) - Math.max(x, o.x);
     float h = Math.min(bottom(), o.bottom()) - Math.max(y, o.y);
     return w > 0 && h > 0 ? w * h : 0;
+  }
+
+  /** What of a line lies in here: x and y of both its ends. */
+  public Optional<float[]> part(float x0, float y0, float x1, float y1) {
+    float from = 0;
+    float to = 1;
+    float[] start = {x0 - x, right() - x0, y0 - y, bottom() - y0};
+    float[] gain = {x1 - x0, x0 - x1, y1 - y0, y0 - y1};
+    for (int i = 0; i < 4; i++) {
+      // Inside of this edge where start + t * gain is not under 0.
+      if (gain[i] > 0) {
+        from = Math.max(from, -start[i] / gain[i]);
+      } else if (gain[i] < 0) {
+        to = Math.min(to, -start[i] / gain[i]);
+      } else if (start[i] < 0) {
+        return Optional.empty();
+      }
+    }
+    float dx = x1 - x0;
+    float dy = y1 - y0;
+    return from > to
+        ? Optional.empty()
+        : Optional.of(new float[] {x0 + from * dx, y0 + from * dy, x0 + to * dx, y0 + to * dy});
   }
 
   public boolean within(Area o) {

@@ -1,9 +1,12 @@
 package holloway.session;
 
+import holloway.units.Length;
+import holloway.units.UnitSystem;
+
 /** One thing that the person wants otherwise than the files say; it can be undone. */
 public sealed interface Change {
-  /** In words, as a list shows it. */
-  String says();
+  /** In words, as a list shows it, lengths as the house's. */
+  String says(UnitSystem units);
 
   /**
    * A hole or hollow, or a way of working, that no run may use.
@@ -13,7 +16,7 @@ public sealed interface Change {
    */
   record Forbid(String word, String label) implements Change {
     @Override
-    public String says() {
+    public String says(UnitSystem units) {
       return "forbid " + label;
     }
   }
@@ -21,7 +24,7 @@ public sealed interface Change {
   /** What was forbidden may be used again. */
   record Allow(String word, String label) implements Change {
     @Override
-    public String says() {
+    public String says(UnitSystem units) {
       return "allow " + label + " again";
     }
   }
@@ -29,7 +32,7 @@ public sealed interface Change {
   /** A run has to go through a hollow, by its id. */
   record Pin(String run, String hollow, String label) implements Change {
     @Override
-    public String says() {
+    public String says(UnitSystem units) {
       return run + " through " + label;
     }
   }
@@ -37,7 +40,7 @@ public sealed interface Change {
   /** A run may go where it is best. */
   record Unpin(String run) implements Change {
     @Override
-    public String says() {
+    public String says(UnitSystem units) {
       return run + " wherever it is best";
     }
   }
@@ -45,12 +48,12 @@ public sealed interface Change {
   /** An outlet on a wall stands so many nanometres nearer to (under 0) or farther from its end. */
   record Slide(String outlet, long by) implements Change {
     @Override
-    public String says() {
+    public String says(UnitSystem units) {
       return "slide "
           + outlet
           + " by "
-          + Math.round(Math.abs(by) / 1e6)
-          + " mm "
+          + units.format(new Length(Math.abs(by)))
+          + " "
           + (by < 0 ? "towards" : "away from")
           + " the end it is taped from";
     }

@@ -3,6 +3,7 @@ package holloway.view;
 import holloway.look.Dash;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 
@@ -12,8 +13,9 @@ import org.joml.Vector3fc;
  * @param number in the order of the plan's runs; colour and pattern follow from it
  * @param points metres, from its first end to its last
  * @param steps for each point, the step of the plan's run that it ends, from 0
+ * @param guessed steps that nobody knows the way of; the line is straight there
  * @param lane its way beside its neighbours; {@code fan} by how many widths each point of that is
- *     moved, and where to
+ *     moved, and where to; {@code laneSteps} the step that it ends
  * @param radius metres
  * @param length of the way, in words; what is cut is longer
  */
@@ -23,15 +25,19 @@ public record Cable(
     Dash dash,
     List<Vector3fc> points,
     List<Integer> steps,
+    Set<Integer> guessed,
     List<Vector3fc> lane,
     List<Vector3fc> fan,
+    List<Integer> laneSteps,
     float radius,
     String length) {
   public Cable {
     points = List.copyOf(points);
     steps = List.copyOf(steps);
+    guessed = Set.copyOf(guessed);
     lane = List.copyOf(lane);
     fan = List.copyOf(fan);
+    laneSteps = List.copyOf(laneSteps);
   }
 
   /** Half-way along a step. */

@@ -205,11 +205,11 @@ final class HolePicture {
     page.heading("Runs through it");
     int left = hole.pin().runs().size();
     for (Cable c : model.cables()) {
-      if (hole.pin().runs().contains(c.id()) && page.room(2.5f)) {
+      if (hole.pin().runs().contains(c.id()) && page.room(left == 1 ? 1 : 2.5f)) {
         page.run(c, "");
         left--;
       }
     }
-    page.more(left);
+    page.more(left, hole.pin().runs().size());
   }
 }

@@ -177,6 +177,7 @@ final class LevelPicture {
     model.pins().stream()
         .filter(p -> here(p.middle()) && marked.test(p.middle()))
         .forEach(p -> marks.pin(p, false));
+    model.cables().forEach(c -> marks.guessed(c, p -> here(p) && marked.test(p)));
     marks.finish();
   }
 
@@ -221,6 +222,7 @@ final class LevelPicture {
         here.add(c.id());
       }
     }
+    int all = here.size();
     page.heading("Runs that pass here, and their way");
     for (Cable c : model.cables()) {
       if (here.contains(c.id()) && page.room(11)) {
@@ -228,7 +230,7 @@ final class LevelPicture {
         here.remove(c.id());
       }
     }
-    page.more(here.size());
+    page.more(here.size(), all);
     page.heading("Signs");
     Signs.holes(page);
     Signs.ends(page);

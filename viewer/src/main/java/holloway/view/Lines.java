@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.joml.Intersectionf;
 import org.joml.Vector3f;
+import org.joml.Vector3fc;
+import org.joml.Vector4fc;
 
 /** Where the cables of a pane are on the picture, so that names can keep off them. */
 final class Lines {
@@ -15,12 +17,28 @@ final class Lines {
   Lines(Pane pane) {
     for (Tube t : pane.bodies().tubes) {
       for (int i = 0; i + 1 < t.points().size(); i++) {
-        Vector3f a = pane.pixel(t.points().get(i));
-        Vector3f b = pane.pixel(t.points().get(i + 1));
-        if (a.z > 0 && b.z > 0) {
-          all.add(new float[] {a.x, a.y, b.x, b.y});
-        }
+        add(pane, t.points().get(i), t.points().get(i + 1));
       }
+    }
+  }
+
+  /** A stretch, without what the cuts of the pane take off, as on another level. */
+  private void add(Pane pane, Vector3fc from, Vector3fc to) {
+    float first = 0;
+    float last = 1;
+    for (Vector4fc cut : pane.tubeCuts()) {
+      float p = cut.x() * from.x() + cut.y() * from.y() + cut.z() * from.z() + cut.w();
+      float q = cut.x() * to.x() + cut.y() * to.y() + cut.z() * to.z() + cut.w();
+      if (p < 0 && q < 0) {
+        return;
+      }
+      first = p < 0 ? Math.max(first, p / (p - q)) : first;
+      last = q < 0 ? Math.min(last, p / (p - q)) : last;
+    }
+    Vector3f a = pane.pixel(new Vector3f(from).lerp(to, first));
+    Vector3f b = pane.pixel(new Vector3f(from).lerp(to, last));
+    if (first <= last && a.z > 0 && b.z > 0) {
+      all.add(new float[] {a.x, a.y, b.x, b.y});
     }
   }
 

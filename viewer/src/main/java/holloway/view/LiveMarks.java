@@ -40,6 +40,11 @@ public final class LiveMarks {
     }
   }
 
+  /** Where nobody knows a cable's way. */
+  public void guessed(Cable c, Predicate<Vector3fc> shown) {
+    marks.guessed(c, shown);
+  }
+
   public void name(Vector3fc at, String text) {
     if (pane.pixel(at).z > 0) {
       marks.name(at, text);

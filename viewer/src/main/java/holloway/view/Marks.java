@@ -9,6 +9,8 @@ import holloway.look.Rgb;
 import holloway.look.Theme;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 
@@ -22,6 +24,7 @@ final class Marks {
   private final Placer placer;
   private final List<Runnable> labels = new ArrayList<>();
   private final List<Runnable> names = new ArrayList<>();
+  private final List<Vector3f> guessed = new ArrayList<>();
   private Lines lines;
   private boolean finished;
 
@@ -78,6 +81,28 @@ final class Marks {
           sign(canvas, at.x, at.y, e.cabinet());
           canvas.plated(to, e.name(), canvas.size(), false, Rgb.opaque(canvas.theme().ink()));
         });
+  }
+
+  /** Says it where nobody knows a cable's way, once for all cables there. */
+  void guessed(Cable c, Predicate<Vector3fc> shown) {
+    for (int step : new TreeSet<>(c.guessed())) {
+      Vector3f middle = c.middle(step);
+      Vector3f at = pane.pixel(middle);
+      boolean said = guessed.stream().anyMatch(g -> g.distance(middle) < 0.01f);
+      if (said || at.z <= 0 || !pane.holds(at.x, at.y) || !shown.test(middle)) {
+        continue;
+      }
+      guessed.add(middle);
+      labels.add(
+          () -> {
+            String text = "way not known";
+            Area box = canvas.label(text, canvas.size(), false);
+            float gap = 5 * canvas.scale();
+            Area to = placer.beside(at.x, at.y, box.width(), box.height(), gap);
+            canvas.leader(at.x, at.y, to, canvas.theme().quiet());
+            canvas.plated(to, text, canvas.size(), false, Rgb.opaque(canvas.theme().quiet()));
+          });
+    }
   }
 
   static void sign(Canvas canvas, float x, float y, boolean cabinet) {

@@ -115,8 +115,10 @@ public final class Models {
         Theme.dash(t.number()),
         metres(t.path()),
         t.steps(),
+        t.guessed(),
         metres(t.laid().points()),
         fan,
+        t.laid().steps(),
         (float) t.diameterMm() * MM / 2,
         length.apply(t.metres()));
   }

@@ -109,10 +109,11 @@ final class Page {
     at += size() * 0.15f;
   }
 
-  /** Says that a list goes on, where there was no room for so many more. */
-  void more(int count) {
+  /** Says that a list goes on, where there was no room for so many of all. */
+  void more(int count, int all) {
     if (count > 0) {
-      words("and " + count + " more; each has a picture of its own", quiet());
+      String which = count < all ? "and " + count + " more" : count + " runs";
+      words(which + "; each has a picture of its own", quiet());
     }
   }
 

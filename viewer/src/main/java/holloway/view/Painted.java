@@ -142,33 +142,50 @@ public final class Painted {
       if (!standBack && !wanted.test(c)) {
         continue;
       }
-      bodies.tubes.add(
-          new Tube(
-              c.lane(),
-              c.fan(),
-              c.radius() * fat,
-              theme.run(c.number()),
-              c.dash(),
-              wanted.test(c) ? 1 : STAND_BACK));
+      tubes(c, c.lane(), c.fan(), c.laneSteps(), fat, wanted.test(c) ? 1 : STAND_BACK);
     }
     return this;
+  }
+
+  /** A way as tubes: faint where nobody knows it, else as strong as asked for. */
+  private void tubes(
+      Cable c,
+      List<Vector3fc> way,
+      List<Vector3fc> fan,
+      List<Integer> steps,
+      float fat,
+      float strength) {
+    int from = 0;
+    for (int i = 1; i < way.size(); i++) {
+      boolean guessed = c.guessed().contains(steps.get(i));
+      if (i + 1 == way.size() || c.guessed().contains(steps.get(i + 1)) != guessed) {
+        bodies.tubes.add(
+            new Tube(
+                way.subList(from, i + 1),
+                fan.subList(from, i + 1),
+                c.radius() * fat,
+                theme.run(c.number()),
+                c.dash(),
+                guessed ? Math.min(strength, STAND_BACK) : strength));
+        from = i;
+      }
+    }
   }
 
   /** One cable by itself, on its true line, between two of its steps. */
   public Painted cable(Cable c, int first, int last, float fat, float strength) {
     List<Vector3fc> points = new ArrayList<>();
     List<Vector3fc> fan = new ArrayList<>();
+    List<Integer> steps = new ArrayList<>();
     for (int i = 0; i < c.points().size(); i++) {
       boolean begins = i + 1 < c.points().size() && c.steps().get(i + 1) == first;
       if (c.steps().get(i) >= first && c.steps().get(i) <= last || begins) {
         points.add(c.points().get(i));
         fan.add(new Vector3f());
+        steps.add(c.steps().get(i));
       }
     }
-    if (points.size() > 1) {
-      bodies.tubes.add(
-          new Tube(points, fan, c.radius() * fat, theme.run(c.number()), c.dash(), strength));
-    }
+    tubes(c, points, fan, steps, fat, strength);
     return this;
   }
 

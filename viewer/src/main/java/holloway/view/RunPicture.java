@@ -79,9 +79,10 @@ final class RunPicture {
       for (int i = 0; i < r.outline().size(); i++) {
         Vector3f a = pane.pixel(r.outline().get(i));
         Vector3f b = pane.pixel(r.outline().get((i + 1) % r.outline().size()));
-        if (inside(a) || inside(b)) {
-          page.canvas.add(new Mark.Line(a.x, a.y, b.x, b.y, 1.2f * page.canvas.scale(), colour));
-        }
+        float w = 1.2f * page.canvas.scale();
+        page.model
+            .part(a.x, a.y, b.x, b.y)
+            .ifPresent(l -> page.canvas.add(new Mark.Line(l[0], l[1], l[2], l[3], w, colour)));
       }
     }
   }
@@ -112,11 +113,6 @@ final class RunPicture {
     return false;
   }
 
-  private boolean inside(Vector3f p) {
-    Area a = page.model;
-    return p.x >= a.x() && p.x <= a.right() && p.y >= a.y() && p.y <= a.bottom();
-  }
-
   private void marks(Pane pane, Eye eye) {
     Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
     placer.keepFree(page.scaleBar(eye));
@@ -132,6 +128,7 @@ final class RunPicture {
         marks.end(e);
       }
     }
+    marks.guessed(cable, p -> true);
     numbers(pane, placer);
     marks.finish();
     rooms().stream().filter(this::isPassed).forEach(r -> marks.name(r.middle(), r.name()));
@@ -190,9 +187,11 @@ final class RunPicture {
         page.paragraph(number(s) + ".  " + steps.get(s), page.ink(), 0);
       }
     }
-    page.heading("Signs");
-    Signs.holes(page);
-    Signs.lit(page);
-    Signs.faint(page);
+    if (page.room(4)) {
+      page.heading("Signs");
+      Signs.holes(page);
+      Signs.lit(page);
+      Signs.faint(page);
+    }
   }
 }

@@ -103,6 +103,7 @@ final class SlicePicture {
     new CutCables(page, pane).draw(model.cables(), slice);
     model.ends().stream().filter(e -> slice.holds(e.at())).forEach(marks::end);
     model.pins().stream().filter(p -> slice.holds(p.middle())).forEach(p -> marks.pin(p, false));
+    model.cables().forEach(c -> marks.guessed(c, p -> slice.holds(p)));
     marks.finish();
   }
 
@@ -181,19 +182,19 @@ final class SlicePicture {
   private void column() {
     page.title(model.name() + ": slice", slice.says(page::length));
     page.heading("Runs in this slice, and their way");
-    boolean any = false;
+    int all = 0;
     int left = 0;
     for (Cable c : model.cables()) {
       boolean in = c.points().stream().anyMatch(slice::holds) || crosses(c);
-      any |= in;
+      all += in ? 1 : 0;
       if (in && page.room(11)) {
         page.run(c, c.length());
       } else if (in) {
         left++;
       }
     }
-    page.more(left);
-    if (!any) {
+    page.more(left, all);
+    if (all == 0) {
       page.words("none", page.quiet());
     }
     page.heading("Signs");

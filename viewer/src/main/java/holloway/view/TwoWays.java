@@ -21,7 +21,8 @@ public final class TwoWays {
   /**
    * One number of both plans.
    *
-   * @param more how much more the second has, less with a minus; "the same" where nothing differs
+   * @param more how much more the second has, less with a minus; "the same" where nothing differs,
+   *     "about the same" where what differs is nothing once it is rounded
    */
   public record Row(String name, String first, String second, String more) {}
 
@@ -73,11 +74,12 @@ public final class TwoWays {
     return new Row(name, "" + a, "" + b, more(b - a, x -> "" + Math.round(x)));
   }
 
-  private static String more(double by, java.util.function.DoubleFunction<String> say) {
+  static String more(double by, java.util.function.DoubleFunction<String> say) {
     if (Math.abs(by) < LEAST) {
       return "the same";
     }
-    return (by > 0 ? "+" : "\u2212") + say.apply(Math.abs(by));
+    String much = say.apply(Math.abs(by));
+    return much.equals(say.apply(0)) ? "about the same" : (by > 0 ? "+" : "\u2212") + much;
   }
 
   /** Ids of the runs that lie elsewhere in the other plan, or in one plan only. */

@@ -116,14 +116,15 @@ final class TwoWaysPicture {
     }
     Set<String> other = ways.runsThatDiffer();
     page.heading(other.isEmpty() ? "Every run goes the same way" : "Runs that go another way");
-    int left = (int) second.model.cables().stream().filter(c -> other.contains(c.id())).count();
+    int all = (int) second.model.cables().stream().filter(c -> other.contains(c.id())).count();
+    int left = all;
     for (Cable c : second.model.cables()) {
       if (other.contains(c.id()) && page.room(10)) {
         page.run(c, c.length());
         left--;
       }
     }
-    page.more(left);
+    page.more(left, all);
     page.heading("Signs");
     page.sign(
         "hole that both have; a label: the other has it not",

@@ -7,14 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.look.Key;
+import holloway.look.Mark;
 import holloway.look.Measure;
+import holloway.look.Pane;
+import holloway.look.Rgb;
 import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import holloway.session.Choice;
+import holloway.session.Cut;
 import holloway.session.Peel;
 import holloway.session.Shown;
 import holloway.session.WishesFile;
+import holloway.view.Piece;
 import holloway.view.Pin;
 import holloway.view.TwoWays;
 import java.io.IOException;
@@ -154,6 +159,64 @@ final class HouseDeskTest {
     assertTrue(panels.all().contains("> 2. "), panels.all());
     assertFalse(panels.all().contains("-0.0"), panels.all());
     assertTrue(panels.all().contains("holes: " + judged.plan().holes().size()), panels.all());
+  }
+
+  /** By key or by click: what is chosen in a list is what is looked at. */
+  @Test
+  void theEyeGoesToWhatIsChosenInAList() {
+    press(Key.TAB, Key.DOWN);
+    looksAtWhatIsChosen("hole");
+    press(Key.DOWN);
+    looksAtWhatIsChosen("hole");
+    press(Key.HOME, Key.ESCAPE);
+    desk.panels(new FakePanels().pressing("H2"));
+    looksAtWhatIsChosen("hole");
+    press(Key.HOME, Key.O);
+    looksAtWhatIsChosen("outlet");
+    press(Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.PLUS, Key.ENTER);
+    looksAtWhatIsChosen("outlet");
+  }
+
+  private long triangles() {
+    Sheet s = desk.sheet(TYPE);
+    int colour = Rgb.opaque(s.theme().glow());
+    int law = Rgb.opaque(s.theme().warn());
+    return s.over().stream()
+        .filter(m -> m instanceof Mark.Wedge w && (w.colour() == colour || w.colour() == law))
+        .count();
+  }
+
+  /** What a slice cuts away has neither pin nor triangle. */
+  @Test
+  void findingsOutsideOfASliceAreNotPinned() {
+    assertTrue(triangles() > 0, "the hut has findings");
+    Cut beside = Cut.usual(Cut.Way.WEST, -5_000_000_000L);
+    table().show(table().shown.with(java.util.Optional.of(beside)));
+    assertEquals(0, triangles());
+  }
+
+  /** Nothing of the house is outside of the picture, and it is not lost in the middle of it. */
+  @Test
+  void theWholeHouseFillsThePicture() {
+    press(Key.A, Key.HOME);
+    Pane pane = desk.pane();
+    float most = 0;
+    for (Piece p : table().model().pieces()) {
+      Vector3f at = pane.pixel(p.centre());
+      assertTrue(pane.holds(at.x, at.y), p.id());
+      float up = Math.abs(at.y - pane.height() / 2f) / pane.height();
+      float right = Math.abs(at.x - pane.width() / 2f) / pane.height();
+      most = Math.max(most, Math.max(up, right));
+    }
+    assertTrue(most > 0.35f, "only " + most + " of the height from its middle");
+  }
+
+  private void looksAtWhatIsChosen(String kind) {
+    assertEquals(kind, table().shown.choice().kind());
+    Vector3f at = desk.pane().pixel(table().placeOf(table().shown.choice()).orElseThrow());
+    float card = Board.card(1280, 800, desk.typeSize()).right();
+    assertEquals((card + desk.pane().width()) / 2, at.x, 1, "in the middle of what no card covers");
+    assertTrue(table().orbit.distance() < 5, "not from near by");
   }
 
   @Test

@@ -3,6 +3,7 @@ package holloway.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,15 @@ final class ChangesTest {
     Changes next = Changes.NONE.then(A).then(B).undo().orElseThrow().then(C);
     assertEquals(List.of(A, C), next.done());
     assertTrue(next.redo().isEmpty());
+  }
+
+  /** 101.6 mm are 4 in. */
+  @Test
+  void aSlideIsSaidInTheUnitsOfTheHouse() {
+    Change slide = new Change.Slide("television", -101_600_000);
+    String us = slide.says(UnitSystem.FT_IN);
+    assertEquals("slide television by 4 in towards the end it is taped from", us);
+    assertTrue(slide.says(UnitSystem.METRIC).contains(" 102 mm "), slide.says(UnitSystem.METRIC));
   }
 
   @Test
