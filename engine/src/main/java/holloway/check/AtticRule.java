@@ -65,10 +65,7 @@ final class AtticRule implements Rule {
         double beyond = slopes.beyondArm(p, evidence.house().framed().attics());
         if (beyond > SLACK_MM && ways(attic, evidence).noneMatch(w -> w.reaches(p))) {
           charge.step(
-              at,
-              "is laid at %s, %.0f mm further than an arm reaches under this roof",
-              p.text(),
-              beyond);
+              at, "is laid at %s, %.0f mm further than an arm reaches under this roof", p, beyond);
           return;
         }
       }

@@ -56,10 +56,10 @@ final class ChainRule implements Rule {
       charge.step(
           at,
           "starts at %s, %.1f mm from where step %d ends, %s",
-          at.start().text(),
+          at.start(),
           gap,
           before.index() + 1,
-          before.end().text());
+          before.end());
     }
   }
 

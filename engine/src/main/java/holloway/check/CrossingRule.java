@@ -33,13 +33,7 @@ final class CrossingRule implements Rule {
     boolean forward = at.start().to(a) <= AXIS_MM && at.end().to(b) <= AXIS_MM;
     boolean backward = at.start().to(b) <= AXIS_MM && at.end().to(a) <= AXIS_MM;
     if (!forward && !backward || Math.abs(at.pathMm() - a.to(b)) > 2 * AXIS_MM) {
-      charge.step(
-          at,
-          "goes %s to %s, the crossing's axis is %s to %s",
-          at.start().text(),
-          at.end().text(),
-          a.text(),
-          b.text());
+      charge.step(at, "goes %s to %s, the crossing's axis is %s to %s", at.start(), at.end(), a, b);
       return;
     }
     boolean turned = !forward;

@@ -47,16 +47,16 @@ final class EndRule implements Rule {
       Walk.At at, Mm point, String end, Map<String, Mm> agreed, Evidence evidence, Charge charge) {
     Mm before = agreed.putIfAbsent(end, point);
     if (before != null && before.planTo(point) > NEAR_MM) {
-      charge.step(at, "ends at %s, other runs of %s at %s", point.text(), end, before.text());
+      charge.step(at, "ends at %s, other runs of %s at %s", point, end, before);
     }
     List<Reach> reaches = reaches(end, evidence);
     if (reaches.stream().noneMatch(r -> r.holds(point))) {
       charge.step(
           at,
           "ends at %s, but %s is at %s",
-          point.text(),
+          point,
           end,
-          reaches.isEmpty() ? "no place of the house" : reaches.get(0).text());
+          reaches.isEmpty() ? "no place of the house" : reaches.get(0).place());
     }
   }
 
@@ -129,8 +129,8 @@ final class EndRule implements Rule {
       return stretch.planDistance(p) <= NEAR_MM && p.z() >= lowZ && p.z() <= highZ;
     }
 
-    String text() {
-      return stretch.a().text();
+    Mm place() {
+      return stretch.a();
     }
   }
 }

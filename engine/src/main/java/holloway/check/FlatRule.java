@@ -52,7 +52,7 @@ final class FlatRule implements Rule {
         lo = Math.min(lo, ew ? p.y() : p.x());
         hi = Math.max(hi, ew ? p.y() : p.x());
         if (rooms(roof, evidence).stream().noneMatch(r -> isOver(r, roof, p))) {
-          charge.step(at, "lies at %s, not between ceiling and roof of %s", p.text(), roof.name());
+          charge.step(at, "lies at %s, not between ceiling and roof of %s", p, roof.name());
           return;
         }
       }

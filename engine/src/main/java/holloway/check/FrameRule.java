@@ -12,7 +12,8 @@ final class FrameRule implements Rule {
     SiteFrame house = evidence.house().framed().placed().site();
     SiteFrame plan = evidence.plan().site();
     if (!plan.equals(house)) {
-      charge.plan("", "its coordinates are %s, the house stands %s", words(plan), words(house));
+      charge.plan(
+          "turned", "its coordinates are %s, the house stands %s", words(plan), words(house));
     }
   }
 

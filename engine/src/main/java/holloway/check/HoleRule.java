@@ -66,7 +66,7 @@ final class HoleRule implements Rule {
     }
     Span axis = new Span(Mm.of(site.a()), Mm.of(site.b()));
     if (new Span(Mm.of(hole.at()), Mm.of(hole.at())).distanceTo(axis) > 1) {
-      charge.plan(hole.id(), "stands at %s, off its axis", Mm.of(hole.at()).text());
+      charge.plan(hole.id(), "stands at %s, off its axis", Mm.of(hole.at()));
     }
     if (Math.abs(hole.depthMm() - axis.length()) > 1) {
       charge.plan(

@@ -74,7 +74,7 @@ final class KneeRule implements Rule {
         Optional<Roof.Knee> before =
             roof.knees().stream().filter(k -> isBefore(k, p, evidence)).findFirst();
         if (before.isEmpty()) {
-          charge.step(at, "lies at %s, behind no knee wall that was stated", p.text());
+          charge.step(at, "lies at %s, behind no knee wall that was stated", p);
           return;
         }
         PlacedRoom room = room(before.get(), evidence);
@@ -82,11 +82,11 @@ final class KneeRule implements Rule {
         double fits =
             (slopeZ(roof, before.get(), room, 0) - attic.chordTopZ() / 1e6 - BODY_MM) / slope(roof);
         if (p.z() > slopeZ(roof, before.get(), room, out) + SLACK_MM) {
-          charge.step(at, "lies at %s, above the rafters", p.text());
+          charge.step(at, "lies at %s, above the rafters", p);
           return;
         }
         if (out > fits + ARM_MM + SLACK_MM) {
-          charge.step(at, "is laid at %s, further than an arm reaches under this roof", p.text());
+          charge.step(at, "is laid at %s, further than an arm reaches under this roof", p);
           return;
         }
       }
@@ -106,7 +106,7 @@ final class KneeRule implements Rule {
           boolean in = p.z() > room.floorZ() / 1e6 && outline.near(p, WALL_MM);
           double out = outward(k.face(), room, p);
           if (in && p.z() > slopeZ(roof, k, room, out) + SLACK_MM) {
-            charge.step(at, "lies at %s, above the slope over the %s", p.text(), room.name());
+            charge.step(at, "lies at %s, above the slope over the %s", p, room.name());
             return;
           }
         }

@@ -58,17 +58,13 @@ final class LegRule implements Rule {
     for (Span span : at.spans()) {
       for (Mm p : List.of(span.a(), span.b())) {
         if (!clear.holds(p, SLACK_MM)) {
-          charge.step(at, "leaves %s at %s", hollow.id(), p.text());
+          charge.step(at, "leaves %s at %s", hollow.id(), p);
           return;
         }
       }
       if (area.isPresent() && !area.get().holds(span, SLACK_MM)) {
         charge.step(
-            at,
-            "leaves the outline of %s between %s and %s",
-            hollow.id(),
-            span.a().text(),
-            span.b().text());
+            at, "leaves the outline of %s between %s and %s", hollow.id(), span.a(), span.b());
         return;
       }
     }

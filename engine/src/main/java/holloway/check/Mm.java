@@ -1,11 +1,19 @@
 package holloway.check;
 
 import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
 
 /** A point or direction in double millimetres: the referee's own arithmetic. */
 record Mm(double x, double y, double z) {
   static Mm of(Point3 p) {
     return new Mm(p.x() / 1e6, p.y() / 1e6, p.z() / 1e6);
+  }
+
+  /** The same point in the frame of the house's site. */
+  Mm in(SiteFrame site) {
+    double c = site.turn().cos();
+    double s = site.turn().sin();
+    return new Mm(c * x - s * y + site.east() / 1e6, s * x + c * y + site.north() / 1e6, z);
   }
 
   Mm minus(Mm o) {
@@ -45,7 +53,8 @@ record Mm(double x, double y, double z) {
     return Math.hypot(x - o.x, y - o.y);
   }
 
-  String text() {
+  @Override
+  public String toString() {
     return String.format(java.util.Locale.ROOT, "[%.1f, %.1f, %.1f]", x, y, z);
   }
 }

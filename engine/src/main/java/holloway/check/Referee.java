@@ -49,7 +49,7 @@ public final class Referee {
   /** Every fault found, in the order of the rules and of the plan; none when the plan stands. */
   public static Verdict check(Plan plan, HollowHouse house, Request request) {
     Evidence evidence = new Evidence(plan, house, request);
-    Charge charge = new Charge();
+    Charge charge = new Charge(plan.site());
     RULES.forEach(r -> r.judge(evidence, charge));
     return charge.verdict();
   }

@@ -56,7 +56,7 @@ final class SurfaceRule implements Rule {
         Faces faces = known.computeIfAbsent(room.get().owner(), name -> faces(evidence, name));
         Optional<Mm> bare = at.spans().stream().flatMap(s -> bare(s, faces).stream()).findFirst();
         bare.ifPresent(
-            p -> charge.step(at, "hangs in the air at %s: no wall or ceiling is there", p.text()));
+            p -> charge.step(at, "hangs in the air at %s: no wall or ceiling is there", p));
       }
     }
   }

@@ -113,6 +113,16 @@ class StandsTurnedTest {
               .toList();
       assertTrue(refusals.get(0).contains("its coordinates are"), refusals::toString);
     }
+    // A leg that begins elsewhere is told of by the coordinates that the plan file has.
+    var step = p.runs().get(0).steps().get(0);
+    String first = "[[0-9.]+, [0-9.]+, 1500.0]";
+    String moved = json.replaceFirst("\\" + first, "[1234.5, 678.9, 1500.0]");
+    assertTrue(step.path().get(0).z() == 1_500_000_000L && !moved.equals(json));
+    assertTrue(
+        Referee.check(PlanJson.read(moved), house.hollows(), house.request())
+            .refusals()
+            .toString()
+            .contains("[1234.5, 678.9, 1500.0]"));
     assertEquals(
         new SiteFrame(Turn.NONE, 0, 0), PlanJson.read(PlanJson.write(plan(STRAIGHT))).site());
   }

@@ -1,6 +1,7 @@
 package holloway.check;
 
 import holloway.geometry.Point3;
+import holloway.geometry.SiteFrame;
 import holloway.hollow.HollowHouse;
 import holloway.pipeline.StoneHouse;
 import holloway.pipeline.WrittenHouse;
@@ -47,7 +48,7 @@ final class StonePlan {
 
   /** What one rule alone has against a plan. */
   static List<Refusal> judge(Rule rule, Plan plan, Made by) {
-    Charge charge = new Charge();
+    Charge charge = new Charge(SiteFrame.OWN);
     rule.judge(new Evidence(plan, by.house(), by.request()), charge);
     return charge.verdict().refusals();
   }
