@@ -83,8 +83,7 @@ class SampleFeaturesTest {
     FEATURES.put("double wall", wall(w -> w.traits().isDouble()));
     FEATURES.put("lining of several layers", wall(w -> !w.traits().layers().isEmpty()));
     FEATURES.put("steel studs", wall(w -> kind(w.studs().map(f -> f.value()), Timber.Kind.STEEL)));
-    FEATURES.put(
-        "cavity wall", wall(w -> w.traits().cavity().filter(c -> c.there()).isPresent()));
+    FEATURES.put("cavity wall", wall(w -> w.traits().cavity().filter(c -> c.there()).isPresent()));
     FEATURES.put("stud found", wall(w -> w.studsFrom().isPresent()));
     FEATURES.put("balloon framing", p -> p.house().balloon());
     FEATURES.put("fire block", obstacle(Obstacle.Kind.FIRE_BLOCK));
