@@ -60,6 +60,7 @@ class SampleFeaturesTest {
     FEATURES.put("angled walls", any(p -> p.rooms(), r -> !square(r)));
     FEATURES.put("closet in a room", SampleFeaturesTest::hasCloset);
     FEATURES.put("vaulted ceiling", room(Room::vaulted));
+    FEATURES.put("strapped ceiling", room(r -> r.overhead().straps().isPresent()));
     FEATURES.put("open ceiling", room(r -> r.ceiling() == Lining.OPEN));
     FEATURES.put("lath and plaster", room(r -> r.ceiling() == Lining.LATH_AND_PLASTER));
     FEATURES.put("garage", room(Room::garage));
@@ -82,6 +83,7 @@ class SampleFeaturesTest {
     FEATURES.put("double wall", wall(w -> w.traits().isDouble()));
     FEATURES.put("lining of several layers", wall(w -> !w.traits().layers().isEmpty()));
     FEATURES.put("steel studs", wall(w -> kind(w.studs().map(f -> f.value()), Timber.Kind.STEEL)));
+    FEATURES.put("cavity wall", wall(w -> w.traits().cavity().filter(c -> c.there()).isPresent()));
     FEATURES.put("stud found", wall(w -> w.studsFrom().isPresent()));
     FEATURES.put("balloon framing", p -> p.house().balloon());
     FEATURES.put("fire block", obstacle(Obstacle.Kind.FIRE_BLOCK));
@@ -113,6 +115,7 @@ class SampleFeaturesTest {
     FEATURES.put("attics joined", roof(r -> r.joins().stream().anyMatch(j -> !j.shut())));
     FEATURES.put("attics shut", roof(r -> r.joins().stream().anyMatch(Roof.Join::shut)));
     FEATURES.put("skylight", roof(r -> !r.skylights().isEmpty()));
+    FEATURES.put("dormer", roof(r -> !r.dormers().isEmpty()));
     FEATURES.put("knee wall, bare", roof(r -> r.knees().stream().anyMatch(Roof.Knee::bare)));
     FEATURES.put("trusses", roof(r -> r.frame() == Roof.Frame.TRUSSES));
     FEATURES.put("rafters", roof(r -> r.frame() == Roof.Frame.RAFTERS));
