@@ -27,12 +27,21 @@ final class HouseTable {
     System.out.println("| house | places | runs | gap | wall s | processor s | apart / joint |");
     System.out.println("|---|---|---|---|---|---|---|");
     for (int i = 1; i < args.length; i++) {
-      if (args[i].endsWith(".yaml")) {
+      if (args[i].equals("goals")) {
+        goals(budget);
+      } else if (args[i].endsWith(".yaml")) {
         var file = java.nio.file.Path.of(args[i]);
         row(file.getFileName().toString().replace(".yaml", ""), file, budget);
       } else {
         seeds(args[i], budget);
       }
+    }
+  }
+
+  /** Everything the table of the goals has: eight seeds of each size. */
+  private static void goals(Budget budget) throws IOException {
+    for (LargeHouse.Size size : LargeHouse.Size.values()) {
+      seeds(size.name().toLowerCase(Locale.ROOT) + ":1-8", budget);
     }
   }
 

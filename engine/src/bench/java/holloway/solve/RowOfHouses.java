@@ -5,9 +5,6 @@ import holloway.routing.RouteGraph;
 import holloway.support.LargeHouse;
 import holloway.support.StagedPlan;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,7 +17,7 @@ import java.util.TreeMap;
 /**
  * A graph larger than any house that may be ordered: the graph of a 600 m2 house so many times over,
  * with the cabinet of the first at the end of them all. Its 60 runs go to the houses in turn. Prints
- * what {@link HouseTable} does, and the most heap that was in use.
+ * about what {@link HouseTable} does.
  */
 final class RowOfHouses {
   private static final long FROM_HOUSE_TO_HOUSE = 100_000;
@@ -51,22 +48,13 @@ final class RowOfHouses {
     wall = System.nanoTime() - wall;
     System.out.printf(
         Locale.ROOT,
-        "| %d houses | %d | %d of %d | %.2f %% | %.1f s | %d MiB |%n",
+        "| %d houses | %d | %d of %d | %.2f %% | %.1f s |%n",
         Integer.parseInt(args[0]),
         graph.nodes().size(),
         order.runs().size() - s.plan().unrouted().size(),
         order.runs().size(),
         100 * s.plan().totals().gap(),
-        wall / 1e9,
-        mostHeap() >> 20);
-  }
-
-  private static long mostHeap() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(p -> p.getType() == MemoryType.HEAP)
-        .map(MemoryPoolMXBean::getPeakUsage)
-        .mapToLong(u -> u.getUsed())
-        .sum();
+        wall / 1e9);
   }
 
   private RouteGraph times(int many, Order order) {

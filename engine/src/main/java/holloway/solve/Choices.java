@@ -56,7 +56,9 @@ final class Choices {
     return best;
   }
 
-  /** Some plan that leaves out so many runs at most, null if there is none or the effort is over. */
+  /**
+   * Some plan that leaves out so many runs at most, null if there is none or the effort is over.
+   */
   Solution any(int without) {
     best = null;
     below = Network.SHUT;

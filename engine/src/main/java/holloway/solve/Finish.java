@@ -45,7 +45,7 @@ final class Finish {
   Solution cheapest(Solution known, List<BoundPart> parts) {
     best = known;
     for (BoundPart part : parts) {
-      if (!part.impossible && part.proved() < best.price()) {
+      if (!part.impossible && part.proved() < best.price() && complete()) {
         Choices all = choices(part);
         best = all == null ? best : all.cheaper(best);
       }
@@ -53,7 +53,9 @@ final class Finish {
     return best;
   }
 
-  /** A plan with more of the runs than the known one; that one if there is none or it is too far. */
+  /**
+   * A plan with more of the runs than the known one; that one if there is none or it is too far.
+   */
   Solution more(Solution known) {
     int[] size = groups.stream().mapToInt(g -> g.runs().length).toArray();
     Shares nothing = new Shares(ground.places(), size);

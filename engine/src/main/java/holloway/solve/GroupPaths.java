@@ -99,12 +99,6 @@ final class GroupPaths {
     return looks.get();
   }
 
-  /** Forgets all prices, to save memory while another set of zones is worked on. */
-  void release() {
-    Arrays.fill(arcPrice, null);
-    Arrays.fill(holePrice, null);
-  }
-
   /** A share of the group changed; edges near the place are priced anew before the next search. */
   void changed(int group, int place) {
     stale[group].add(place);

@@ -181,7 +181,9 @@ final class OncePaths {
     return sum;
   }
 
-  /** Whether the works, ascending, less those paid cost at most so much; most of the time is here. */
+  /**
+   * Whether the works, ascending, less those paid cost at most so much; most of the time is here.
+   */
   private boolean within(long most, int[] works, int[] paid) {
     long sum = 0;
     int at = 0;
