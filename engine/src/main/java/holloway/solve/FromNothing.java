@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * The search for a plan that knows no earlier one: the plan, then the proof, then the plan again by
- * what the proof suggests, and where little could still be cheaper all of that. Its answer is all that a live plan keeps.
+ * what the proof suggests, and where little could still be cheaper all of that. Its answer is all
+ * that a live plan keeps.
  */
 record FromNothing(Task task, Reach reach, Budget budget, Progress progress, Watch watch) {
   /** Against the clock the plan has this part of the time, then the proof until the next. */
