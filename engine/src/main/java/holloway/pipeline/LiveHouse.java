@@ -14,6 +14,7 @@ import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * A house that is planned again and again while a person changes what they want of it. A value: a
@@ -154,7 +155,11 @@ public final class LiveHouse {
   public Judged judged() {
     Judging judging = new Judging(placed, surveyed, request, site);
     Plan whole = judging.whole(plan(), List.of());
-    List<String> refusals = judging.refusals(whole);
-    return new Judged(whole, site.cards(whole, units()), site.tapes(whole), refusals);
+    // Neither looks at the other's answer, and a person waits for both.
+    CompletableFuture<List<String>> refusals =
+        CompletableFuture.supplyAsync(() -> judging.refusals(whole));
+    Map<String, HoleCard> cards = site.cards(whole, units());
+    Map<String, Tapes> tapes = site.tapes(whole);
+    return new Judged(whole, cards, tapes, refusals.join());
   }
 }

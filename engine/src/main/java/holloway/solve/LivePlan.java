@@ -198,6 +198,7 @@ public final class LivePlan {
       List<BoundPart> carried = new CarriedParts(task, ground, next, on, carry).of(parts);
       int most = Math.max(FIRST, budget.boundSteps() / TRY);
       long last = Long.MIN_VALUE;
+      boolean improved = false;
       for (int steps = FIRST; steps <= most; steps *= 2) {
         Bound proof = new Bound(next, steps(steps), progress, watch);
         long aim = plan.price() - (long) (Math.max(NEAR, watch.gap()) * plan.price());
@@ -210,6 +211,8 @@ public final class LivePlan {
           return live(plan, proof, bound, false);
         }
         Solution before = plan;
+        plan = improved ? plan : search.improved(runs, plan);
+        improved = true;
         plan = proof.guide() == null ? plan : search.guided(runs, plan, proof.guide());
         if (!risen && !plan.betterThan(before)) {
           break;

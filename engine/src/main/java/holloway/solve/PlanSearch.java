@@ -63,7 +63,8 @@ final class PlanSearch {
   }
 
   /**
-   * Starts from paths of an earlier plan and mends it.
+   * Starts from paths of an earlier plan and mends it: who lost its path gets another, and each
+   * looks round once or twice. That takes a few milliseconds; how good it is, a bound has to say.
    *
    * @param known by run: a path that is still open, or null
    */
@@ -86,7 +87,14 @@ final class PlanSearch {
     Insertion insertion = new Insertion(draft, search);
     insertion.insert(runs);
     insertion.polish(runs, 2);
-    return finish(improve(runs, budget.ruins(), 2));
+    return finish(draft.save());
+  }
+
+  /** The plan, or the better one that ruin and recreate and the rest make of it. */
+  Solution improved(int[] runs, Solution known) {
+    draft.load(known);
+    Solution s = finish(improve(runs, budget.ruins(), 2));
+    return s.betterThan(known) ? s : known;
   }
 
   private Solution improve(int[] runs, int rounds, int sets) {
