@@ -55,6 +55,8 @@ final class TubeReader {
         out.add(Integer.parseInt(s.text()));
       }
     }
-    return out.isEmpty() ? Collections.nCopies(e.whole("bends").orElse(USUAL), 90) : out;
+    // A number below nought is reported by its shape.
+    int quarters = Math.max(0, e.whole("bends").orElse(USUAL));
+    return out.isEmpty() ? Collections.nCopies(quarters, 90) : out;
   }
 }

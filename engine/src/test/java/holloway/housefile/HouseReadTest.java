@@ -162,6 +162,18 @@ class HouseReadTest {
     assertEquals("kitchen", h.conduits().get(0).to().face().room());
   }
 
+  /** It was counted before it was told. */
+  @Test
+  void fewerBendsThanNone() throws IOException {
+    new Written(dir)
+        .with(
+            "things:",
+            "  - { conduit: tube, from: { in: garage, wall: north, from: west 2 ft, height: 4 ft },"
+                + " to: { in: kitchen, wall: north, from: west 2 ft, height: 4 ft },"
+                + " inside-diameter: 20 mm, bends: -1, length: 9 m }\nthings:")
+        .assertProblemAt("-1, length", "0 to 20");
+  }
+
   @Test
   void obstaclesThingsAndTapes() throws IOException {
     House h =
