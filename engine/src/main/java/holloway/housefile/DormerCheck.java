@@ -1,6 +1,5 @@
 package holloway.housefile;
 
-import holloway.house.Direction;
 import holloway.house.Dormer;
 import holloway.house.House;
 import holloway.house.Roof;
@@ -21,7 +20,7 @@ final class DormerCheck {
 
   private static void check(Roof r, Dormer d, Problems problems) {
     String roof = "roof '" + r.name() + "'";
-    List<Side> eaves = eaves(r);
+    List<Side> eaves = KneeCheck.eaves(r);
     if (r.frame() == Roof.Frame.TRUSSES) {
       add(
           d,
@@ -65,17 +64,6 @@ final class DormerCheck {
               + (d.side().runsEastWest() ? "east-west" : "north-south")
               + ": tape along it to the dormer's nearer cheek");
     }
-  }
-
-  private static List<Side> eaves(Roof r) {
-    return switch (r.shape()) {
-      case GABLE ->
-          r.ridge() == Direction.EAST_WEST
-              ? List.of(Side.NORTH, Side.SOUTH)
-              : List.of(Side.WEST, Side.EAST);
-      case SHED -> r.lowSide().map(List::of).orElse(List.of());
-      default -> List.of();
-    };
   }
 
   private static String words(List<Side> sides, String between) {

@@ -91,7 +91,7 @@ final class KneeCheck {
   }
 
   /** The sides on which a roof comes down to its eaves. */
-  private static List<Side> eaves(Roof r) {
+  static List<Side> eaves(Roof r) {
     return switch (r.shape()) {
       case GABLE ->
           r.ridge() == Direction.EAST_WEST
