@@ -63,10 +63,10 @@ final class HolePrice {
     return counts[group];
   }
 
-  /** Whether no cables of the class that fit have shares of more than the rent. */
-  boolean fitWithin(int hole, long rent, long[] byGroup) {
+  /** Whether no cables of the class that fit the sizes have shares of more than the rent. */
+  boolean fitWithin(Sizes sizes, long rent, long[] byGroup) {
     long[] each = perCable(byGroup);
-    int fit = extra(proof.graph.holes().get(hole)).length;
+    int fit = extra(sizes).length;
     long sum = 0;
     for (int n = 0; n < each.length && n < fit; n++) {
       sum = Math.addExact(sum, each[n]);
@@ -78,9 +78,9 @@ final class HolePrice {
    * Whether any n cables, for each n that fits at all, have shares of at most the price and what
    * the hole costs for n more.
    */
-  boolean covers(int hole, long price, long[] byGroup) {
+  boolean covers(Sizes sizes, long price, long[] byGroup) {
     long[] each = perCable(byGroup);
-    long[] extra = extra(proof.graph.holes().get(hole));
+    long[] extra = extra(sizes);
     long sum = 0;
     for (int n = 1; n <= each.length && n <= extra.length; n++) {
       sum = Math.addExact(sum, each[n - 1]);
@@ -109,9 +109,9 @@ final class HolePrice {
   }
 
   /** Entry n - 1 for n cables; ends before the first number that does not fit. */
-  private long[] extra(RouteGraph.Hole h) {
-    long second = proof.scale.second(h);
-    return known.computeIfAbsent(List.of(h.steps(), second), k -> work(h.steps(), second));
+  private long[] extra(Sizes sizes) {
+    long second = proof.scale.second(sizes.hole());
+    return known.computeIfAbsent(List.of(sizes.steps(), second), k -> work(sizes.steps(), second));
   }
 
   private long[] work(List<RouteGraph.Step> steps, long second) {

@@ -9,18 +9,23 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Whether no more of a work is shared out than plans pay for it: its price, or nothing where it
  * counts as paid. One work of each method of a hole may also tell what the hole costs with n
  * cables; then no n cables may have shares of more than that and the rent of the hole: a plan makes
  * the hole one way or not at all, so it is over its price by the rent at most, which is paid back.
- * Besides, each class of thicker cables may have shares of a hole's room: of those that fit they
- * come to no more than the rent of the class.
+ * Besides, each class of thicker cables may have shares of a hole's room, or of its room by the
+ * methods with one own work: of those that fit they come to no more than the rent of the class.
  */
 final class Shared {
   /** What may be shared out once: a work, or with directions a work at one arc. */
   private record Row(int work, int at) {}
+
+  /** Where a share's work is a class of cables. */
+  private static final Set<String> NOT_OF_A_WORK =
+      Set.of(Certificate.Share.RENT, Certificate.Share.ROOM, Certificate.Share.OWN_ROOM);
 
   private final Proof proof;
 
@@ -45,7 +50,7 @@ final class Shared {
         rows.computeIfAbsent(new Row(s.work(), -1), r -> new long[proof.commodities.size()]);
         continue;
       }
-      if (s.place().equals(Certificate.Share.RENT) || s.place().equals(Certificate.Share.ROOM)) {
+      if (NOT_OF_A_WORK.contains(s.place())) {
         continue;
       }
       boolean arc = s.place().equals("arc") || s.place().equals("into");
@@ -67,9 +72,25 @@ final class Shared {
           }
         });
     tellers.forEach((hole, works) -> requireOneEach(proof.graph.holes().get(hole), works));
+    Map<Integer, Set<Integer>> roomers = roomers(tariff);
     for (RouteGraph.Hole h : proof.graph.holes()) {
       requireRoom(h, tariff, tellers.containsKey(h.id()));
+      requireOwnRooms(h, tariff, roomers.getOrDefault(h.id(), Set.of()));
     }
+  }
+
+  /** By hole those of its own works that tell the room some methods have. */
+  private Map<Integer, Set<Integer>> roomers(Tariff tariff) {
+    Map<Integer, Set<Integer>> out = new TreeMap<>();
+    for (int w = 0; w < proof.meetings.hole.length; w++) {
+      if (!tariff.ownRoom(w).isEmpty()) {
+        if (proof.meetings.hole[w] < 0) {
+          throw new Unproven("work %d belongs to no hole alone, so it has no room".formatted(w));
+        }
+        out.computeIfAbsent(proof.meetings.hole[w], h -> new TreeSet<>()).add(w);
+      }
+    }
+    return out;
   }
 
   private void requireTeller(int work, long price, long[] byGroup, Tariff tariff) {
@@ -78,8 +99,8 @@ final class Shared {
         || hole < 0
         || !holePrice(0)
             .covers(
-                hole,
-                Math.addExact(tariff.lent(work), Math.addExact(price, tariff.rent(hole, 0))),
+                Sizes.with(proof.graph.holes().get(hole), work),
+                Math.addExact(tariff.lent(work, 0), Math.addExact(price, tariff.rent(hole, 0))),
                 byGroup)) {
       throw new Unproven(
           "it shares out %d units of %s, which costs %d"
@@ -94,6 +115,7 @@ final class Shared {
   private void requireLift(Certificate.Share s) {
     boolean known =
         s.units() >= 0
+            && s.group() >= 0
             && s.at() >= 0
             && s.at() < proof.meetings.hole.length
             && s.work() >= 0
@@ -133,21 +155,42 @@ final class Shared {
                     "it shares out the room of %s, of which a work tells already"
                         .formatted(h.site()));
               }
-              if (!within(h.id(), without, tariff.rent(h.id(), without), byGroup)) {
-                throw new Unproven(
-                    "it shares out %d units of the room of %s".formatted(sum(byGroup), h.site()));
-              }
+              requireWithin(Sizes.ofAny(h), without, tariff.rent(h.id(), without), byGroup);
             });
   }
 
-  private boolean within(int hole, int without, long rent, long[] byGroup) {
+  private void requireWithin(Sizes sizes, int without, long rent, long[] byGroup) {
     HolePrice price = holePrice(without);
-    for (int g = 0; g < byGroup.length; g++) {
-      if (byGroup[g] > 0 && !price.counts(g)) {
-        return false;
-      }
+    boolean counts =
+        IntStream.range(0, byGroup.length).allMatch(g -> byGroup[g] == 0 || price.counts(g));
+    boolean within =
+        without == 0 ? price.covers(sizes, rent, byGroup) : price.fitWithin(sizes, rent, byGroup);
+    if (!counts || !within) {
+      throw new Unproven(
+          "it shares out %d units of the room of %s".formatted(sum(byGroup), sizes.hole().site()));
     }
-    return without == 0 ? price.covers(hole, rent, byGroup) : price.fitWithin(hole, rent, byGroup);
+  }
+
+  /**
+   * A plan makes the hole by one method, so the rent of a class covers its room by each; but not
+   * twice by one method, nor the room by any method besides.
+   */
+  private void requireOwnRooms(RouteGraph.Hole h, Tariff tariff, Set<Integer> works) {
+    Map<Integer, Set<Integer>> byClass = new TreeMap<>();
+    for (int work : works) {
+      tariff
+          .ownRoom(work)
+          .forEach(
+              (without, byGroup) -> {
+                if (without == 0 || tariff.room(h.id()).containsKey(without)) {
+                  throw new Unproven("it shares out the room of %s twice".formatted(h.site()));
+                }
+                byClass.computeIfAbsent(without, c -> new TreeSet<>()).add(work);
+                long rent = Math.addExact(tariff.rent(h.id(), without), tariff.lent(work, without));
+                requireWithin(Sizes.with(h, work), without, rent, byGroup);
+              });
+    }
+    byClass.values().forEach(some -> requireOneEach(h, some));
   }
 
   /** Two tellers in one method would count the larger bit twice. */

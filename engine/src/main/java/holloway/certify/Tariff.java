@@ -3,6 +3,7 @@ package holloway.certify;
 import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,11 +19,14 @@ final class Tariff {
   /** By class of cables, then by hole. */
   private final Map<Integer, long[]> rent = new TreeMap<>();
 
-  /** By own work of a hole, what others lend to it. */
-  private final Map<Integer, Long> lent = new TreeMap<>();
+  /** By own work of a hole, then by class of cables, what others lend to it. */
+  private final Map<Integer, Map<Integer, Long>> lent = new TreeMap<>();
 
   /** By hole, then by class of cables, what each group pays for its room. */
   private final List<Map<Integer, long[]>> room = new ArrayList<>();
+
+  /** The same by own work of a hole: for its room by the methods that need the work. */
+  private final List<Map<Integer, long[]>> ownRoom = new ArrayList<>();
 
   Tariff(RouteGraph graph, int groups, boolean directed, List<Certificate.Share> shares) {
     this.groups = groups;
@@ -34,13 +38,17 @@ final class Tariff {
       places.put("into", slots(2 * graph.edges().size()));
     }
     graph.holes().forEach(h -> room.add(new TreeMap<>()));
+    graph.works().forEach(w -> ownRoom.add(new TreeMap<>()));
     for (Certificate.Share s : shares) {
       if (s.place().equals(Certificate.Share.LIFT)) {
-        lent.merge(s.at(), s.units(), Math::addExact);
+        lent.computeIfAbsent(s.at(), w -> new TreeMap<>())
+            .merge(s.group(), s.units(), Math::addExact);
       } else if (s.place().equals(Certificate.Share.RENT)) {
         addRent(s, directed);
       } else if (s.place().equals(Certificate.Share.ROOM)) {
-        addRoom(s, directed);
+        addRoom(s, directed, room);
+      } else if (s.place().equals(Certificate.Share.OWN_ROOM)) {
+        addRoom(s, directed, ownRoom);
       } else {
         add(s, graph.works().size());
       }
@@ -56,12 +64,12 @@ final class Tariff {
     byHole[s.at()] = Math.addExact(byHole[s.at()], s.units());
   }
 
-  private void addRoom(Certificate.Share s, boolean directed) {
+  private void addRoom(Certificate.Share s, boolean directed, List<Map<Integer, long[]>> room) {
     boolean known = s.at() >= 0 && s.at() < room.size() && s.group() >= 0 && s.group() < groups;
     if (directed || !known || s.work() < 0 || s.units() < 0) {
       throw new Unproven(
-          "it gives group %d %d units of the room in hole %d, and there is no such thing"
-              .formatted(s.group(), s.units(), s.at()));
+          "it gives group %d %d units of the %s at %d, and there is no such thing"
+              .formatted(s.group(), s.units(), s.place(), s.at()));
     }
     long[] byGroup = room.get(s.at()).computeIfAbsent(s.work(), c -> new long[groups]);
     byGroup[s.group()] = Math.addExact(byGroup[s.group()], s.units());
@@ -72,15 +80,33 @@ final class Tariff {
     return room.get(hole);
   }
 
-  /** What is lent to the own work of a hole. */
-  long lent(int work) {
-    return lent.getOrDefault(work, 0L);
+  /** By class of cables what each group pays for the room by the methods with an own work. */
+  Map<Integer, long[]> ownRoom(int work) {
+    return ownRoom.get(work);
+  }
+
+  /** What is lent to the own work of a hole, or to a class of cables that pass by it. */
+  long lent(int work, int without) {
+    return lent.getOrDefault(work, Map.of()).getOrDefault(without, 0L);
   }
 
   /** What a group pays for the room of a hole, whichever classes it belongs to. */
   long room(int hole, int group) {
+    return sum(room.get(hole), group);
+  }
+
+  /** The same by one method, given its works. */
+  long ownRoom(int[] method, int group) {
     long sum = 0;
-    for (long[] byGroup : room.get(hole).values()) {
+    for (int work : Arrays.stream(method).distinct().toArray()) {
+      sum = Math.addExact(sum, sum(ownRoom.get(work), group));
+    }
+    return sum;
+  }
+
+  private static long sum(Map<Integer, long[]> byClass, int group) {
+    long sum = 0;
+    for (long[] byGroup : byClass.values()) {
       sum = Math.addExact(sum, byGroup[group]);
     }
     return sum;

@@ -81,6 +81,7 @@ final class Tolls {
       long least = terrain.methods[h].length == 0 ? 0 : Long.MAX_VALUE;
       for (int[] method : terrain.methods[h]) {
         long both = of(method, "hole", h, false, Set.of());
+        both = Math.addExact(both, tariff.ownRoom(method, group));
         least = Math.min(least, Math.addExact(both, of(method, "arc", arc, true, onArc)));
       }
       sum = Math.addExact(sum, Math.addExact(least, tariff.room(h, group)));

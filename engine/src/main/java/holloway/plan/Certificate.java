@@ -56,17 +56,24 @@ public record Certificate(
     public static final String ROOM = "room";
 
     /**
-     * The place of a lift; its place is the own work of a hole, its group is 0 and means nothing.
+     * The place of a share of a hole's room as those methods have it that need an own work of the
+     * hole; it is at the own work.
+     */
+    public static final String OWN_ROOM = "own-room";
+
+    /**
+     * The place of a lift; it is at the own work of a hole, its group is the class of cables: 0 for
+     * what is told by the own work itself, else whose room by the methods with it is meant.
      */
     public static final String LIFT = "lift";
 
     /**
      * Part of the price of a work is lent to a hole that no method with the hole's own work makes
-     * without it: what those who pass pay of the own work may be more by it, and the other shares
-     * of the lending work are less by it.
+     * without it: what those of the class who pass may pay is more by it, and the other shares of
+     * the lending work are less by it.
      */
-    public static Share lift(int lends, int own, long units) {
-      return new Share(lends, LIFT, own, 0, units);
+    public static Share lift(int lends, int own, int without, long units) {
+      return new Share(lends, LIFT, own, without, units);
     }
 
     /**
@@ -77,6 +84,14 @@ public record Certificate(
      */
     public static Share room(int hole, int without, int group, long units) {
       return new Share(without, ROOM, hole, group, units);
+    }
+
+    /**
+     * The same for whoever passes by a method with the own work, with the sizes that those methods
+     * bore; a hole has one or the other for a class, and a class 0 of this kind there is not.
+     */
+    public static Share ownRoom(int own, int without, int group, long units) {
+      return new Share(without, OWN_ROOM, own, group, units);
     }
 
     /**

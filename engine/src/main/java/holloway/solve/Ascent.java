@@ -217,9 +217,18 @@ final class Ascent {
         .toArray();
   }
 
+  /**
+   * What is at stake. Two ways to make a hole that is made in any case are not in doubt: half of
+   * each proves as much as one of them.
+   */
   private double doubt(int work) {
-    double y = part.often[work];
-    boolean settled = Places.has(part.prepaid, work) || y < 0.05 || y > 0.95;
+    double y = 0;
+    boolean paid = false;
+    for (int w : shares.places.instead(work)) {
+      y += part.often[w];
+      paid |= Places.has(part.prepaid, w);
+    }
+    boolean settled = paid || part.often[work] < 0.05 || y > 0.95;
     return settled ? 0 : shares.places.priceOf(work) * Math.min(y, 1 - y);
   }
 }

@@ -198,7 +198,7 @@ final class Bound {
     for (int l = 0; l < shares.lift.length; l++) {
       if (shares.lift[l] > 0) {
         Lifts.Lift lift = places.lifts().list.get(l);
-        out.add(Certificate.Share.lift(lift.work(), lift.teller(), shares.lift[l]));
+        out.add(Certificate.Share.lift(lift.work(), lift.teller(), lift.without(), shares.lift[l]));
       }
     }
     int holes = places.holePlaces.length;
@@ -212,10 +212,7 @@ final class Bound {
         if (shares.units[g][p] > 0) {
           Places.Place at = places.places.get(p);
           long units = shares.units[g][p];
-          out.add(
-              at.isRoom()
-                  ? Certificate.Share.room(at.at(), at.work(), g, units)
-                  : new Certificate.Share(at.work(), at.kind(), at.at(), g, units));
+          out.add(new Certificate.Share(at.work(), at.kind(), at.at(), g, units));
         }
       }
     }

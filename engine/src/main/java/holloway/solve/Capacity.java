@@ -94,7 +94,8 @@ final class Capacity {
     return id == null ? ladders.size() - 1 : id;
   }
 
-  private static List<RouteGraph.Step> flexible(List<RouteGraph.Step> steps) {
+  /** Those a flexible bit is made in. */
+  static List<RouteGraph.Step> flexible(List<RouteGraph.Step> steps) {
     return steps.stream().filter(s -> Fit.FLEXIBLE_MM.contains(s.diameterMm())).toList();
   }
 

@@ -25,7 +25,9 @@ final class CarriedParts {
   /** Classes of cables, and with them their room and its rent, mean the same now. */
   private final boolean sameClasses;
 
-  /** By lending and lifted work, as they are numbered now: the old number of the lift. */
+  /**
+   * By lending and lifted work, as they are numbered now, and class: the old number of the lift.
+   */
   private final Map<List<Integer>, Integer> oldLift = new HashMap<>();
 
   /** Old number to new; −1 where it is gone. */
@@ -53,7 +55,8 @@ final class CarriedParts {
     sameClasses = on.places().sameClasses(before.places());
     List<Lifts.Lift> lifts = before.places().lifts().list;
     for (int l = 0; l < lifts.size(); l++) {
-      oldLift.put(List.of(carry.works[lifts.get(l).work()], carry.works[lifts.get(l).teller()]), l);
+      Lifts.Lift was = lifts.get(l);
+      oldLift.put(List.of(carry.works[was.work()], carry.works[was.teller()], was.without()), l);
     }
     List<Places.Place> places = before.places().places;
     placeOf = new int[places.size()];
@@ -180,8 +183,10 @@ final class CarriedParts {
   private void carryLifts(Shares old, Shares out) {
     List<Lifts.Lift> now = on.places().lifts().list;
     for (int l = 0; l < now.size(); l++) {
-      Integer was = oldLift.get(List.of(now.get(l).work(), now.get(l).teller()));
-      out.lift[l] = was == null ? 0 : old.lift[was];
+      Lifts.Lift is = now.get(l);
+      Integer was = oldLift.get(List.of(is.work(), is.teller(), is.without()));
+      boolean same = was != null && (is.without() == 0 || sameClasses);
+      out.lift[l] = same ? old.lift[was] : 0;
     }
   }
 

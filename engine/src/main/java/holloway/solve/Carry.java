@@ -1,6 +1,5 @@
 package holloway.solve;
 
-import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -110,7 +109,8 @@ final class Carry {
         switch (p.kind()) {
           case "node" -> nodes[p.at()];
           case "edge" -> edges[p.at()];
-          case "hole", Certificate.Share.ROOM -> holes[p.at()];
+          case "hole", HoleRows.ROOM -> holes[p.at()];
+          case HoleRows.OWN_ROOM -> works[p.at()];
           default -> arc(p.at());
         };
     int work = p.isRoom() ? p.work() : works[p.work()];

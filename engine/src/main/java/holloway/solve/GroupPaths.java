@@ -245,9 +245,9 @@ final class GroupPaths {
   private void priceStale(int group, long[] units, Desk desk) {
     desk.stamp++;
     for (int i = 0; i < stale[group].size(); i++) {
-      Places.Place p = places.places.get(stale[group].get(i));
-      if (p.kind().equals("hole") || p.isRoom()) {
-        priceHole(group, p.at(), units);
+      int hole = places.holeAt(stale[group].get(i));
+      if (hole >= 0) {
+        priceHole(group, hole, units);
       }
     }
     for (int i = 0; i < stale[group].size(); i++) {

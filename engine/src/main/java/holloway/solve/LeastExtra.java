@@ -60,9 +60,17 @@ final class LeastExtra {
 
   /** Entry n−1 is for n cables; the array ends where no more fit or at the most there are. */
   long[] of(int hole) {
+    return of(hole, false);
+  }
+
+  /**
+   * @param flexible bored with flexible bits alone, else with any the hole takes
+   */
+  long[] of(int hole, boolean flexible) {
     RouteGraph.Hole h = net.graph.holes().get(hole);
     long second = h.second().isPresent() ? net.secondPrice(h) : -1;
-    return known.computeIfAbsent(new Key(h.steps(), second), this::work);
+    List<RouteGraph.Step> steps = flexible ? Capacity.flexible(h.steps()) : h.steps();
+    return known.computeIfAbsent(new Key(steps, second), this::work);
   }
 
   private long[] work(Key key) {

@@ -2,7 +2,9 @@ package holloway.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A patch or another work that several holes need is opened whole by whoever makes one of them, and
@@ -14,37 +16,47 @@ import java.util.List;
 final class Lifts {
   /**
    * @param work lends, as a common row
-   * @param teller own work of a hole that a method needs together with it
+   * @param teller own work of a hole that no method has without it
+   * @param without class of cables that pay more for the room by the methods with the teller; 0 for
+   *     what the teller itself tells
    */
-  record Lift(int work, int teller, int commonRow, int tellerRow) {}
+  record Lift(int work, int teller, int without, int commonRow, int liftedRow) {}
 
   private static final int[] NONE = {};
 
-  final List<Lift> list = new ArrayList<>();
+  final List<Lift> list;
   private final int[][] lentBy;
   private final int[][] lentTo;
 
-  Lifts(Places places, Network net, int[] holeOf) {
-    int rows = places.rowPrice.size();
-    IntList[] by = new IntList[rows];
-    IntList[] to = new IntList[rows];
+  Lifts(Places places, Network net, HoleRows rows) {
+    Set<Lift> found = new LinkedHashSet<>();
     for (int h = 0; h < net.methods.length && !places.directed; h++) {
       for (int[] method : net.methods[h]) {
-        add(places, h, net.methods[h], method, holeOf);
+        add(found, places, h, net.methods[h], method, rows);
       }
     }
+    list = new ArrayList<>(found);
+    int count = places.rowPrice.size();
+    IntList[] by = new IntList[count];
+    IntList[] to = new IntList[count];
     for (int i = 0; i < list.size(); i++) {
       put(by, list.get(i).commonRow(), i);
-      put(to, list.get(i).tellerRow(), i);
+      put(to, list.get(i).liftedRow(), i);
     }
     lentBy = Arrays.stream(by).map(l -> l == null ? NONE : l.toArray()).toArray(int[][]::new);
     lentTo = Arrays.stream(to).map(l -> l == null ? NONE : l.toArray()).toArray(int[][]::new);
   }
 
-  private void add(Places places, int hole, int[][] methods, int[] method, int[] holeOf) {
-    for (int teller : method) {
-      int told = places.indexOf(new Places.Place(teller, "hole", hole));
-      if (holeOf[teller] != hole || told < 0 || places.rentOf(places.rowOf.get(told)) < 0) {
+  private static void add(
+      Set<Lift> to, Places places, int hole, int[][] methods, int[] method, HoleRows rows) {
+    int teller = rows.teller(hole, method);
+    for (int without = 0; without < rows.classes() && teller >= 0; without++) {
+      int told =
+          places.indexOf(
+              without == 0
+                  ? new Places.Place(teller, "hole", hole)
+                  : new Places.Place(without, HoleRows.OWN_ROOM, teller));
+      if (told < 0 || places.rentOf(places.rowOf.get(told)) < 0) {
         continue;
       }
       for (int w : method) {
@@ -53,10 +65,7 @@ final class Lifts {
             && always(methods, teller, w)
             && lent >= 0
             && places.limit(places.rowOf.get(lent)) == null) {
-          Lift lift = new Lift(w, teller, places.rowOf.get(lent), places.rowOf.get(told));
-          if (!list.contains(lift)) {
-            list.add(lift);
-          }
+          to.add(new Lift(w, teller, without, places.rowOf.get(lent), places.rowOf.get(told)));
         }
       }
     }
@@ -79,7 +88,7 @@ final class Lifts {
     return lentBy[row];
   }
 
-  /** Lifts of what a hole's own work tells. */
+  /** Lifts of what a row of a hole may be. */
   int[] lentTo(int row) {
     return lentTo[row];
   }

@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import holloway.catalog.Cable;
+import holloway.catalog.Fit;
 import holloway.hollow.Way;
 import holloway.request.Profile;
 import holloway.routing.RouteGraph;
@@ -44,6 +45,10 @@ final class Network {
   final int[][] edgeWorks;
   final int[][] edgeHoles;
   final int[][][] methods;
+
+  /** By hole and method: bored with flexible bits alone, where other methods bore wider. */
+  final boolean[][] flexible;
+
   final long[] workPrice;
   final boolean[] workShut;
   final boolean[] edgeShut;
@@ -66,6 +71,7 @@ final class Network {
         graph.holes().stream()
             .map(h -> h.methods().stream().map(m -> m.works()).toArray(int[][]::new))
             .toArray(int[][][]::new);
+    flexible = graph.holes().stream().map(Network::flexible).toArray(boolean[][]::new);
     workPrice = graph.works().stream().mapToLong(this::priceOf).toArray();
     price = graph.edges().stream().mapToLong(this::priceOf).toArray();
     fare = kinds.stream().map(this::fares).toArray(long[][]::new);
@@ -78,6 +84,15 @@ final class Network {
     arcs = adjacency();
     holeEdges = Index.edgesByHole(this);
     workEdges = Index.edgesByWork(this);
+  }
+
+  private static boolean[] flexible(RouteGraph.Hole h) {
+    boolean less = h.steps().stream().anyMatch(s -> !Fit.FLEXIBLE_MM.contains(s.diameterMm()));
+    boolean[] out = new boolean[h.methods().size()];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = less && h.methods().get(m).flexible();
+    }
+    return out;
   }
 
   private long priceOf(RouteGraph.Work w) {

@@ -1,6 +1,5 @@
 package holloway.solve;
 
-import holloway.plan.Certificate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -21,11 +20,9 @@ final class Places {
    */
   record Place(int work, String kind, int at) {
     boolean isRoom() {
-      return kind.equals(ROOM_KIND);
+      return HoleRows.isRoom(this);
     }
   }
-
-  private static final String ROOM_KIND = Certificate.Share.ROOM;
 
   final List<Place> places = new ArrayList<>();
   final List<Integer> rowOf = new ArrayList<>();
@@ -53,13 +50,13 @@ final class Places {
   private final boolean[] single;
   private final boolean[] free;
   private final Map<Place, Integer> index = new HashMap<>();
-  private final Map<List<Object>, Integer> rows = new HashMap<>();
+  private final Map<List<Object>, Integer> rowNumbers = new HashMap<>();
   private final Roominess room;
-  private final LeastExtra least;
-  private final int[] holeOf;
+  private final HoleRows rows;
   private int[][] rowMembers;
   private Lifts lifts;
   private long[][] limits;
+  private boolean[] narrow;
 
   /**
    * @param free works that cost nothing in the bound: paid by all, or told apart as zones
@@ -69,8 +66,7 @@ final class Places {
     this.net = net;
     this.free = free;
     this.room = room;
-    least = room.ofAll();
-    holeOf = OwnWorks.holeOf(net);
+    rows = new HoleRows(net, room);
     this.directed = directed;
     holePlaces = new int[net.methods.length][][];
     startPlaces = new int[net.nodes][];
@@ -96,14 +92,20 @@ final class Places {
    */
   static boolean mayDirect(Network net, int groups, LeastExtra least, int runs) {
     for (int h = 0; h < net.methods.length; h++) {
-      long[] extra = least.of(h);
-      boolean limited = extra.length < runs || runs > 0 && extra[runs - 1] > 0;
+      boolean limited = limits(least.of(h), runs);
+      for (boolean flexible : net.flexible[h]) {
+        limited |= flexible && limits(least.of(h, true), runs);
+      }
       boolean costs = Arrays.stream(net.methods[h]).anyMatch(m -> m.length > 0);
       if (limited || costs && net.holeEdges[h].length > 1) {
         return false;
       }
     }
     return 2L * net.edges * groups < 4_000_000;
+  }
+
+  private static boolean limits(long[] extra, int runs) {
+    return extra.length < runs || runs > 0 && extra[runs - 1] > 0;
   }
 
   private void arc(int arc) {
@@ -136,39 +138,24 @@ final class Places {
     }
   }
 
-  /**
-   * A hole with no teller, such as one that is there already, has its room as a row of its own; any
-   * hole has one for each class of cables of which fewer fit.
-   */
+  /** The places of each method of a hole, with those of its room. */
   private int[][] withRoom(int hole, int[][] methods) {
     if (directed || net.holeEdges[hole].length == 0) {
       return methods;
     }
-    IntList rooms = new IntList();
-    if (untold(hole)) {
-      rooms.add(place(new Place(0, ROOM_KIND, hole)));
+    if (methods.length == 0) {
+      int[] also = rooms(hole, null);
+      return also.length == 0 ? methods : new int[][] {also};
     }
-    for (int without = 1; without < room.classes(); without++) {
-      if (room.narrower(without, hole) >= 0) {
-        rooms.add(place(new Place(without, ROOM_KIND, hole)));
-      }
+    int[][] out = new int[methods.length][];
+    for (int m = 0; m < out.length; m++) {
+      out[m] = concat(methods[m], rooms(hole, net.methods[hole][m]));
     }
-    int[] also = rooms.toArray();
-    return methods.length == 0 && also.length > 0
-        ? new int[][] {also}
-        : Arrays.stream(methods).map(m -> concat(m, also)).toArray(int[][]::new);
+    return out;
   }
 
-  /** What more cables cost, or that not all fit, is told by no work of the hole. */
-  private boolean untold(int hole) {
-    long[] extra = least.of(hole);
-    boolean tight =
-        extra.length < least.cables() || extra.length > 0 && extra[extra.length - 1] > 0;
-    boolean told =
-        Arrays.stream(net.methods[hole])
-            .flatMapToInt(Arrays::stream)
-            .anyMatch(w -> holeOf[w] == hole);
-    return tight && !told;
+  private int[] rooms(int hole, int[] method) {
+    return rows.rooms(hole, method).stream().mapToInt(this::place).toArray();
   }
 
   private int[][] methods(int hole, String kind, int at, int[] without, boolean alone) {
@@ -196,9 +183,9 @@ final class Places {
     }
     List<Object> row =
         p.isRoom()
-            ? List.of(ROOM_KIND, p.work(), p.at())
+            ? List.of(p.kind(), p.work(), p.at())
             : single[p.work()] ? List.of(p.work(), p.at()) : List.of(p.work());
-    Integer r = rows.putIfAbsent(row, rowPrice.size());
+    Integer r = rowNumbers.putIfAbsent(row, rowPrice.size());
     if (r == null) {
       r = rowPrice.size();
       rowPrice.add(p.isRoom() ? 0 : net.workPrice[p.work()]);
@@ -238,73 +225,67 @@ final class Places {
     return net.workPrice[work];
   }
 
+  /** The hole that is passed at the place, or a negative number. */
+  int holeAt(int place) {
+    Place p = places.get(place);
+    return p.isRoom() ? rows.holeOf(p) : p.kind().equals("hole") ? p.at() : -1;
+  }
+
   /** Edges whose price a share at the place is part of. */
   int[] edgesNear(int place) {
     Place p = places.get(place);
     return switch (p.kind()) {
-      case "hole", ROOM_KIND -> net.holeEdges[p.at()];
+      case "hole", HoleRows.ROOM, HoleRows.OWN_ROOM -> net.holeEdges[holeAt(place)];
       case "edge" -> new int[] {p.at()};
       case "node" -> net.edgesAt(p.at());
       default -> new int[] {p.at() >> 1};
     };
   }
 
-  /**
-   * For the own work of a hole its price with 1, 2, … cables, for the room of a hole what it costs
-   * with so many, which only the room of all tells; null for a row that all share in full.
-   */
+  /** What the largest shares of a row may be together, see {@link HoleRows#limit}. */
   long[] limit(int row) {
     if (limits == null) {
       limits = new long[rowPrice.size()][];
       for (int r = 0; r < limits.length; r++) {
-        limits[r] = limitOf(places.get(rowMembers()[r][0]));
+        Place p = places.get(rowMembers()[r][0]);
+        limits[r] = directed && !p.isRoom() ? null : rows.limit(p);
       }
     }
     return limits[row];
   }
 
-  private long[] limitOf(Place p) {
-    if (p.isRoom() && p.work() > 0) {
-      return new long[room.narrower(p.work(), p.at())];
-    }
-    int hole = holeToldBy(p);
-    if (directed || hole < 0) {
-      return null;
-    }
-    long[] out = least.of(hole).clone();
-    for (int n = 0; n < out.length; n++) {
-      out[n] = Math.addExact(out[n], p.isRoom() ? 0 : net.workPrice[p.work()]);
-    }
-    return out;
-  }
-
-  private int holeToldBy(Place p) {
-    return p.isRoom() ? p.at() : holeOf[p.work()];
-  }
-
   /** How many rents there may be: for each hole one for each class of cables. */
   int rents() {
-    return holePlaces.length * room.classes();
+    return holePlaces.length * rows.classes();
   }
 
   /**
-   * The rent that lifts the limit of a row: by class, then by hole, where the row tells of a hole
-   * that does not take all cables of the class; −1 for any other row. The rows of all methods of a
-   * hole have one, for it is made one way.
+   * The rent that lifts the limit of a row: by class, then by hole, where not all cables of the
+   * class fit by each method; −1 for any other row. The rows of all methods of a hole have one, for
+   * it is made one way.
    */
   int rentOf(int row) {
-    long[] limit = limit(row);
-    if (limit == null || limit.length >= least.cables()) {
-      return -1;
+    if (narrow == null) {
+      narrow = new boolean[rents()];
+      for (int r = 0; r < rowPrice.size(); r++) {
+        if (limit(r) != null && rows.isNarrow(limit(r))) {
+          narrow[rows.rentOf(places.get(rowMembers()[r][0]))] = true;
+        }
+      }
     }
-    Place p = places.get(rowMembers()[row][0]);
-    return holeToldBy(p) + (p.isRoom() ? p.work() * holePlaces.length : 0);
+    int rent = limit(row) == null ? -1 : rows.rentOf(places.get(rowMembers()[row][0]));
+    return rent >= 0 && narrow[rent] ? rent : -1;
+  }
+
+  /** The own works of the methods of a hole, if the work is one of them, else the work alone. */
+  int[] instead(int work) {
+    return rows.instead(work);
   }
 
   /** Works that may lift what a hole's own work tells of it. */
   Lifts lifts() {
     if (lifts == null) {
-      lifts = new Lifts(this, net, holeOf);
+      lifts = new Lifts(this, net, rows);
     }
     return lifts;
   }

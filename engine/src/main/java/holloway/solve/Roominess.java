@@ -56,10 +56,15 @@ final class Roominess {
    * How many of the class fit a hole, if that is less than what any thinner class is told of it;
    * else −1, and a row would prove nothing.
    */
-  int narrower(int without, int hole) {
-    int fit = least[without].of(hole).length;
-    int known = IntStream.range(0, without).map(t -> least[t].of(hole).length).min().orElse(0);
+  int narrower(int without, int hole, boolean flexible) {
+    int fit = fit(without, hole, flexible);
+    int known = IntStream.range(0, without).map(t -> fit(t, hole, flexible)).min().orElse(0);
     return fit > 0 && fit < Math.min(known, least[without].cables()) ? fit : -1;
+  }
+
+  /** How many of the class fit a hole, bored with flexible bits alone or with any it takes. */
+  int fit(int without, int hole, boolean flexible) {
+    return least[without].of(hole, flexible).length;
   }
 
   /** The jackets the classes are told apart by, so that one order's may stand for another's. */

@@ -44,7 +44,7 @@ final class RowLimits {
     }
     // What all shares of the row together may be.
     if (common[row] != NOT_COMMON) {
-      lower(x, at, sum, common[row]);
+      lower(x, at, sum, common[row] + Math.floor(rent));
     } else if (sum > 0 && rent < 1 && nothing(row)) {
       for (int k : at) {
         x[k] = 0;

@@ -28,8 +28,6 @@ final class ShareModel {
   /** From so many shares on a second thread brings rows within their limits faster. */
   private static final int MANY = 20_000;
 
-  private static final int[] NONE = {};
-
   private final Shares shares;
   private final RowLimits limits;
   private final GroupModel[] groups;
@@ -70,8 +68,11 @@ final class ShareModel {
   private double momentum;
   private Point best;
 
-  /** By hole here: how many fit. */
+  /** By hole here: how many fit the way most do. */
   private final int[] room;
+
+  /** By row: how many fit by the methods that charge there, 0 where nothing limits them. */
+  private final int[] fits;
 
   /**
    * @param shares where to start; rows that no known path meets are left as they are
@@ -106,19 +107,24 @@ final class ShareModel {
     }
     longest = most;
     rentAt = new int[rows.length];
+    fits = new int[rows.length];
     IntList narrow = new IntList();
-    IntList fits = new IntList();
     Map<Integer, Integer> known = new HashMap<>();
     for (int i = 0; i < rows.length; i++) {
       int at = shares.places.rentOf(rows[i]);
       if (at >= 0 && known.putIfAbsent(at, narrow.size()) == null) {
         narrow.add(at);
-        fits.add(shares.places.limit(rows[i]).length);
       }
       rentAt[i] = at < 0 ? -1 : known.get(at);
+      fits[i] = at < 0 ? 0 : shares.places.limit(rows[i]).length;
     }
     holes = narrow.toArray();
-    room = fits.toArray();
+    room = new int[holes.length];
+    for (int i = 0; i < rows.length; i++) {
+      if (rentAt[i] >= 0) {
+        room[rentAt[i]] = Math.max(room[rentAt[i]], fits[i]);
+      }
+    }
     rent = new double[holes.length];
     Arrays.setAll(rent, h -> shares.rent[holes[h]]);
     rentSlope = new double[holes.length];
@@ -135,9 +141,8 @@ final class ShareModel {
     // A rent is worth as much as more would pass than fit.
     Arrays.fill(rentSlope, 0);
     for (int r = 0; r < rows.length; r++) {
-      for (int k : rentAt[r] < 0 ? NONE : rowPairs[r]) {
-        boolean pays = shares.places.pays(rows[r], groupOf[k]);
-        rentSlope[rentAt[r]] += pays ? shares.size(groupOf[k]) * slope[k] : 0;
+      if (rentAt[r] >= 0 && fits[r] > 0) {
+        rentSlope[rentAt[r]] += wanted(r) * room[rentAt[r]] / fits[r];
       }
     }
     for (int h = 0; h < holes.length; h++) {
@@ -146,13 +151,19 @@ final class ShareModel {
     // What is lent is worth as much as the hole would have to be made often.
     for (int r = 0; r < rows.length; r++) {
       for (int lift : liftPairs[r]) {
-        double wanted = 0;
-        for (int k : rowPairs[r]) {
-          wanted += shares.size(groupOf[k]) * slope[k];
-        }
-        slope[lift] = wanted / Math.max(1, room[rentAt[r]]);
+        slope[lift] = wanted(r) / Math.max(1, fits[r]);
       }
     }
+  }
+
+  /** How many cables pass where the row is charged. */
+  private double wanted(int row) {
+    double sum = 0;
+    for (int k : rowPairs[row]) {
+      boolean pays = groupOf[k] >= 0 && shares.places.pays(rows[row], groupOf[k]);
+      sum += pays ? shares.size(groupOf[k]) * slope[k] : 0;
+    }
+    return sum;
   }
 
   private void everyGroup(IntConsumer task) {

@@ -63,7 +63,7 @@ final class SharePairs {
         }
       }
       for (int l : shares.places.lifts().lentBy(rows[i])) {
-        if (active[shares.places.lifts().list.get(l).tellerRow()]) {
+        if (active[shares.places.lifts().list.get(l).liftedRow()]) {
           own.add(group.size());
           group.add(LIFT);
           place.add(l);

@@ -31,7 +31,8 @@
  *       plus the least extra for the n slimmest jackets of the order with its slimmest head. Sets
  *       of cables that do not fit never meet, so for each n that fits the n largest shares of
  *       single cables must sum to at most that, and larger sets need no limit. One work of each
- *       method tells it.
+ *       method tells it, for the sizes that the methods with it bore: what a flexible bit is not
+ *       made in, a hole bored with one does not take.
  *   <li>A hole may have a rent: its tellers may share out so much more, and the bound is less by
  *       it. A plan makes a hole one way or not at all, so it is over its price by the rent at most.
  *       That charges those who pass a full hole what passing is worth, which may be far more than
@@ -40,6 +41,11 @@
  *       others too, has its room as a row: the shares of those who pass are at most what n cables
  *       cost there beyond the works, and the rent. Else a conduit for three cables would take all
  *       runs in the bound.
+ *   <li>A class of thicker cables has its room as rows too, one for each teller: those of the class
+ *       that fit by the methods with it pay no more than the rent of the class. A plan makes the
+ *       hole by one method, so one rent covers them all.
+ *   <li>A work that no method with a teller does without may lend it, or a class that passes by it,
+ *       part of its price: a plan that makes the hole so pays for the lender besides.
  *   <li>Works at every alternative of an end that some run has are paid by every plan: in full.
  *   <li>Alternatives of an end are chosen by each group freely, and a cable that would not pass a
  *       hole alone may not pass; both only widen what plans may do.

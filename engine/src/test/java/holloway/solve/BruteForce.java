@@ -25,7 +25,7 @@ final class BruteForce {
   private final Order order;
   private final List<List<Way>> ways = new ArrayList<>();
 
-  /** By hole and set of runs through it: asked for by every way of the others. */
+  /** By hole, with how it is bored, and set of runs: asked for by every way of the others. */
   private final Map<Integer, Map<Integer, Long>> bores = new TreeMap<>();
 
   private long best = NONE;
@@ -126,21 +126,10 @@ final class BruteForce {
         }
       }
     }
-    for (Map.Entry<Integer, Integer> load : loads.entrySet()) {
-      long extra =
-          bores
-              .computeIfAbsent(load.getKey(), h -> new TreeMap<>())
-              .computeIfAbsent(
-                  load.getValue(), runs -> bores(g.holes().get(load.getKey()), cables(runs)));
-      if (extra >= NONE) {
-        return NONE;
-      }
-      sum += extra;
-    }
     if (sum >= best) {
       return NONE;
     }
-    return sum + methods(new ArrayList<>(loads.keySet()), 0, works);
+    return sum + methods(new ArrayList<>(loads.entrySet()), 0, works);
   }
 
   private static void addAll(Set<Integer> to, int[] works) {
@@ -149,21 +138,37 @@ final class BruteForce {
     }
   }
 
-  private long methods(List<Integer> holes, int i, Set<Integer> works) {
-    if (i == holes.size()) {
+  private long methods(List<Map.Entry<Integer, Integer>> loads, int i, Set<Integer> works) {
+    if (i == loads.size()) {
       return works.stream().mapToLong(w -> priceOf(g.works().get(w))).sum();
     }
-    List<RouteGraph.Method> methods = g.holes().get(holes.get(i)).methods();
-    if (methods.isEmpty()) {
-      return methods(holes, i + 1, works);
+    RouteGraph.Hole h = g.holes().get(loads.get(i).getKey());
+    int runs = loads.get(i).getValue();
+    if (h.methods().isEmpty()) {
+      long extra = extra(h, false, runs);
+      return extra >= NONE ? NONE : extra + methods(loads, i + 1, works);
     }
     long least = NONE;
-    for (RouteGraph.Method m : methods) {
+    for (RouteGraph.Method m : h.methods()) {
+      long extra = extra(h, m.flexible(), runs);
       Set<Integer> more = new TreeSet<>(works);
       addAll(more, m.works());
-      least = Math.min(least, methods(holes, i + 1, more));
+      least = extra >= NONE ? least : Math.min(least, extra + methods(loads, i + 1, more));
     }
     return least;
+  }
+
+  private long extra(RouteGraph.Hole h, boolean flexible, int runs) {
+    return bores
+        .computeIfAbsent(2 * h.id() + (flexible ? 1 : 0), k -> new TreeMap<>())
+        .computeIfAbsent(runs, k -> bores(h, steps(h, flexible), cables(runs)));
+  }
+
+  /** A flexible bit is made in 13, 19 and 25 mm; a hole that takes any number has no steps. */
+  static List<RouteGraph.Step> steps(RouteGraph.Hole h, boolean flexible) {
+    return h.steps().stream()
+        .filter(s -> !flexible || List.of(13, 19, 25).contains(s.diameterMm()))
+        .toList();
   }
 
   private long priceOf(RouteGraph.Work w) {
@@ -184,8 +189,8 @@ final class BruteForce {
     return out;
   }
 
-  private long bores(RouteGraph.Hole h, List<Cable> cables) {
-    long one = step(h, cables);
+  private long bores(RouteGraph.Hole h, List<RouteGraph.Step> steps, List<Cable> cables) {
+    long one = step(h, steps, cables);
     if (one < NONE || h.second().isEmpty()) {
       return one;
     }
@@ -196,17 +201,17 @@ final class BruteForce {
       for (int i = 0; i < cables.size(); i++) {
         ((bits >> i & 1) == 1 ? left : right).add(cables.get(i));
       }
-      long both = step(h, left) + step(h, right);
+      long both = step(h, steps, left) + step(h, steps, right);
       least = both >= NONE ? least : Math.min(least, both + h.second().getAsLong() + hole(1));
     }
     return least;
   }
 
-  private static long step(RouteGraph.Hole h, List<Cable> cables) {
+  private static long step(RouteGraph.Hole h, List<RouteGraph.Step> steps, List<Cable> cables) {
     if (h.steps().isEmpty()) {
       return 0;
     }
-    for (RouteGraph.Step s : h.steps()) {
+    for (RouteGraph.Step s : steps) {
       if (Fit.fits(cables, s.diameterMm())) {
         return s.extra();
       }

@@ -155,16 +155,24 @@ final class FlowProgram {
     MPConstraint[] count = new MPConstraint[most.length];
     Arrays.setAll(count, i -> solver.makeConstraint(0, 0));
     MPConstraint oneLoad = solver.makeConstraint(1, 1);
-    for (HoleLoads.Load load : new HoleLoads(kinds, order.profile()).of(h, most)) {
-      MPVariable chosen = binary(load.extra());
-      oneLoad.setCoefficient(chosen, 1);
-      for (int i = 0; i < most.length; i++) {
-        count[i].setCoefficient(chosen, -load.counts()[i]);
-      }
-    }
     MPVariable[] methods = h.methods().stream().map(m -> binary(0)).toArray(MPVariable[]::new);
     for (int m = 0; m < methods.length; m++) {
       needs(h.methods().get(m).works(), List.of(methods[m]));
+    }
+    for (boolean flexible : new boolean[] {false, true}) {
+      MPConstraint bored = solver.makeConstraint(0, Double.POSITIVE_INFINITY);
+      for (int m = 0; m < methods.length; m++) {
+        bored.setCoefficient(methods[m], h.methods().get(m).flexible() == flexible ? 1 : 0);
+      }
+      for (HoleLoads.Load load : new HoleLoads(kinds, order.profile()).of(h, flexible, most)) {
+        MPVariable chosen = binary(load.extra());
+        oneLoad.setCoefficient(chosen, 1);
+        boolean some = methods.length > 0 && Arrays.stream(load.counts()).sum() > 0;
+        bored.setCoefficient(chosen, some ? -1 : 0);
+        for (int i = 0; i < most.length; i++) {
+          count[i].setCoefficient(chosen, -load.counts()[i]);
+        }
+      }
     }
     for (int k = 0; k < walks.length; k++) {
       MPConstraint once = solver.makeConstraint(0, 1);

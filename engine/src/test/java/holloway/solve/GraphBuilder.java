@@ -71,6 +71,34 @@ final class GraphBuilder {
     return id;
   }
 
+  /** The hole's first method bores with flexible bits alone. */
+  void firstIsFlexible(int hole) {
+    Hole h = holes.get(hole);
+    List<Method> list = new ArrayList<>(h.methods());
+    Method m = list.get(0);
+    list.set(0, new Method(m.words(), m.stand(), m.works(), true));
+    holes.set(hole, withMethods(h, list, h.steps(), h.second()));
+  }
+
+  /** Another hole in the same place. */
+  static Hole withMethods(Hole h, List<Method> methods, List<Step> steps, OptionalLong second) {
+    return new Hole(
+        h.id(),
+        h.site(),
+        h.kind(),
+        h.a(),
+        h.b(),
+        h.hollowA(),
+        h.hollowB(),
+        methods,
+        steps,
+        second,
+        methods.isEmpty(),
+        h.assumed(),
+        h.ways(),
+        h.pierced());
+  }
+
   int edge(int a, int b, long price, int[] edgeHoles, int[] edgeWorks, int ways) {
     int id = edges.size();
     List<Piece> pieces = new ArrayList<>();

@@ -26,11 +26,12 @@ final class HoleLoads {
     secondHole = profile == Profile.FEWEST_HOLES ? 10_000_000_000L : 0;
   }
 
-  /** Every load that fits, up to so many of each kind. */
-  List<Load> of(RouteGraph.Hole h, int[] most) {
+  /** Every load that fits a hole bored so, up to so many of each kind. */
+  List<Load> of(RouteGraph.Hole h, boolean flexible, int[] most) {
+    List<RouteGraph.Step> steps = BruteForce.steps(h, flexible);
     List<Load> out = new ArrayList<>();
     for (int[] counts : under(most)) {
-      long extra = extra(h, counts);
+      long extra = extra(h, steps, counts);
       if (extra < NONE) {
         out.add(new Load(counts, extra));
       }
@@ -53,11 +54,11 @@ final class HoleLoads {
     return out;
   }
 
-  private long extra(RouteGraph.Hole h, int[] counts) {
+  private long extra(RouteGraph.Hole h, List<RouteGraph.Step> steps, int[] counts) {
     if (Arrays.stream(counts).sum() == 0) {
       return 0;
     }
-    long one = step(h, counts);
+    long one = step(h, steps, counts);
     if (one < NONE || h.second().isEmpty()) {
       return one;
     }
@@ -67,13 +68,13 @@ final class HoleLoads {
       for (int k = 0; k < right.length; k++) {
         right[k] -= left[k];
       }
-      long both = step(h, left) + step(h, right);
+      long both = step(h, steps, left) + step(h, steps, right);
       least = both >= NONE ? least : Math.min(least, both + h.second().getAsLong() + secondHole);
     }
     return least;
   }
 
-  private long step(RouteGraph.Hole h, int[] counts) {
+  private long step(RouteGraph.Hole h, List<RouteGraph.Step> steps, int[] counts) {
     List<Cable> cables = new ArrayList<>();
     for (int k = 0; k < counts.length; k++) {
       for (int i = 0; i < counts[k]; i++) {
@@ -82,7 +83,7 @@ final class HoleLoads {
     }
     return h.steps().isEmpty()
         ? 0
-        : h.steps().stream()
+        : steps.stream()
             .filter(s -> Fit.fits(cables, s.diameterMm()))
             .mapToLong(RouteGraph.Step::extra)
             .findFirst()

@@ -58,11 +58,11 @@ class LiftTest {
         shares().stream().filter(s -> s.place().equals(Share.LIFT)).findFirst().orElseThrow();
     assertSees("shares out", list -> list.remove(lift));
     assertSees(
-        "shares out and lends", list -> list.add(Share.lift(lift.work(), lift.at(), 600_000)));
-    assertSees("lends nothing", list -> list.add(Share.lift(lift.at(), lift.work(), 1)));
-    assertSees("lends nothing", list -> list.add(Share.lift(lift.work(), other(lift), 1)));
-    assertSees("lends nothing", list -> list.add(Share.lift(lift.work(), lift.at(), -1)));
-    assertSees("lends nothing", list -> list.add(Share.lift(99, lift.at(), 1)));
+        "shares out and lends", list -> list.add(Share.lift(lift.work(), lift.at(), 0, 600_000)));
+    assertSees("lends nothing", list -> list.add(Share.lift(lift.at(), lift.work(), 0, 1)));
+    assertSees("lends nothing", list -> list.add(Share.lift(lift.work(), other(lift), 0, 1)));
+    assertSees("lends nothing", list -> list.add(Share.lift(lift.work(), lift.at(), 0, -1)));
+    assertSees("lends nothing", list -> list.add(Share.lift(99, lift.at(), 0, 1)));
   }
 
   /** On random graphs with tight holes and works that several holes need. */

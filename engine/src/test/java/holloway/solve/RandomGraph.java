@@ -55,24 +55,37 @@ final class RandomGraph {
                   : h.methods();
       boolean same = h.id() % 3 == 2;
       holes.add(
-          new RouteGraph.Hole(
-              h.id(),
-              h.site(),
-              h.kind(),
-              h.a(),
-              h.b(),
-              h.hollowA(),
-              h.hollowB(),
+          GraphBuilder.withMethods(
+              h,
               methods,
               same ? h.steps() : h.steps().subList(0, 2),
-              same ? h.second() : OptionalLong.empty(),
-              methods.isEmpty(),
-              h.assumed(),
-              h.ways(),
-              h.pierced()));
+              same ? h.second() : OptionalLong.empty()));
     }
     return new RouteGraph(
         graph.nodes(), graph.edges(), holes, graph.works(), graph.terminals(), graph.fares());
+  }
+
+  /**
+   * The same graph where the first method of every hole bores with flexible bits, so that it takes
+   * fewer cables than the others do; where there was one method alone, another needs a patch.
+   */
+  RouteGraph flexible() {
+    List<RouteGraph.Hole> holes = new ArrayList<>();
+    List<RouteGraph.Work> works = new ArrayList<>(graph.works());
+    for (RouteGraph.Hole h : graph.holes()) {
+      List<RouteGraph.Method> methods = new ArrayList<>(h.methods());
+      RouteGraph.Method first = methods.get(0);
+      if (methods.size() == 1) {
+        int bore = works.size();
+        works.add(new RouteGraph.Work(bore, "wide " + bore, WorkKind.BORE, 60_000, 1, 0, ""));
+        methods.add(new RouteGraph.Method("wide", "there", new int[] {bore, patches[h.id() % 2]}));
+      }
+      methods.set(0, new RouteGraph.Method(first.words(), first.stand(), first.works(), true));
+      List<Step> steps = List.of(new Step(13, 0), new Step(16, 9_000), new Step(22, 20_000));
+      holes.add(GraphBuilder.withMethods(h, methods, steps, h.second()));
+    }
+    return new RouteGraph(
+        graph.nodes(), graph.edges(), holes, works, graph.terminals(), graph.fares());
   }
 
   RandomGraph(long seed, int nodes, int extraEdges, int runs, Profile profile) {
