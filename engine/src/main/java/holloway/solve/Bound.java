@@ -90,7 +90,7 @@ final class Bound {
     boolean directed =
         net.alike()
             && groups.list.stream().allMatch(Groups.Group::rooted)
-            && Places.mayDirect(net, groups.list.size(), room.ofAll(), runs.length);
+            && Directions.mayDirect(net, groups.list.size(), room.ofAll(), runs.length);
     Places places = new Places(net, free, directed, room);
     return new Ground(runs, paid, zones, always, groups, places, fits(directed));
   }

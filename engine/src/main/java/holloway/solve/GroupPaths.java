@@ -18,13 +18,7 @@ final class GroupPaths {
   private final Places places;
   private final Queue<Desk> desks = new ConcurrentLinkedQueue<>();
   private final AtomicLong looks = new AtomicLong();
-  private final boolean[][] methodOpen;
-
-  /** By hole: open already, or made by a method that is not shut. */
-  private final boolean[] mayBeMade;
-
-  private final boolean[] edgeOpen;
-  private final boolean[] nodeOpen;
+  private final Passable passable;
   private final boolean[][] fits;
   private final long[][] holePrice;
   private final long[][] arcPrice;
@@ -64,35 +58,7 @@ final class GroupPaths {
     arcPrice = new long[groups.size()][];
     stale = new IntList[groups.size()];
     Arrays.setAll(stale, g -> new IntList());
-    methodOpen = new boolean[net.methods.length][];
-    mayBeMade = new boolean[net.methods.length];
-    for (int h = 0; h < methodOpen.length; h++) {
-      methodOpen[h] = new boolean[Math.max(1, net.methods[h].length)];
-      // There already: no method, though its room may be charged for as if by one.
-      mayBeMade[h] = net.methods[h].length == 0;
-      methodOpen[h][0] = mayBeMade[h];
-      for (int m = 0; m < net.methods[h].length; m++) {
-        methodOpen[h][m] = open(net.methods[h][m], shutWorks);
-        mayBeMade[h] |= methodOpen[h][m];
-      }
-    }
-    nodeOpen = new boolean[net.nodes];
-    for (int v = 0; v < net.nodes; v++) {
-      nodeOpen[v] = open(net.nodeWorks[v], shutWorks);
-    }
-    edgeOpen = new boolean[net.edges];
-    for (int e = 0; e < net.edges; e++) {
-      edgeOpen[e] = !net.edgeShut[e] && open(net.edgeWorks[e], shutWorks);
-    }
-  }
-
-  private boolean open(int[] works, boolean[] shutWorks) {
-    for (int w : works) {
-      if (shutWorks[w] || net.workShut[w]) {
-        return false;
-      }
-    }
-    return true;
+    passable = new Passable(net, shutWorks);
   }
 
   long looks() {
@@ -173,11 +139,11 @@ final class GroupPaths {
 
   /** True if the group may walk the path here. */
   boolean open(Path p, int group) {
-    boolean out = nodeOpen[p.start()];
+    boolean out = passable.nodes[p.start()];
     for (int arc : p.arcs()) {
-      out &= edgeOpen[arc >> 1] && nodeOpen[net.head[arc]];
+      out &= passable.edges[arc >> 1] && passable.nodes[net.head[arc]];
       for (int h : net.edgeHoles[arc >> 1]) {
-        out &= fits[groups.get(group).kind()][h] && mayBeMade[h];
+        out &= fits[groups.get(group).kind()][h] && passable.holes[h];
       }
     }
     return out;
@@ -199,7 +165,7 @@ final class GroupPaths {
       int[][] methods = places.methodsOf(arc, i);
       List<int[]> open = new ArrayList<>();
       for (int m = 0; m < methods.length; m++) {
-        if (methodOpen[holes[i]][m]) {
+        if (passable.methods[holes[i]][m]) {
           open.add(methods[m]);
         }
       }
@@ -215,7 +181,7 @@ final class GroupPaths {
     holePrice[group] = lean ? desk.holes : new long[net.methods.length];
     arcPrice[group] = lean ? desk.arcs : new long[2 * net.edges];
     for (int h = 0; h < net.methods.length; h++) {
-      boolean open = fits[groups.get(group).kind()][h] && mayBeMade[h];
+      boolean open = fits[groups.get(group).kind()][h] && passable.holes[h];
       holePrice[group][h] = open ? 0 : Network.SHUT;
     }
     for (int arc = 0; arc < 2 * net.edges; arc++) {
@@ -232,7 +198,7 @@ final class GroupPaths {
 
   private long bare(int arc, int group) {
     int e = arc >> 1;
-    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
+    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
       return Network.SHUT;
     }
     long sum = travelOf(arc, group);
@@ -263,13 +229,13 @@ final class GroupPaths {
   /** What walking an arc costs the group at these units, reckoned anew. */
   long lengthOf(int arc, int group, long[] units) {
     int e = arc >> 1;
-    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
+    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
       return Network.SHUT;
     }
     long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
     int[] holes = net.edgeHoles[e];
     for (int i = 0; i < holes.length && sum < Network.SHUT; i++) {
-      boolean passes = fits[groups.get(group).kind()][holes[i]] && mayBeMade[holes[i]];
+      boolean passes = fits[groups.get(group).kind()][holes[i]] && passable.holes[holes[i]];
       sum += passes ? holeOf(holes[i], places.methodsOf(arc, i), units) : Network.SHUT;
     }
     return Math.min(Network.SHUT, sum);
@@ -289,7 +255,7 @@ final class GroupPaths {
 
   /** What starting at a node costs. */
   long startOf(int node, long[] units) {
-    return nodeOpen[node] ? sum(places.startPlaces[node], units) : Network.SHUT;
+    return passable.nodes[node] ? sum(places.startPlaces[node], units) : Network.SHUT;
   }
 
   private void priceHole(int group, int h, long[] units) {
@@ -304,7 +270,7 @@ final class GroupPaths {
 
   private long price(int arc, int group, long[] units) {
     int e = arc >> 1;
-    if (!edgeOpen[e] || !nodeOpen[net.head[arc]]) {
+    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
       return Network.SHUT;
     }
     long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
@@ -324,7 +290,7 @@ final class GroupPaths {
   private long cheapest(int hole, int[][] methods, long[] units) {
     long least = methods.length == 0 ? 0 : Network.SHUT;
     for (int m = 0; m < methods.length; m++) {
-      if (methodOpen[hole][m]) {
+      if (passable.methods[hole][m]) {
         least = Math.min(least, sum(methods[m], units));
       }
     }

@@ -86,28 +86,6 @@ final class Places {
     }
   }
 
-  /**
-   * Holes that cost something lie on one edge each, so that no path can meet one twice, and take
-   * all runs at no extra, so that leaving limits out of the bound loses nothing.
-   */
-  static boolean mayDirect(Network net, int groups, LeastExtra least, int runs) {
-    for (int h = 0; h < net.methods.length; h++) {
-      boolean limited = limits(least.of(h), runs);
-      for (boolean flexible : net.flexible[h]) {
-        limited |= flexible && limits(least.of(h, true), runs);
-      }
-      boolean costs = Arrays.stream(net.methods[h]).anyMatch(m -> m.length > 0);
-      if (limited || costs && net.holeEdges[h].length > 1) {
-        return false;
-      }
-    }
-    return 2L * net.edges * groups < 4_000_000;
-  }
-
-  private static boolean limits(long[] extra, int runs) {
-    return extra.length < runs || runs > 0 && extra[runs - 1] > 0;
-  }
-
   private void arc(int arc) {
     int e = arc >> 1;
     int[] ends = concat(net.nodeWorks[net.tail(arc)], net.nodeWorks[net.head[arc]]);

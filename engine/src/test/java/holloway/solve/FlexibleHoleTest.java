@@ -2,6 +2,7 @@ package holloway.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import holloway.plan.Certificate.Share;
 import holloway.request.Profile;
@@ -85,6 +86,25 @@ class FlexibleHoleTest {
     }
     assertEquals(0, missed, "plans dearer than the optimum");
     assertTrue(rooms >= 5, rooms + " proofs charge the room of thick cables by a method");
+  }
+
+  /** The two referees of these graphs share no code; the program of flows reckons in doubles. */
+  @Test
+  void theFlowProgramKnowsFlexibleBitsToo() {
+    assumeTrue(
+        System.getProperty("os.name").equals("Linux")
+            && System.getProperty("os.arch").equals("amd64"),
+        "the solver is there for one platform only");
+    for (long seed = 1; seed <= 25; seed++) {
+      RandomGraph r = new RandomGraph(seed, 6, 6, 3, Profile.LEAST_WORK);
+      RouteGraph graph = r.flexible();
+      long optimum = BruteForce.optimum(graph, r.order);
+      FlowProgram.Answer mip = FlowProgram.solve(graph, r.order, 30_000);
+      assertEquals(optimum >= BruteForce.NONE, mip.impossible(), "seed " + seed);
+      if (!mip.impossible()) {
+        assertEquals(optimum, mip.cost(), 2, "seed " + seed);
+      }
+    }
   }
 
   private static boolean uses(Solved s, String place) {
