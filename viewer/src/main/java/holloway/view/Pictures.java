@@ -47,7 +47,11 @@ public final class Pictures {
     }
   }
 
+  /** Who has a picture in hand will drill by it. */
   private Page page(Paper p) {
+    if (!house.judged()) {
+      throw new IllegalStateException("a plan that is not judged is not printed");
+    }
     return new Page(p, units);
   }
 

@@ -12,6 +12,9 @@ import java.util.TreeSet;
 
 /** What differs between two plans for one house, in numbers and by name. */
 public final class TwoWays {
+  /** Name of the row that counts slack in. */
+  public static final String TO_CUT = "cable to cut";
+
   private static final double LEAST = 0.05;
 
   private final Plan first;
@@ -45,7 +48,7 @@ public final class TwoWays {
     out.add(count("holes", a.holes(), b.holes()));
     out.add(count("patches", a.patches(), b.patches()));
     out.add(length("way of all runs", a.routeM(), b.routeM()));
-    out.add(length("cable to cut", a.cableM(), b.cableM()));
+    out.add(length(TO_CUT, a.cableM(), b.cableM()));
     if (a.visibleM() + b.visibleM() > LEAST) {
       out.add(length("in sight", a.visibleM(), b.visibleM()));
     }
