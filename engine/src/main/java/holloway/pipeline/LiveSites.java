@@ -39,6 +39,7 @@ final class LiveSites {
   }
 
   private final Placed placed;
+  private final HouseBase base;
   private final Map<Key, RealSite> known = new LinkedHashMap<>(16, 0.75f, true);
   private int derived;
 
@@ -47,6 +48,7 @@ final class LiveSites {
    */
   LiveSites(Placed placed, Request request, RealSite first) {
     this.placed = placed;
+    this.base = first.base();
     known.put(Key.of(request), first);
   }
 
@@ -62,7 +64,11 @@ final class LiveSites {
       }
     }
     // Long, and so beside the lock: two that ask the same at once both work, and one is kept.
-    RealSite made = (RealSite) new RealStages(Progress.SILENT).derive(placed, request);
+    RealStages stages = new RealStages(Progress.SILENT);
+    RealSite made =
+        base.memory().isOf(request)
+            ? stages.derive(base, request)
+            : (RealSite) stages.derive(placed, request);
     synchronized (known) {
       derived++;
       RealSite kept = known.computeIfAbsent(key, k -> made);

@@ -48,12 +48,15 @@ import java.util.stream.Collectors;
 
 /** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
+  private final HouseBase base;
   private final HollowHouse hollows;
   private final Routing.Routed routed;
   private final Progress progress;
   private final Ends ends;
 
-  RealSite(HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
+  RealSite(
+      HouseBase base, HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
+    this.base = base;
     this.hollows = hollows;
     this.routed = routed;
     this.progress = progress;
@@ -92,7 +95,8 @@ final class RealSite implements Stages.Site {
           names(request, routed).of(first.plan(), first);
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
-    Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
+    Routing.Routed settled =
+        Routing.of(hollows, ends.only(chosen), request, base.memory());
     Solved second = solve(settled, request, search, parts);
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());
@@ -118,6 +122,10 @@ final class RealSite implements Stages.Site {
   /** Where spots are chosen first there are two searches, and each gets half of the time. */
   int searches() {
     return ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
+  }
+
+  HouseBase base() {
+    return base;
   }
 
   HollowHouse hollows() {
@@ -158,7 +166,8 @@ final class RealSite implements Stages.Site {
       return this;
     }
     Ends only = ends.only(chosen);
-    return new RealSite(hollows, Routing.of(hollows, only, request), only, progress);
+    Routing.Routed on = Routing.of(hollows, only, request, base.memory());
+    return new RealSite(base, hollows, on, only, progress);
   }
 
   /** A plan with its name, and why each run that has no route has none. */
