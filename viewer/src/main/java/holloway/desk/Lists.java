@@ -28,7 +28,7 @@ final class Lists {
       }
       boolean pressed =
           p.run(
-              r.id() + (t.work.touched().contains(r.id()) ? ", laid anew" : ""),
+              r.id() + (t.work.moved().contains(r.id()) ? ": another way" : ""),
               narrow ? "" : t.pictures.words().cable(r.routeM()),
               new Seen(t.model(), t.shown).theme().run(c.number()),
               c.dash(),

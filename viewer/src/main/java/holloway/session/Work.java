@@ -4,13 +4,16 @@ import holloway.pipeline.LiveHouse;
 import holloway.pipeline.PlannedHouse;
 import holloway.plan.Plan;
 import holloway.request.Request;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * A house, what was changed in it, and the plan that follows, made beside the person's own thread
@@ -36,6 +39,7 @@ public final class Work {
   private State now;
 
   private Optional<LiveHouse.Sketched> sketch = Optional.empty();
+  private Set<String> moved = Set.of();
   private Optional<Plan> replaced = Optional.empty();
   private Changes changes = Changes.NONE;
   private int answered;
@@ -80,9 +84,22 @@ public final class Work {
     return sketch.isPresent();
   }
 
-  /** Ids of the runs that the sketch laid anew. */
-  public Set<String> touched() {
-    return sketch.map(LiveHouse.Sketched::touched).orElse(Set.of());
+  /** Ids of the runs that lie elsewhere in the sketch than they were judged; none without one. */
+  public Set<String> moved() {
+    return moved;
+  }
+
+  private static Set<String> moved(Plan before, Plan sketch) {
+    Map<String, List<String>> ways = new HashMap<>();
+    before.runs().forEach(r -> ways.put(r.id(), ids(r)));
+    return sketch.runs().stream()
+        .filter(r -> !ids(r).equals(ways.get(r.id())))
+        .map(Plan.PlannedRun::id)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static List<String> ids(Plan.PlannedRun r) {
+    return r.steps().stream().map(Plan.PlanStep::id).toList();
   }
 
   /** The sketch that the plan of now has taken the place of; empty where there was none. */
@@ -168,6 +185,7 @@ public final class Work {
   private void show(State s) {
     now = s;
     sketch = Optional.empty();
+    moved = Set.of();
     fresh = true;
   }
 
@@ -205,6 +223,7 @@ public final class Work {
       fresh = true;
     } else if (latest && a.sketch().isPresent()) {
       sketch = a.sketch();
+      moved = moved(now.judged().plan(), plan());
       fresh = true;
     } else if (latest) {
       State judged = a.state().orElseThrow();
