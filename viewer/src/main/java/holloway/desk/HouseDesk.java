@@ -13,6 +13,7 @@ import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.session.Choice;
 import holloway.session.Work;
+import holloway.view.NorthMark;
 import holloway.view.Orbit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -192,6 +193,7 @@ public final class HouseDesk implements Session {
       if (table.work.isSketch()) {
         name(names, now.pane(), Board.SKETCH);
       }
+      north(names);
       List<Mark> named = new ArrayList<>(own.over());
       named.addAll(names.marks());
       return new Sheet(width, height, own.theme(), own.panes(), named);
@@ -208,6 +210,13 @@ public final class HouseDesk implements Session {
         table.work.isSketch() ? "as changed; " + Board.SKETCH.toLowerCase(Locale.ROOT) : "as changed");
     marks.addAll(names.marks());
     return new Sheet(width, height, own.theme(), List.of(before.pane(), now.pane()), marks);
+  }
+
+  /** Of a house that stands turned: its words go by a north of its own. */
+  private void north(Canvas c) {
+    Pane p = now.pane();
+    Area place = NorthMark.area(new Area(p.x(), p.y(), p.width(), p.height()), c.size());
+    table.pictures.north().ifPresent(n -> NorthMark.draw(c, p, table.orbit.target(), n, place));
   }
 
   private static void name(Canvas c, Pane pane, String text) {

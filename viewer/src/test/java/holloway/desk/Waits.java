@@ -9,6 +9,8 @@ import holloway.session.Change;
 import holloway.session.Changes;
 import holloway.session.Wanted;
 import holloway.view.Pictures;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,15 +19,21 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How long a person waits for each single change of a house, by the clock: for the sketch with its
- * model, and for the plan that is proven and judged. Printed, for DEVELOPERS.md.
+ * How long a person waits for each single change of a house: for the sketch with its model, by its
+ * thread's processor time and by the clock, and for the plan that is proven and judged, by the
+ * clock. Printed, for DEVELOPERS.md.
  */
 public final class Waits {
+  private static int judgedMost = Integer.MAX_VALUE;
+
+  private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
+
   private Waits() {}
 
   /** Milliseconds of one kind of change. */
   private static final class Times {
     private final List<Double> sketch = new ArrayList<>();
+    private final List<Double> work = new ArrayList<>();
     private final List<Double> judged = new ArrayList<>();
     private int differ;
 
@@ -38,6 +46,7 @@ public final class Waits {
   }
 
   public static void main(String[] args) {
+    judgedMost = args.length > 1 ? Integer.parseInt(args[1]) : judgedMost;
     LiveHouse h = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
     Plan plan = h.judged().plan();
     // Once unmeasured: a person has looked round before they change anything.
@@ -47,13 +56,15 @@ public final class Waits {
       e.getValue().forEach(c -> ask(h, c, t));
       if (!t.sketch.isEmpty()) {
         System.out.printf(
-            "%s, %s, %d changes: sketch median, worst %s ms; judged %s ms; %d otherwise than"
-                + " sketched%n",
+            "%s, %s, %d changes: sketch median, worst %s ms of processor, %s ms by the clock;"
+                + " %d judged %s ms, %d of them otherwise than sketched%n",
             h.placed().house().name(),
             e.getKey(),
             t.sketch.size(),
+            Times.of(t.work),
             Times.of(t.sketch),
-            Times.of(t.judged),
+            t.judged.size(),
+            t.judged.isEmpty() ? "" : Times.of(t.judged),
             t.differ);
       }
     }
@@ -62,15 +73,21 @@ public final class Waits {
   private static void ask(LiveHouse h, Change c, Times t) {
     Request wanted = Wanted.of(h.request(), Changes.NONE.then(c));
     try {
+      long begun = CPU.getCurrentThreadCpuTime();
       long a = System.nanoTime();
       LiveHouse.Sketched sketch = h.sketch(wanted);
       Pictures seen = new Pictures(sketch.drawn());
       long b = System.nanoTime();
+      t.sketch.add((b - a) / 1e6);
+      t.work.add((CPU.getCurrentThreadCpuTime() - begun) / 1e6);
+      if (t.judged.size() >= judgedMost) {
+        return;
+      }
+      b = System.nanoTime();
       LiveHouse next = h.with(wanted);
       LiveHouse.Judged judged = next.judged();
       new Pictures(next.drawn(judged));
       long d = System.nanoTime();
-      t.sketch.add((b - a) / 1e6);
       t.judged.add((d - b) / 1e6);
       t.differ += Outcome.of(sketch.plan(), judged.plan(), seen.words()).isAsSketched() ? 0 : 1;
     } catch (holloway.pipeline.InputTrouble e) {
