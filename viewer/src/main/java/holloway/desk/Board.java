@@ -60,7 +60,7 @@ final class Board {
     }
     status(p, width, height, size);
     if (t.shown.help()) {
-      Help.say(p, width, height, size);
+      Help.say(p, width, height, size, t.helpMoved());
     }
   }
 

@@ -138,6 +138,11 @@ public final class HouseDesk implements Session {
   }
 
   @Override
+  public boolean isWaiting() {
+    return table.work.isPlanning();
+  }
+
+  @Override
   public boolean isStale() {
     return drawnVersion != table.version;
   }

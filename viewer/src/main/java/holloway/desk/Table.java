@@ -26,6 +26,7 @@ final class Table {
   private Pointed pointed;
   String message = "";
   boolean over;
+  private int helpBy;
 
   /** The plan of before is shown beside the one of now. */
   boolean both;
@@ -92,6 +93,19 @@ final class Table {
       pointed = new Pointed(model());
     }
     return pointed;
+  }
+
+  /** Moves the help so many lines down. */
+  void moveHelp(int lines) {
+    helpBy += lines;
+    version++;
+  }
+
+  /** Lines that the help is still to be moved; told once. */
+  int helpMoved() {
+    int by = helpBy;
+    helpBy = 0;
+    return by;
   }
 
   void turnBoth() {

@@ -39,6 +39,7 @@ final class Tell {
     out.put("help", t.shown.help());
     out.put("planning", t.work.isPlanning());
     out.put("sketch", t.work.isSketch());
+    out.put("sketches", t.work.sketches());
     out.put("moved", List.copyOf(t.work.moved()));
     out.put("labels", t.plan().holes().stream().map(h -> h.label()).toList());
     out.put("changes", t.work.changes().done().stream().map(c -> c.says(units)).toList());

@@ -43,6 +43,7 @@ public final class Work {
   private Optional<Plan> replaced = Optional.empty();
   private Changes changes = Changes.NONE;
   private int answered;
+  private int sketches;
   private boolean fresh;
   private List<String> trouble = List.of();
 
@@ -100,6 +101,11 @@ public final class Work {
 
   private static List<String> ids(Plan.PlannedRun r) {
     return r.steps().stream().map(Plan.PlanStep::id).toList();
+  }
+
+  /** How many sketches have come in so far, however short each was shown. */
+  public int sketches() {
+    return sketches;
   }
 
   /** The sketch that the plan of now has taken the place of; empty where there was none. */
@@ -223,6 +229,7 @@ public final class Work {
       fresh = true;
     } else if (latest && a.sketch().isPresent()) {
       sketch = a.sketch();
+      sketches++;
       moved = moved(now.judged().plan(), plan());
       fresh = true;
     } else if (latest) {
