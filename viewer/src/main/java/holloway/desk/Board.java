@@ -45,7 +45,7 @@ final class Board {
   void say(Panels p, int width, int height, float size) {
     p.begin("list", list(width, height, size));
     head(p);
-    pages(p, list(width, height, size).width() < 20 * size);
+    pages(p);
     switch (t.shown.page()) {
       case RUNS -> lists.runs(p, list(width, height, size).width() < 18 * size);
       case HOLES -> lists.holes(p);
@@ -94,10 +94,11 @@ final class Board {
     }
   }
 
-  private void pages(Panels p, boolean narrow) {
+  private void pages(Panels p) {
     for (Shown.Page page : Shown.Page.values()) {
-      if (page.ordinal() % (narrow ? 2 : 4) == 0) {
-        p.row(narrow ? 2 : 4);
+      // Four in a row cut the longest name off where a bar to scroll by stands beside them.
+      if (page.ordinal() % 2 == 0) {
+        p.row(2);
       }
       String name = page.name().toLowerCase(Locale.ROOT);
       if (p.button(name, page == t.shown.page()) && page != t.shown.page()) {

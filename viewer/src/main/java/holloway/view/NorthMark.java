@@ -17,10 +17,10 @@ public final class NorthMark {
 
   private NorthMark() {}
 
-  /** The place that a mark takes in the lower left corner of a part of a picture. */
+  /** The place that a mark takes in the lower right corner of a part, where no card stands. */
   public static Area area(Area in, float size) {
     float side = 5.6f * size;
-    return new Area(in.x() + size, in.bottom() - side - size, side, side);
+    return new Area(in.right() - side - size, in.bottom() - side - size, side, side);
   }
 
   /**
@@ -74,6 +74,8 @@ public final class NorthMark {
             y - uy * 1.6f * h - ux * h * 0.7f,
             ink));
     float size = thin ? Math.round(0.8f * s) : s;
-    c.centred(x + ux * 0.7f * s, y + uy * 0.7f * s, word, size, !thin, ink);
+    // Both words at the points would lie on each other where the house is little turned.
+    float far = thin ? -0.6f * length - 0.6f * s : length + 0.7f * s;
+    c.centred(in.midX() + ux * far, in.midY() + uy * far, word, size, !thin, ink);
   }
 }
