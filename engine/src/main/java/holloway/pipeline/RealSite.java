@@ -91,12 +91,10 @@ final class RealSite implements Stages.Site {
     Solved first = solve(routed, request, search, parts);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
-      Plan plan =
-          names(request, routed).of(first.plan(), first);
+      Plan plan = names(request, routed).of(first.plan(), first);
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
-    Routing.Routed settled =
-        Routing.of(hollows, ends.only(chosen), request, base.memory());
+    Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request, base.memory());
     Solved second = solve(settled, request, search, parts);
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());

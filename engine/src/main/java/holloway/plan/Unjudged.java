@@ -21,8 +21,7 @@ public final class Unjudged {
 
   private static Plan.PlannedRun run(Plan.PlannedRun r) {
     List<Plan.PlanStep> steps = r.steps().stream().map(Unjudged::step).toList();
-    return new Plan.PlannedRun(
-        r.id(), r.from(), r.to(), r.cable(), r.routeM(), r.cableM(), steps);
+    return new Plan.PlannedRun(r.id(), r.from(), r.to(), r.cable(), r.routeM(), r.cableM(), steps);
   }
 
   private static Plan.PlanStep step(Plan.PlanStep s) {

@@ -98,12 +98,7 @@ final class Fishes {
    * @param access the hand is in the hollow itself
    */
   private void port(
-      Hollow h,
-      int node,
-      Point3 entry,
-      List<RouteGraph.Piece> lead,
-      int hole,
-      boolean access) {
+      Hollow h, int node, Point3 entry, List<RouteGraph.Piece> lead, int hole, boolean access) {
     String site = hole < 0 ? "" : draft.holes.get(hole).site();
     FishMemory.Hand hand =
         new FishMemory.Hand(draft.nodes.get(node).name(), entry, lead, site, access);
@@ -235,7 +230,8 @@ final class Fishes {
     List<FishMemory.Found> out = new ArrayList<>();
     for (int i = 0; i < here.size(); i++) {
       Port p = here.get(i);
-      List<Point3> first = p.hole() == hole && hole >= 0 ? List.of() : paths.path(one, p.entry(), s.a());
+      List<Point3> first =
+          p.hole() == hole && hole >= 0 ? List.of() : paths.path(one, p.entry(), s.a());
       for (int j = 0; j < there.size() && !first.isEmpty(); j++) {
         Port q = there.get(j);
         boolean sameHole = hole >= 0 && q.hole() == hole || p.hole() >= 0 && p.hole() == q.hole();
@@ -254,13 +250,7 @@ final class Fishes {
   }
 
   private List<RouteGraph.Piece> pieces(
-      Site s,
-      Port p,
-      Port q,
-      Hollow one,
-      Hollow other,
-      List<Point3> first,
-      List<Point3> second) {
+      Site s, Port p, Port q, Hollow one, Hollow other, List<Point3> first, List<Point3> second) {
     List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
     pieces.add(
         new RouteGraph.Piece.Leg(

@@ -14,7 +14,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * they were it is drawn again. May be used on several threads.
  */
 final class NetMemory {
-  /** An entry without its number; {@code rank} among the entries by number decides between equals. */
+  /**
+   * An entry without its number; {@code rank} among the entries by number decides between equals.
+   */
   private record Into(String node, Point3 nodeAt, Point3 at, boolean hub, int rank) {}
 
   private record Asked(Hollow hollow, List<Into> entries, List<String> stand) {}

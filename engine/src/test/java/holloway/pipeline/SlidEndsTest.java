@@ -27,8 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * An outlet is slid and slid on: hollows and ways of the house that remembers what it was before are
- * those that are listed from nothing, to the last number.
+ * An outlet is slid and slid on: hollows and ways of the house that remembers what it was before
+ * are those that are listed from nothing, to the last number.
  */
 final class SlidEndsTest {
   private static final long[] BY = {101_600_000, -203_200_000, 1_219_200_000, 7_000_000};

@@ -212,7 +212,9 @@ public final class HouseDesk implements Session {
     name(
         names,
         now.pane(),
-        table.work.isSketch() ? "as changed; " + Board.SKETCH.toLowerCase(Locale.ROOT) : "as changed");
+        table.work.isSketch()
+            ? "as changed; " + Board.SKETCH.toLowerCase(Locale.ROOT)
+            : "as changed");
     marks.addAll(names.marks());
     return new Sheet(width, height, own.theme(), List.of(before.pane(), now.pane()), marks);
   }

@@ -24,6 +24,7 @@ public final class Window implements AutoCloseable {
 
   /** So often it is looked whether an answer has come in. */
   private static final double SOON = 0.008;
+
   private static final float CLICK = 5;
 
   /** Seconds after which an eye that moved is at rest. */

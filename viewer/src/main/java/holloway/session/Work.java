@@ -50,8 +50,7 @@ public final class Work {
   /**
    * @param sketching makes sketches; {@code judging} all that may take longer
    */
-  public Work(
-      LiveHouse house, LiveHouse.Judged judged, Executor sketching, Executor judging) {
+  public Work(LiveHouse house, LiveHouse.Judged judged, Executor sketching, Executor judging) {
     this.asking = new Asking(sketching, judging);
     this.files = new State(house, judged);
     this.now = files;
@@ -70,9 +69,7 @@ public final class Work {
 
   /** What is shown: the sketch if there is one, else what was judged. */
   public PlannedHouse drawn() {
-    return sketch
-        .map(LiveHouse.Sketched::drawn)
-        .orElseGet(() -> now.house().drawn(now.judged()));
+    return sketch.map(LiveHouse.Sketched::drawn).orElseGet(() -> now.house().drawn(now.judged()));
   }
 
   /** The plan that is shown. */

@@ -57,7 +57,10 @@ final class HouseDeskTest {
     Files.copy(HUT, file);
     desk =
         new HouseDesk(
-            file, live, judged, new HouseDesk.Around(Runnable::run, Runnable::run, () -> time, x -> {}, null));
+            file,
+            live,
+            judged,
+            new HouseDesk.Around(Runnable::run, Runnable::run, () -> time, x -> {}, null));
     desk.resized(1280, 800, 1);
   }
 

@@ -40,8 +40,7 @@ public final class Waits {
     private static String of(List<Double> all) {
       List<Double> sorted = new ArrayList<>(all);
       Collections.sort(sorted);
-      return "%.0f, %.0f"
-          .formatted(sorted.get(sorted.size() / 2), sorted.get(sorted.size() - 1));
+      return "%.0f, %.0f".formatted(sorted.get(sorted.size() / 2), sorted.get(sorted.size() - 1));
     }
   }
 
@@ -50,7 +49,9 @@ public final class Waits {
     LiveHouse h = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
     Plan plan = h.judged().plan();
     // Once unmeasured: a person has looked round before they change anything.
-    changes(h, plan).values().stream().limit(1).forEach(l -> l.forEach(c -> ask(h, c, new Times())));
+    changes(h, plan).values().stream()
+        .limit(1)
+        .forEach(l -> l.forEach(c -> ask(h, c, new Times())));
     for (Map.Entry<String, List<Change>> e : changes(h, plan).entrySet()) {
       Times t = new Times();
       e.getValue().forEach(c -> ask(h, c, t));
