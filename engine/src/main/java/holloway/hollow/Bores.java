@@ -34,6 +34,11 @@ final class Bores {
     this.lawful = lawful;
   }
 
+  /** The same of no attempt yet. */
+  Bores anew() {
+    return new Bores(solids, lawful, keepOffs);
+  }
+
   /** Why the last attempt failed, for a {@link Refused}. */
   String lastReason() {
     return lastReason;

@@ -40,6 +40,21 @@ final class Draft {
     this.bores = new Bores(solids, new Lawful(framed), new KeepOffs(framed));
   }
 
+  /** As far as another has come; what is kept here does not show there. */
+  Draft(Draft other) {
+    framed = other.framed;
+    lowered = other.lowered;
+    beams = other.beams;
+    solids = other.solids;
+    bores = other.bores.anew();
+    hollows.putAll(other.hollows);
+    sites.addAll(other.sites);
+    accesses.addAll(other.accesses);
+    refused.addAll(other.refused);
+    siteIds.addAll(other.siteIds);
+    other.upright.forEach((cell, axes) -> upright.put(cell, new ArrayList<>(axes)));
+  }
+
   /** Keeps a space, unless it lies in a shared wall or in a room that nobody works in. */
   void hollow(Hollow h) {
     boolean shut =

@@ -9,12 +9,16 @@ import holloway.request.Request;
 import holloway.schedule.HoleCard;
 import holloway.schedule.Tapes;
 import holloway.solve.LivePlan;
+import holloway.solve.Sketch;
 import holloway.survey.Placed;
 import holloway.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
 
 /**
  * A house that is planned again and again while a person changes what they want of it. A value: a
@@ -25,6 +29,7 @@ public final class LiveHouse {
   private final Placed placed;
   private final List<Finding> surveyed;
   private final Request request;
+  private final LiveSites sites;
   private final RealSite site;
   private final LivePlan live;
   private final Told told;
@@ -34,6 +39,7 @@ public final class LiveHouse {
       Placed placed,
       List<Finding> surveyed,
       Request request,
+      LiveSites sites,
       RealSite site,
       LivePlan live,
       Told told,
@@ -41,6 +47,7 @@ public final class LiveHouse {
     this.placed = placed;
     this.surveyed = surveyed;
     this.request = request;
+    this.sites = sites;
     this.site = site;
     this.live = live;
     this.told = told;
@@ -72,7 +79,9 @@ public final class LiveHouse {
     LivePlan first = wide.live(request, search, parts, told);
     RealSite site = wide.settled(request, first.solved().plan());
     LivePlan live = site == wide ? first : site.live(request, search, parts, told);
-    return new LiveHouse(placed.value(), placed.findings(), request, site, live, told, settings);
+    LiveSites sites = new LiveSites(placed.value(), request, site);
+    return new LiveHouse(
+        placed.value(), placed.findings(), request, sites, site, live, told, settings);
   }
 
   /**
@@ -85,32 +94,59 @@ public final class LiveHouse {
   }
 
   /**
-   * The plan for other bans, pins or weights of the same cabinet and outlets. The hollows and ways
-   * of the house stay as they are.
+   * The plan for other bans, pins or weights, or with outlets elsewhere. Where the ends stay the
+   * hollows and ways of the house stay as they are.
    *
    * @throws InputTrouble when what is wanted cannot be
    */
   public LiveHouse with(Request wanted) {
+    return with(wanted, () -> false);
+  }
+
+  /**
+   * As without {@code overtaken}, and the very same plan.
+   *
+   * @param overtaken asked now and then, on any thread: whether nobody waits for the answer any
+   *     more
+   * @throws CancellationException once it is overtaken
+   */
+  public LiveHouse with(Request wanted, BooleanSupplier overtaken) {
     if (wanted.equals(request)) {
       return this;
     }
-    boolean same =
-        wanted.outlets().equals(request.outlets())
-            && wanted.cabinet().equals(request.cabinet())
-            && sameWeights(wanted);
-    RealSite on = same ? site : (RealSite) new RealStages(Progress.SILENT).derive(placed, wanted);
-    LivePlan next = on.live(live, wanted, settings.search(), told);
-    return new LiveHouse(placed, surveyed, wanted, on, next, told, settings);
+    RealSite on = sites.of(wanted);
+    LivePlan next = on.live(live, wanted, settings.search().unless(overtaken), told);
+    return new LiveHouse(placed, surveyed, wanted, sites, on, next, told, settings);
   }
 
-  /** Prices stand on the edges of the graph; bans and pins are laid over it. */
-  private boolean sameWeights(Request wanted) {
-    return wanted.effort().equals(request.effort())
-        && wanted.wishes().hourIsWorth().equals(request.wishes().hourIsWorth())
-        && wanted.wishes().visibleMetre() == request.wishes().visibleMetre()
-        && wanted.wishes().attic() == request.wishes().attic()
-        && wanted.wishes().avoid().equals(request.wishes().avoid())
-        && wanted.wishes().crew() == request.wishes().crew();
+  /**
+   * A plan that was only mended: neither proven nor judged.
+   *
+   * @param touched ids of the runs that were laid anew
+   */
+  public record Sketched(PlannedHouse drawn, Set<String> touched) {
+    public Plan plan() {
+      return drawn.plan();
+    }
+  }
+
+  /**
+   * This plan mended for something else that is wanted, within a moment: runs that the change does
+   * not touch stay where they are. What {@link #with} answers to the same does not hang on it.
+   *
+   * @throws InputTrouble when what is wanted cannot be
+   */
+  public Sketched sketch(Request wanted) {
+    RealSite on = sites.of(wanted);
+    Sketch mended = on.sketched(live, wanted);
+    Plan plan = on.named(mended, wanted);
+    return new Sketched(
+        PlannedHouse.sketched(on.hollows(), wanted, plan, units()), mended.touched());
+  }
+
+  /** How often the ways of the house were listed anew since it was opened: once a place of ends. */
+  public int derived() {
+    return sites.derived();
   }
 
   public Placed placed() {

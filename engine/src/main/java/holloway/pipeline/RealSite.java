@@ -11,7 +11,7 @@ import holloway.limits.LocalRules;
 import holloway.plan.Certificate;
 import holloway.plan.Drilling;
 import holloway.plan.Plan;
-import holloway.report.PlaceWords;
+import holloway.plan.Unjudged;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
@@ -32,6 +32,7 @@ import holloway.solve.JointPlanner;
 import holloway.solve.LivePlan;
 import holloway.solve.Order;
 import holloway.solve.Routes;
+import holloway.solve.Sketch;
 import holloway.solve.Solved;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;
@@ -47,12 +48,15 @@ import java.util.stream.Collectors;
 
 /** One house with its hollows and routing graph, planned and judged as often as wanted. */
 final class RealSite implements Stages.Site {
+  private final HouseBase base;
   private final HollowHouse hollows;
   private final Routing.Routed routed;
   private final Progress progress;
   private final Ends ends;
 
-  RealSite(HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
+  RealSite(
+      HouseBase base, HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
+    this.base = base;
     this.hollows = hollows;
     this.routed = routed;
     this.progress = progress;
@@ -87,16 +91,15 @@ final class RealSite implements Stages.Site {
     Solved first = solve(routed, request, search, parts);
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
-      Plan plan =
-          named(first.plan(), request, routed).withUnrouted(unrouted(first, routed, request));
+      Plan plan = names(request, routed).of(first.plan(), first);
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
-    Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request);
+    Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request, base.memory());
     Solved second = solve(settled, request, search, parts);
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());
     return new Stages.Proven(
-        named(plan, request, settled).withUnrouted(unrouted(second, settled, request)),
+        names(request, settled).of(plan, second),
         same ? Optional.of(first.bound()) : Optional.empty());
   }
 
@@ -119,6 +122,10 @@ final class RealSite implements Stages.Site {
     return ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
   }
 
+  HouseBase base() {
+    return base;
+  }
+
   HollowHouse hollows() {
     return hollows;
   }
@@ -138,6 +145,16 @@ final class RealSite implements Stages.Site {
     return old.ask(routed.graph(), order(request), told, search.begin(1));
   }
 
+  /** The plan for another order, or of another house, as an old one is mended for it. */
+  Sketch sketched(LivePlan old, Request request) {
+    return old.sketch(routed.graph(), order(request));
+  }
+
+  /** A sketch with its name and marked labels; why a run has no route nobody has asked yet. */
+  Plan named(Sketch sketch, Request request) {
+    return Unjudged.of(names(request, routed).of(sketch.plan()));
+  }
+
   /**
    * This house with only those spots of ends that a plan chose; itself where none were to choose.
    */
@@ -147,18 +164,19 @@ final class RealSite implements Stages.Site {
       return this;
     }
     Ends only = ends.only(chosen);
-    return new RealSite(hollows, Routing.of(hollows, only, request), only, progress);
+    Routing.Routed on = Routing.of(hollows, only, request, base.memory());
+    return new RealSite(base, hollows, on, only, progress);
   }
 
   /** A plan with its name, and why each run that has no route has none. */
   Plan finished(Solved solved, Request request) {
-    return named(solved.plan(), request, routed).withUnrouted(unrouted(solved, routed, request));
+    return names(request, routed).of(solved.plan(), solved);
   }
 
   @Override
   public List<Plan> routes(Request request, String runId, int most) {
     return Routes.of(routed.graph(), order(request), runId, most).stream()
-        .map(r -> named(r.plan(), request, routed))
+        .map(r -> names(request, routed).of(r.plan()))
         .toList();
   }
 
@@ -247,65 +265,8 @@ final class RealSite implements Stages.Site {
         pins);
   }
 
-  private Plan named(Plan written, Request request, Routing.Routed on) {
-    Plan p = new Labour(on.money(), on.graph()).of(written);
-    Plan.Totals t = p.totals();
-    Plan.Totals totals =
-        new Plan.Totals(
-            t.objective(),
-            t.bound(),
-            t.gap(),
-            t.minutes(),
-            t.holes(),
-            t.patches(),
-            t.routeM(),
-            t.cableM(),
-            t.visibleM(),
-            t.money(),
-            currency(request),
-            t.zones(),
-            t.cutByTime());
-    return new Plan(
-        p.format(),
-        hollows.framed().placed().house().name(),
-        p.profile(),
-        p.perMinute(),
-        p.inputs(),
-        totals,
-        p.runs(),
-        p.holes(),
-        p.unrouted(),
-        p.works(),
-        p.findings(),
-        p.materials(),
-        p.survey(),
-        hollows.framed().placed().site());
-  }
-
-  private List<Plan.Unrouted> unrouted(Solved solved, Routing.Routed on, Request request) {
-    PlaceWords places = new PlaceWords(hollows.framed().placed());
-    return solved.plan().unrouted().stream()
-        .map(
-            u -> {
-              List<String> reached = solved.reached().getOrDefault(u.id(), List.of());
-              return new Plan.Unrouted(u.id(), WhyNot.of(u.id(), request, places, on, reached));
-            })
-        .toList();
-  }
-
-  /** The currency of the hour's worth, else that of the place. */
-  private String currency(Request request) {
-    return request
-        .wishes()
-        .hourIsWorth()
-        .map(m -> m.currency())
-        .orElseGet(
-            () ->
-                switch (hollows.framed().placed().house().place()) {
-                  case US -> "USD";
-                  case UK -> "GBP";
-                  case EU, NONE -> "";
-                });
+  private PlanNames names(Request request, Routing.Routed on) {
+    return new PlanNames(hollows.framed().placed(), request, on);
   }
 
   static Budget budget(Thoroughness thoroughness) {

@@ -15,6 +15,7 @@ import holloway.housefile.Starter;
 import holloway.request.Request;
 import holloway.routing.Ends;
 import holloway.routing.Routing;
+import holloway.routing.RoutingMemory;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
 import holloway.survey.SurveyException;
@@ -88,6 +89,7 @@ final class RealStages implements Stages {
 
   @Override
   public Site derive(Placed placed, Request request) {
+    // What is wrong with an end is said before anything long begins.
     Ends ends = ends(placed, request);
     progress.now("listing hollows and the ways out of them");
     Framed framed = Framing.of(placed);
@@ -97,10 +99,25 @@ final class RealStages implements Stages {
                   .formatted(framed.members().size(), MOST_MEMBERS)
               + " size, or a spacing of studs or joists, wrong?");
     }
-    HollowHouse hollows = Hollows.of(framed, ends.interests());
+    return over(new HouseBase(Hollows.of(framed), new RoutingMemory(request)), ends, request);
+  }
+
+  /**
+   * The same house with its ends elsewhere, at the same prices: only what hangs on the ends is
+   * looked for.
+   *
+   * @throws InputTrouble when an end cannot be where it is wanted
+   */
+  RealSite derive(HouseBase base, Request request) {
+    return over(base, ends(base.hollows().framed().placed(), request), request);
+  }
+
+  private RealSite over(HouseBase base, Ends ends, Request request) {
+    HollowHouse hollows = base.hollows().near(ends.interests());
     progress.now("laying the wanted runs over the house");
     Ends beside = ends.besideStuds(hollows);
-    return new RealSite(hollows, Routing.of(hollows, beside, request), beside, progress);
+    Routing.Routed routed = Routing.of(hollows, beside, request, base.memory());
+    return new RealSite(base, hollows, routed, beside, progress);
   }
 
   @Override

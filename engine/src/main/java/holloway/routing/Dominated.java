@@ -1,7 +1,7 @@
 package holloway.routing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,13 +31,15 @@ final class Dominated {
   /** The edges that are left, in order, numbered anew. */
   static List<RouteGraph.Edge> without(List<RouteGraph.Edge> edges, List<RouteGraph.Hole> holes) {
     Dominated d = new Dominated(holes);
-    Map<Ends, List<Traits>> parallel = new LinkedHashMap<>();
+    Map<Ends, List<RouteGraph.Edge>> parallel = new HashMap<>();
     for (RouteGraph.Edge e : edges) {
       Ends ends = new Ends(Math.min(e.a(), e.b()), Math.max(e.a(), e.b()));
-      parallel.computeIfAbsent(ends, k -> new ArrayList<>()).add(d.traits(e));
+      parallel.computeIfAbsent(ends, k -> new ArrayList<>(2)).add(e);
     }
     boolean[] beaten = new boolean[edges.size()];
-    for (List<Traits> list : parallel.values()) {
+    for (List<RouteGraph.Edge> same : parallel.values()) {
+      // Most stand alone, and traits cost more than the look.
+      List<Traits> list = same.size() < 2 ? List.of() : same.stream().map(d::traits).toList();
       for (Traits t : list) {
         beaten[t.edge().id()] = list.stream().anyMatch(o -> beats(o, t));
       }

@@ -9,8 +9,8 @@ import holloway.hollow.SiteKind;
 import holloway.hollow.Solids;
 import holloway.hollow.Way;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,34 +23,49 @@ final class Fishes {
   /**
    * A way for a hand into a blind hollow.
    *
-   * @param entry where the cable comes into the hollow
-   * @param lead pieces from the hand's node to the entry
    * @param hole the hole of the lead, or {@link HoleBook#NONE}
-   * @param access the hand is in the hollow itself
    */
-  private record Port(
-      int node, Point3 entry, List<RouteGraph.Piece> lead, int hole, boolean access) {}
+  private record Port(int node, int hole, FishMemory.Hand hand) {
+    Point3 entry() {
+      return hand.entry();
+    }
+
+    List<RouteGraph.Piece> lead() {
+      return hand.lead();
+    }
+
+    boolean access() {
+      return hand.access();
+    }
+  }
 
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
-  private final Solids solids;
+  private final FishPaths paths;
   private final Accesses accesses;
   private final HoleBook book;
   private final Map<String, List<Port>> ports = new TreeMap<>();
+  private final Map<String, List<Port>> inOrder = new HashMap<>();
   private final Map<String, Hollow> blind = new TreeMap<>();
+  private final FishMemory memory;
 
+  /**
+   * @param memory of fishes of this house at these prices
+   */
   Fishes(
       HollowHouse house,
       GraphDraft draft,
       Prices prices,
       Solids solids,
       Accesses accesses,
-      HoleBook book) {
+      HoleBook book,
+      FishMemory memory) {
+    this.memory = memory;
     this.house = house;
     this.draft = draft;
     this.prices = prices;
-    this.solids = solids;
+    this.paths = new FishPaths(house, prices, solids);
     this.accesses = accesses;
     this.book = book;
     for (Hollow h : house.hollows()) {
@@ -66,7 +81,7 @@ final class Fishes {
   void find(Map<String, Integer> handNodes) {
     for (Hollow h : blind.values()) {
       for (Accesses.Access a : accesses.in(h.id())) {
-        port(h, new Port(a.node(), a.at(), List.of(), HoleBook.NONE, true));
+        port(h, a.node(), a.at(), List.of(), HoleBook.NONE, true);
       }
     }
     for (Site s : house.sites()) {
@@ -77,8 +92,17 @@ final class Fishes {
     house.sites().forEach(this::across);
   }
 
-  private void port(Hollow h, Port p) {
-    ports.computeIfAbsent(h.id(), k -> new ArrayList<>()).add(p);
+  /**
+   * @param entry where the cable comes into the hollow
+   * @param lead pieces from the hand's node to the entry
+   * @param access the hand is in the hollow itself
+   */
+  private void port(
+      Hollow h, int node, Point3 entry, List<RouteGraph.Piece> lead, int hole, boolean access) {
+    String site = hole < 0 ? "" : draft.holes.get(hole).site();
+    FishMemory.Hand hand =
+        new FishMemory.Hand(draft.nodes.get(node).name(), entry, lead, site, access);
+    ports.computeIfAbsent(h.id(), k -> new ArrayList<>()).add(new Port(node, hole, hand));
   }
 
   /**
@@ -98,7 +122,7 @@ final class Fishes {
     RouteGraph.Piece pass = new RouteGraph.Piece.Pass(s.id(), List.of(far, near));
     Integer hand = handNodes.get(s.id() + "@" + other);
     if (hand != null) {
-      port(h, new Port(hand, near, List.of(pass), hole, false));
+      port(h, hand, near, List.of(pass), hole, false);
       return;
     }
     Hollow behind = blind.get(other);
@@ -106,92 +130,65 @@ final class Fishes {
       return;
     }
     for (Accesses.Access a : accesses.in(other)) {
-      List<Point3> path = Paths.inside(behind, a.at(), far);
-      if (GraphDraft.lengthOf(path) <= HoleBook.ARM && Paths.clear(solids, path)) {
+      List<Point3> path = memory.reach(behind, a.at(), far, () -> paths.reach(behind, a.at(), far));
+      if (!path.isEmpty()) {
         long price = prices.fishLeg(behind.kind(), behind.fill(), GraphDraft.lengthOf(path));
         RouteGraph.Piece reach = new RouteGraph.Piece.Leg(other, behind.kind(), path, false, price);
-        port(h, new Port(a.node(), near, List.of(reach, pass), hole, false));
+        port(h, a.node(), near, List.of(reach, pass), hole, false);
       }
     }
   }
 
   private void within(Hollow h) {
     List<Port> list = sorted(h);
+    List<FishMemory.Hand> hands = hands(list);
+    for (FishMemory.Found f : memory.within(h, hands, () -> fishes(h, list))) {
+      Port p = list.get(f.from());
+      Port q = list.get(f.to());
+      draft.edge(
+          p.node(),
+          q.node(),
+          f.laid(),
+          holes(p.hole(), book.tube(h), q.hole()),
+          OutdoorNet.dug(house, draft, prices, h),
+          f.ways());
+    }
+  }
+
+  private List<FishMemory.Found> fishes(Hollow h, List<Port> list) {
+    List<FishMemory.Found> out = new ArrayList<>();
     for (int i = 0; i < list.size(); i++) {
       for (int j = i + 1; j < list.size(); j++) {
         Port p = list.get(i);
         Port q = list.get(j);
         boolean sameHole = p.hole() >= 0 && p.hole() == q.hole();
         if (p.node() != q.node() && !sameHole) {
-          List<Point3> path = path(h, p.entry(), q.entry());
+          List<Point3> path = paths.path(h, p.entry(), q.entry());
           if (!path.isEmpty()) {
             List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
-            pieces.add(leg(h, path, p.access() || q.access()));
+            pieces.add(paths.leg(h, path, p.access() || q.access()));
             pieces.addAll(reversed(q.lead()));
-            draft.edge(
-                p.node(),
-                q.node(),
-                pieces,
-                holes(p.hole(), book.tube(h), q.hole()),
-                OutdoorNet.dug(house, draft, prices, h),
-                ways(h) | ways(p.lead()) | ways(q.lead()),
-                false);
+            int ways = ways(h) | ways(p.lead()) | ways(q.lead());
+            out.add(new FishMemory.Found(i, j, GraphDraft.Laid.of(pieces), ways));
           }
         }
       }
     }
+    return out;
   }
 
   private List<Port> sorted(Hollow h) {
-    List<Port> list = new ArrayList<>(ports.getOrDefault(h.id(), List.of()));
-    list.sort(Comparator.comparingInt(Port::node).thenComparingInt(Port::hole));
-    return list;
+    return inOrder.computeIfAbsent(
+        h.id(),
+        id -> {
+          List<Port> list = new ArrayList<>(ports.getOrDefault(id, List.of()));
+          list.sort(Comparator.comparingInt(Port::node).thenComparingInt(Port::hole));
+          return list;
+        });
   }
 
-  /** The path of a leg, empty when it is too long for a fish or something is in the way. */
-  private List<Point3> path(Hollow h, Point3 from, Point3 to) {
-    if (isDrawn(h)) {
-      List<Point3> drawn = Conduits.path(house.framed(), h, from, to);
-      return isInReach(h, drawn) ? drawn : List.of();
-    }
-    List<Point3> path = Paths.inside(h, from, to);
-    if (!isInReach(h, path)) {
-      return List.of();
-    }
-    if (Paths.clear(solids, path)) {
-      return path;
-    }
-    // turning at the other corner, as the way back would: or it hung on which end is named first
-    List<Point3> other = new ArrayList<>(Paths.inside(h, to, from));
-    Collections.reverse(other);
-    return Paths.clear(solids, other) && isInReach(h, other) ? other : List.of();
-  }
-
-  private boolean isInReach(Hollow h, List<Point3> path) {
-    // A tube is as long as its parts, each of which can be drawn through: else it is no space.
-    int goes = 1 + Conduits.pullBoxes(house.framed(), h);
-    return GraphDraft.lengthOf(path) <= goes * FishLimits.most(h.kind(), h.fill());
-  }
-
-  /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
-  private static boolean isDrawn(Hollow h) {
-    return h.kind().isDrawn();
-  }
-
-  /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */
-  private RouteGraph.Piece leg(Hollow h, List<Point3> path, boolean open) {
-    boolean reached = open && GraphDraft.lengthOf(path) <= HoleBook.ARM;
-    long price = leg(h, path) + (reached ? 0 : prices.fishSetUp());
-    return new RouteGraph.Piece.Leg(h.id(), h.kind(), path, !reached, price);
-  }
-
-  private long leg(Hollow h, List<Point3> path) {
-    long turns =
-        h.kind() == HollowKind.CONDUIT
-            ? prices.turns(Conduits.bends(house.framed(), h))
-                + Conduits.pullBoxes(house.framed(), h) * prices.handOver()
-            : 0;
-    return turns + prices.fishLeg(h.kind(), h.fill(), GraphDraft.lengthOf(path));
+  private static List<FishMemory.Hand> hands(List<Port> ports) {
+    return ports.stream().map(Port::hand).toList();
   }
 
   private void across(Site s) {
@@ -206,50 +203,64 @@ final class Fishes {
             || s.kind() == SiteKind.BLOCK
             // a knockout lies across the bays: a rod does not turn into it
             || s.made() && s.pierces().isEmpty();
-    for (Port p : sorted(one)) {
-      List<Point3> first = p.hole() == hole && hole >= 0 ? List.of() : path(one, p.entry(), s.a());
-      if (first.isEmpty()) {
-        continue;
-      }
-      for (Port q : sorted(other)) {
+    List<Port> here = sorted(one);
+    List<Port> there = sorted(other);
+    for (FishMemory.Found f :
+        memory.across(
+            s,
+            hole >= 0,
+            new FishMemory.Side(one, hands(here)),
+            new FishMemory.Side(other, hands(there)),
+            () -> fishes(s, hole, straight, one, here, other, there))) {
+      Port p = here.get(f.from());
+      Port q = there.get(f.to());
+      int[] passed = holes(p.hole(), hole, q.hole());
+      draft.edge(p.node(), q.node(), f.laid(), passed, new int[0], f.ways());
+    }
+  }
+
+  private List<FishMemory.Found> fishes(
+      Site s,
+      int hole,
+      boolean straight,
+      Hollow one,
+      List<Port> here,
+      Hollow other,
+      List<Port> there) {
+    List<FishMemory.Found> out = new ArrayList<>();
+    for (int i = 0; i < here.size(); i++) {
+      Port p = here.get(i);
+      List<Point3> first =
+          p.hole() == hole && hole >= 0 ? List.of() : paths.path(one, p.entry(), s.a());
+      for (int j = 0; j < there.size() && !first.isEmpty(); j++) {
+        Port q = there.get(j);
         boolean sameHole = hole >= 0 && q.hole() == hole || p.hole() >= 0 && p.hole() == q.hole();
         boolean fed = straight || p.access() || q.access();
         if (p.node() != q.node() && !sameHole && fed) {
-          List<Point3> second = path(other, s.b(), q.entry());
+          List<Point3> second = paths.path(other, s.b(), q.entry());
           if (!second.isEmpty()) {
-            edge(s, hole, p, q, one, other, first, second);
+            int ways = ways(one) | ways(other) | ways(p.lead()) | ways(q.lead());
+            GraphDraft.Laid laid = GraphDraft.Laid.of(pieces(s, p, q, one, other, first, second));
+            out.add(new FishMemory.Found(i, j, laid, ways));
           }
         }
       }
     }
+    return out;
   }
 
-  private void edge(
-      Site s,
-      int hole,
-      Port p,
-      Port q,
-      Hollow one,
-      Hollow other,
-      List<Point3> first,
-      List<Point3> second) {
+  private List<RouteGraph.Piece> pieces(
+      Site s, Port p, Port q, Hollow one, Hollow other, List<Point3> first, List<Point3> second) {
     List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
     pieces.add(
         new RouteGraph.Piece.Leg(
-            one.id(), one.kind(), first, true, prices.fishSetUp() + leg(one, first)));
+            one.id(), one.kind(), first, true, prices.fishSetUp() + paths.leg(one, first)));
     pieces.add(new RouteGraph.Piece.Pass(s.id(), List.of(s.a(), s.b())));
     pieces.add(
         new RouteGraph.Piece.Leg(
-            other.id(), other.kind(), second, true, prices.handOver() + leg(other, second)));
+            other.id(), other.kind(), second, true, prices.handOver() + paths.leg(other, second)));
     pieces.addAll(reversed(q.lead()));
-    draft.edge(
-        p.node(),
-        q.node(),
-        pieces,
-        holes(p.hole(), hole, q.hole()),
-        new int[0],
-        ways(one) | ways(other) | ways(p.lead()) | ways(q.lead()),
-        false);
+    return pieces;
   }
 
   /** Ways of the hollows that a hand reaches through on its way in. */

@@ -27,6 +27,7 @@ final class HandNets {
   private final HandStands stands;
   private final Wishes wishes;
   private final FaceNets faces;
+  private final NetMemory memory;
 
   HandNets(
       HollowHouse house,
@@ -36,7 +37,9 @@ final class HandNets {
       Accesses accesses,
       HandStands stands,
       Wishes wishes,
-      FaceNets faces) {
+      FaceNets faces,
+      NetMemory memory) {
+    this.memory = memory;
     this.house = house;
     this.draft = draft;
     this.prices = prices;
@@ -81,6 +84,11 @@ final class HandNets {
   private void net(Hollow h, List<Entry> entries) {
     Optional<HandStands.Hand> stand =
         stands.at(h, draft.nodes.get(entries.get(0).node()).at(), wishes);
+    int[] works = stand.map(HandStands.Hand::works).orElse(new int[0]);
+    memory.net(draft, h, entries, works, () -> lay(h, entries, stand));
+  }
+
+  private void lay(Hollow h, List<Entry> entries, Optional<HandStands.Hand> stand) {
     if (h.kind() == HollowKind.OUTSIDE_FACE) {
       faces.outside(h, entries);
     } else if (h.kind() == HollowKind.SKIRTING) {

@@ -36,7 +36,7 @@ final class OwnSpaces {
     for (String cable : new TreeSet<>(request.runs().stream().map(r -> r.cable()).toList())) {
       Set<HollowKind> no = shutTo(cable);
       Set<Integer> edges = new TreeSet<>();
-      for (RouteGraph.Edge e : g.edges()) {
+      for (RouteGraph.Edge e : no.isEmpty() ? List.<RouteGraph.Edge>of() : g.edges()) {
         boolean in =
             e.pieces().stream()
                 .anyMatch(p -> p instanceof RouteGraph.Piece.Leg leg && no.contains(leg.kind()));

@@ -36,7 +36,10 @@ public final class Routing {
   /** The graph, and what could not be had, for "why not". */
   public record Routed(RouteGraph graph, List<Refused> refused, Spending money) {}
 
-  private Routing(HollowHouse house, Request request) {
+  private final RoutingMemory memory;
+
+  private Routing(HollowHouse house, Request request, RoutingMemory memory) {
+    this.memory = memory;
     this.house = house;
     this.request = request;
     this.wishes = request.wishes();
@@ -53,7 +56,15 @@ public final class Routing {
   }
 
   public static Routed of(HollowHouse house, Ends ends, Request request) {
-    Routing r = new Routing(house, request);
+    return of(house, ends, request, new RoutingMemory(request));
+  }
+
+  /** As without {@code memory}, and the very same; what is remembered is not looked for again. */
+  public static Routed of(HollowHouse house, Ends ends, Request request, RoutingMemory memory) {
+    if (!memory.isOf(request)) {
+      throw new IllegalArgumentException("ways are remembered at other prices");
+    }
+    Routing r = new Routing(house, request, memory);
     r.build(ends);
     List<Refused> refused = new ArrayList<>(house.refused());
     refused.addAll(r.book.refused());
@@ -109,10 +120,10 @@ public final class Routing {
             false);
       }
     }
-    new HandNets(house, draft, prices, solids, accesses, stands, wishes, faces)
+    new HandNets(house, draft, prices, solids, accesses, stands, wishes, faces, memory.nets)
         .connect(binder.entries, handNodes);
     new ChannelLinks(house, draft, prices, handNodes).find(ends);
-    new Fishes(house, draft, prices, solids, accesses, book).find(handNodes);
+    new Fishes(house, draft, prices, solids, accesses, book, memory.fishes).find(handNodes);
   }
 
   /** A node where a crossing ends in a hand hollow that may be worked from. */

@@ -2,7 +2,6 @@ package holloway.solve;
 
 import holloway.plan.Certificate;
 import holloway.routing.RouteGraph;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -162,6 +161,15 @@ public final class LivePlan {
     return known.orElseGet(() -> new Change(graph, order, progress, stop).answer());
   }
 
+  /**
+   * The plan of this question mended for another in a few milliseconds: only the runs that the
+   * change touches are routed anew. No step of a proof is made; {@link #ask} is the whole answer,
+   * and it is the same whether this was asked before it or not.
+   */
+  public Sketch sketch(RouteGraph graph, Order order) {
+    return new Mending(task, best, new Task(graph, order)).sketch();
+  }
+
   private static int[] routed(Solution s) {
     return IntStream.range(0, s.paths().length).filter(k -> s.paths()[k] != null).toArray();
   }
@@ -256,29 +264,9 @@ public final class LivePlan {
       for (int k = 0; k < out.length; k++) {
         int was = old.indexOf(next.order.runs().get(k).id());
         Path p = was < 0 ? null : carry.path(best.paths()[was]);
-        out[k] = p != null && isOpen(p, next.demands[k]) ? p : null;
+        out[k] = p != null && OpenPaths.isOpen(next.net, p, next.demands[k]) ? p : null;
       }
       return out;
-    }
-
-    private boolean isOpen(Path p, Demand d) {
-      boolean open = free(next.net.nodeWorks[p.start()]);
-      boolean pinned = d.pin() == null;
-      for (int arc : p.arcs()) {
-        int e = arc >> 1;
-        pinned |= d.pin() != null && d.pin()[e];
-        open &= !next.net.edgeShut[e] && free(next.net.edgeWorks[e]);
-        open &= free(next.net.nodeWorks[next.net.head[arc]]);
-        for (int h : next.net.edgeHoles[e]) {
-          int[][] methods = next.net.methods[h];
-          open &= methods.length == 0 || Arrays.stream(methods).anyMatch(this::free);
-        }
-      }
-      return open && pinned;
-    }
-
-    private boolean free(int[] works) {
-      return Arrays.stream(works).noneMatch(w -> next.net.workShut[w]);
     }
   }
 }

@@ -2,14 +2,18 @@ package holloway.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.check.Referee;
 import holloway.plan.Plan;
+import holloway.plan.PlanJson;
 import holloway.request.Request;
 import holloway.request.Wishes;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -68,5 +72,73 @@ final class LiveHouseTest {
   @Test
   void theSameWantsAreTheSameHouse() {
     assertEquals(first, first.with(first.request()));
+  }
+
+  /** Every hole of the plan forbidden in turn, every outlet slid. */
+  @Test
+  void aSketchLeavesAllOthersWhereTheyAreAndTheRefereeAgrees() {
+    for (Plan.PlannedHole h : first.plan().holes()) {
+      LiveHouse.Sketched sketch = first.sketch(without(first.request(), h.id()));
+      assertEquals(new java.util.TreeSet<>(h.runs()), sketch.touched(), h.id());
+      sound(sketch);
+      assertTrue(sketch.plan().holes().stream().noneMatch(x -> x.id().equals(h.id())));
+    }
+    for (int o = 0; o < first.request().outlets().size(); o++) {
+      String name = first.request().outlets().get(o).name();
+      Request slid = SlidEndsTest.slid(first.request(), o, 101_600_000);
+      if (slid.equals(first.request())) {
+        continue; // on a ceiling
+      }
+      LiveHouse.Sketched sketch = first.sketch(slid);
+      // Lines that cable is laid along in a crawlspace go by all that enters it: others may move.
+      first.plan().runs().stream()
+          .filter(r -> r.to().equals(name))
+          .forEach(r -> assertTrue(sketch.touched().contains(r.id()), r.id()));
+      sound(sketch);
+    }
+  }
+
+  private static void sound(LiveHouse.Sketched s) {
+    assertEquals(List.of(), s.plan().unrouted());
+    assertTrue(s.plan().holes().stream().allMatch(h -> h.label().matches("H\\d+\\?")));
+    assertFalse(s.drawn().judged());
+    assertEquals(0, s.plan().totals().bound(), "nothing is proven");
+    for (Plan.PlannedRun r : first.plan().runs()) {
+      boolean same = ids(r).equals(ids(run(s.plan(), r.id())));
+      assertTrue(same || s.touched().contains(r.id()), r.id());
+    }
+    assertEquals(
+        List.of(),
+        Referee.check(s.plan(), s.drawn().hollows(), s.drawn().request()).refusals().stream()
+            .map(Object::toString)
+            // The rules have not looked yet, so nothing can have asked for a nail plate.
+            .filter(r -> !r.contains("no finding asks"))
+            .toList());
+  }
+
+  private static Plan.PlannedRun run(Plan p, String id) {
+    return p.runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static List<String> ids(Plan.PlannedRun r) {
+    return r.steps().stream().map(Plan.PlanStep::id).toList();
+  }
+
+  @Test
+  void theAnswerHangsNeitherOnASketchNorOnBeingWatched() {
+    Request slid = SlidEndsTest.slid(first.request(), 0, 101_600_000);
+    LiveHouse anew = LiveHouse.open(FILE, Progress.SILENT);
+    LiveHouse.Judged plain = anew.with(slid).judged();
+    LiveHouse other = LiveHouse.open(FILE, Progress.SILENT);
+    other.sketch(slid);
+    LiveHouse.Judged staged = other.with(slid, () -> false).judged();
+    assertEquals(PlanJson.write(plain.plan()), PlanJson.write(staged.plan()));
+    assertEquals(1, other.derived(), "the sketch's ways serve the plan too");
+  }
+
+  @Test
+  void aSearchThatNobodyWaitsForIsGivenUp() {
+    Request wanted = without(first.request(), first.plan().holes().get(1).id());
+    assertThrows(CancellationException.class, () -> first.with(wanted, () -> true));
   }
 }

@@ -67,21 +67,23 @@ final class ViewVerb implements Callable<Integer> {
       return ExitCode.NO_DISPLAY;
     }
     LiveHouse live = LiveHouse.open(house, search.settings(about, units), progress);
-    ExecutorService beside = Executors.newSingleThreadExecutor(ViewVerb::daemon);
+    ExecutorService sketching = Executors.newSingleThreadExecutor(ViewVerb::daemon);
+    ExecutorService judging = Executors.newSingleThreadExecutor(ViewVerb::daemon);
     try {
       HouseDesk desk =
           new HouseDesk(
               house,
               live,
               live.judged(),
-              new HouseDesk.Around(beside, System::nanoTime, this::say, keeper()));
+              new HouseDesk.Around(sketching, judging, System::nanoTime, this::say, keeper()));
       Window.show(desk, 1280, 800);
       return 0;
     } catch (NoDisplay e) {
       err.print("holloway: " + e.getMessage() + "\n");
       return ExitCode.NO_DISPLAY;
     } finally {
-      beside.shutdownNow();
+      sketching.shutdownNow();
+      judging.shutdownNow();
     }
   }
 

@@ -11,6 +11,7 @@ import holloway.units.UnitSystem;
 import holloway.view.Orbit;
 import holloway.view.Storey;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,6 +21,10 @@ final class Acts {
   private static final long SLIDE_METRIC = 100_000_000L;
   private static final long SLIDE_INCH = 101_600_000L;
   private static final float TURN = 0.13f;
+
+  /** Lines that a key moves the help by, while it is shown. */
+  private static final Map<Act, Integer> SCROLLS =
+      Map.of(Act.NEXT, 2, Act.PREVIOUS, -2, Act.FAR, 12, Act.NEAR, -12);
 
   private final Table t;
   private final Runnable save;
@@ -56,6 +61,10 @@ final class Acts {
   }
 
   void act(Act a) {
+    if (t.shown.help() && SCROLLS.containsKey(a)) {
+      t.moveHelp(SCROLLS.get(a));
+      return;
+    }
     switch (a) {
       case HELP -> t.show(t.shown.withHelp(!t.shown.help()));
       case LEAVE -> leave();

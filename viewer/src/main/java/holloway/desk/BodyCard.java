@@ -81,7 +81,12 @@ final class BodyCard {
 
   static void outlet(Panels p, Table t, String name) {
     p.heading(name);
-    t.pictures.words().outlet(t.plan(), name).ifPresent(p::words);
+    if (t.work.isSketch()) {
+      p.heading(Board.SKETCH);
+      p.words("Do not cut: where its box goes is known once the plan is judged.");
+    } else {
+      t.pictures.words().outlet(t.plan(), name).ifPresent(p::words);
+    }
     List<Plan.PlannedRun> runs =
         t.plan().runs().stream().filter(r -> r.to().equals(name) || r.from().equals(name)).toList();
     runs.forEach(r -> p.pair(r.id(), t.pictures.words().cable(r.routeM())));

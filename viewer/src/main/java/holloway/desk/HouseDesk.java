@@ -13,10 +13,12 @@ import holloway.look.Sheet;
 import holloway.pipeline.LiveHouse;
 import holloway.session.Choice;
 import holloway.session.Work;
+import holloway.view.NorthMark;
 import holloway.view.Orbit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -45,15 +47,20 @@ public final class HouseDesk implements Session {
   private float clickedY = -100;
 
   /**
+   * @param sketching makes sketches of plans; {@code judging} all that may take longer
    * @param told is given the state as a line of JSON after every frame that changed it
    * @param shots is given a picture of the window whenever the state changed
    * @param clock nanoseconds that only grow
    */
   public record Around(
-      Executor executor, LongSupplier clock, Consumer<String> told, Consumer<byte[]> shots) {}
+      Executor sketching,
+      Executor judging,
+      LongSupplier clock,
+      Consumer<String> told,
+      Consumer<byte[]> shots) {}
 
   public HouseDesk(Path file, LiveHouse house, LiveHouse.Judged judged, Around around) {
-    this.table = new Table(new Work(house, judged, around.executor()));
+    this.table = new Table(new Work(house, judged, around.sketching(), around.judging()));
     table.beside = this::beside;
     this.files = new HouseFiles(file, table);
     this.acts = new Acts(table, files::save);
@@ -122,17 +129,17 @@ public final class HouseDesk implements Session {
 
   @Override
   public void tick() {
-    if (table.work.poll()) {
-      table.refresh();
-      if (table.work.trouble().isEmpty() && table.message.isEmpty()) {
-        table.say("planned");
-      }
-    }
+    table.take();
     if (wasPlanning != table.work.isPlanning()) {
       wasPlanning = table.work.isPlanning();
       table.version++;
     }
     files.look(clock.getAsLong());
+  }
+
+  @Override
+  public boolean isWaiting() {
+    return table.work.isPlanning();
   }
 
   @Override
@@ -186,19 +193,37 @@ public final class HouseDesk implements Session {
                 table.plan().findings(),
                 table.chosenHole().flatMap(h -> table.pictures.findHole(h.id())),
                 table.place());
+    Canvas names = new Canvas(own.theme(), measure, size);
     if (!table.both) {
-      return own;
+      if (table.work.isSketch()) {
+        name(names, now.pane(), Board.SKETCH);
+      }
+      north(names);
+      List<Mark> named = new ArrayList<>(own.over());
+      named.addAll(names.marks());
+      return new Sheet(width, height, own.theme(), own.panes(), named);
     }
     Sheet old =
         new Seen(table.before(), table.shown)
             .sheet(before.pane(), place, List.of(), Optional.empty(), Optional.empty());
-    Canvas names = new Canvas(own.theme(), measure, size);
     List<Mark> marks = new ArrayList<>(old.over());
     marks.addAll(own.over());
     name(names, before.pane(), "as in the files");
-    name(names, now.pane(), "as changed");
+    name(
+        names,
+        now.pane(),
+        table.work.isSketch()
+            ? "as changed; " + Board.SKETCH.toLowerCase(Locale.ROOT)
+            : "as changed");
     marks.addAll(names.marks());
     return new Sheet(width, height, own.theme(), List.of(before.pane(), now.pane()), marks);
+  }
+
+  /** Of a house that stands turned: its words go by a north of its own. */
+  private void north(Canvas c) {
+    Pane p = now.pane();
+    Area place = NorthMark.area(new Area(p.x(), p.y(), p.width(), p.height()), c.size());
+    table.pictures.north().ifPresent(n -> NorthMark.draw(c, p, table.orbit.target(), n, place));
   }
 
   private static void name(Canvas c, Pane pane, String text) {

@@ -52,7 +52,13 @@ final class HouseFiles {
     }
   }
 
+  /** Writes what is wanted, once it is known that it can be and what comes of it. */
   void save() {
+    table.take();
+    if (table.work.isPlanning()) {
+      table.say("not saved: this plan is not judged yet; save again when it is");
+      return;
+    }
     Path to = WishesFile.beside(file);
     try {
       String existing = Files.exists(to) ? Files.readString(to) : "";

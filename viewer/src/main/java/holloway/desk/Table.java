@@ -26,9 +26,13 @@ final class Table {
   private Pointed pointed;
   String message = "";
   boolean over;
+  private int helpBy;
 
   /** The plan of before is shown beside the one of now. */
   boolean both;
+
+  /** What judging made of the sketch that was shown before; empty where there was none. */
+  private Optional<Outcome> outcome = Optional.empty();
 
   private Pictures before;
   private LiveHouse.Judged beforeOf;
@@ -47,9 +51,9 @@ final class Table {
 
   /** Makes the model of the plan as it is now; what is no longer there is no longer chosen. */
   void refresh() {
-    LiveHouse h = work.house();
-    pictures = new Pictures(h.drawn(work.judged()));
+    pictures = new Pictures(work.drawn());
     pointed = null;
+    outcome = work.replaced().map(s -> Outcome.of(s, plan(), pictures.words()));
     boolean gone =
         shown.choice() instanceof Choice.Hole x && hole(x.id()).isEmpty()
             || shown.choice() instanceof Choice.Member m && model().findPiece(m.id()).isEmpty()
@@ -66,12 +70,42 @@ final class Table {
     version++;
   }
 
+  Optional<Outcome> outcome() {
+    return outcome;
+  }
+
+  /** Takes answers that have come in. */
+  void take() {
+    if (!work.poll()) {
+      return;
+    }
+    refresh();
+    if (outcome.isPresent()) {
+      say(outcome.get().inShort());
+    } else if (work.trouble().isEmpty() && message.isEmpty()) {
+      say("planned");
+    }
+  }
+
   /** What can be pointed at; made when it is first asked for. */
   Pointed pointed() {
     if (pointed == null) {
       pointed = new Pointed(model());
     }
     return pointed;
+  }
+
+  /** Moves the help so many lines down. */
+  void moveHelp(int lines) {
+    helpBy += lines;
+    version++;
+  }
+
+  /** Lines that the help is still to be moved; told once. */
+  int helpMoved() {
+    int by = helpBy;
+    helpBy = 0;
+    return by;
   }
 
   void turnBoth() {
@@ -94,7 +128,7 @@ final class Table {
   }
 
   Plan plan() {
-    return work.judged().plan();
+    return work.plan();
   }
 
   Model model() {

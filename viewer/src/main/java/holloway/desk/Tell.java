@@ -38,6 +38,10 @@ final class Tell {
     out.put("fat", t.shown.fat());
     out.put("help", t.shown.help());
     out.put("planning", t.work.isPlanning());
+    out.put("sketch", t.work.isSketch());
+    out.put("sketches", t.work.sketches());
+    out.put("moved", List.copyOf(t.work.moved()));
+    out.put("labels", t.plan().holes().stream().map(h -> h.label()).toList());
     out.put("changes", t.work.changes().done().stream().map(c -> c.says(units)).toList());
     out.put("undone", t.work.changes().undone().size());
     out.put("bans", t.work.wanted().wishes().bans());

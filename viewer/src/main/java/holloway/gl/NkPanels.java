@@ -9,6 +9,7 @@ import holloway.look.Mark;
 import holloway.look.Panels;
 import holloway.look.Rgb;
 import holloway.look.Theme;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import org.lwjgl.nuklear.NkColor;
@@ -68,6 +69,17 @@ final class NkPanels implements Panels {
       NkRect r = NkRect.malloc(stack).set(at.x(), at.y(), at.width(), at.height());
       nk_begin(context, title, r, NK_WINDOW_BORDER);
       nk_window_set_bounds(context, title, r);
+    }
+  }
+
+  @Override
+  public void scroll(int lines) {
+    try (MemoryStack stack = MemoryStack.stackPush()) {
+      IntBuffer x = stack.mallocInt(1);
+      IntBuffer y = stack.mallocInt(1);
+      nk_window_get_scroll(context, x, y);
+      // Nuklear itself keeps it within what there is.
+      nk_window_set_scroll(context, x.get(0), Math.max(0, y.get(0) + Math.round(lines * line())));
     }
   }
 

@@ -21,6 +21,10 @@ import org.lwjgl.system.MemoryStack;
 /** A window that shows a session. A frame is drawn when something changed, and else never. */
 public final class Window implements AutoCloseable {
   private static final double REST = 0.1;
+
+  /** So often it is looked whether an answer has come in. */
+  private static final double SOON = 0.008;
+
   private static final float CLICK = 5;
 
   /** Seconds after which an eye that moved is at rest. */
@@ -91,7 +95,8 @@ public final class Window implements AutoCloseable {
   private void run() {
     while (!session.isOver() && !glfwWindowShouldClose(window)) {
       if (events.isEmpty()) {
-        glfwWaitEventsTimeout(touched || session.isStale() ? 0.001 : rough ? 0.03 : REST);
+        double rest = session.isWaiting() ? SOON : rough ? 0.03 : REST;
+        glfwWaitEventsTimeout(touched || session.isStale() ? 0.001 : rest);
       }
       nk_input_begin(context);
       frameAfter = false;

@@ -10,6 +10,9 @@ public interface Panels {
 
   void end();
 
+  /** Moves what the panel begun last shows so many lines down, up under 0, as its wheel would. */
+  void scroll(int lines);
+
   /** A line in strong type. */
   void heading(String text);
 

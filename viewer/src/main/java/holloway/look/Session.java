@@ -22,6 +22,9 @@ public interface Session {
   /** Called now and then while nothing happens; files and plans are looked after here. */
   void tick();
 
+  /** Whether an answer is awaited, so that {@link #tick} is to be called often. */
+  boolean isWaiting();
+
   /** Whether a frame has to be drawn; asking does not change that. */
   boolean isStale();
 

@@ -1,77 +1,145 @@
 package holloway.session;
 
-import holloway.pipeline.InputTrouble;
 import holloway.pipeline.LiveHouse;
+import holloway.pipeline.PlannedHouse;
+import holloway.plan.Plan;
 import holloway.request.Request;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
- * A house, what was changed in it, and the plan that follows, made beside the person's own thread.
- * Only the answer to the latest question is ever shown; one that cannot be leaves the last good
- * one. To be called on one thread; the executor may use another.
+ * A house, what was changed in it, and the plan that follows, made beside the person's own thread
+ * and in stages: first a sketch, soon after it the plan that is proven and judged. Only answers to
+ * the latest question are ever shown; one that cannot be leaves the last good plan, and a plan that
+ * is known already comes back at once. To be called on one thread.
  */
 public final class Work {
-  private final Executor executor;
+  private static final int MOST_KNOWN = 24;
+
+  /** A plan with all that is said of it. */
+  record State(LiveHouse house, LiveHouse.Judged judged) {}
+
+  private final Asking asking;
+
+  /** Judged plans by what was wanted, the latest last; those of the files as they are now. */
+  private final Map<Request, State> known = new LinkedHashMap<>(16, 0.75f, true);
 
   /** As the files want it. */
-  private LiveHouse files;
+  private State files;
 
-  private LiveHouse.Judged filesJudged;
-  private LiveHouse now;
-  private LiveHouse.Judged judged;
+  /** The last that was judged. */
+  private State now;
+
+  private Optional<LiveHouse.Sketched> sketch = Optional.empty();
+  private Set<String> moved = Set.of();
+  private Optional<Plan> replaced = Optional.empty();
   private Changes changes = Changes.NONE;
-  private volatile int asked;
   private int answered;
+  private int sketches;
+  private boolean fresh;
   private List<String> trouble = List.of();
-  private volatile Answer waiting;
 
-  /** What came back for a question. */
-  private record Answer(
-      int number, LiveHouse house, LiveHouse.Judged judged, boolean opened, List<String> trouble) {}
-
-  public Work(LiveHouse house, LiveHouse.Judged judged, Executor executor) {
-    this.files = house;
-    this.filesJudged = judged;
-    this.now = house;
-    this.judged = judged;
-    this.executor = executor;
+  /**
+   * @param sketching makes sketches; {@code judging} all that may take longer
+   */
+  public Work(LiveHouse house, LiveHouse.Judged judged, Executor sketching, Executor judging) {
+    this.asking = new Asking(sketching, judging);
+    this.files = new State(house, judged);
+    this.now = files;
+    known.put(house.request(), files);
   }
 
+  /** The house as it was judged last. */
   public LiveHouse house() {
-    return now;
+    return now.house();
   }
 
+  /** What was judged last; not what is shown while there is a sketch. */
   public LiveHouse.Judged judged() {
-    return judged;
+    return now.judged();
+  }
+
+  /** What is shown: the sketch if there is one, else what was judged. */
+  public PlannedHouse drawn() {
+    return sketch.map(LiveHouse.Sketched::drawn).orElseGet(() -> now.house().drawn(now.judged()));
+  }
+
+  /** The plan that is shown. */
+  public Plan plan() {
+    return sketch.map(LiveHouse.Sketched::plan).orElse(now.judged().plan());
+  }
+
+  /** Whether the plan that is shown is neither proven nor judged. */
+  public boolean isSketch() {
+    return sketch.isPresent();
+  }
+
+  /** Ids of the runs that lie elsewhere in the sketch than they were judged; none without one. */
+  public Set<String> moved() {
+    return moved;
+  }
+
+  private static Set<String> moved(Plan before, Plan sketch) {
+    Map<String, List<String>> ways = new HashMap<>();
+    before.runs().forEach(r -> ways.put(r.id(), ids(r)));
+    return sketch.runs().stream()
+        .filter(r -> !ids(r).equals(ways.get(r.id())))
+        .map(Plan.PlannedRun::id)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static List<String> ids(Plan.PlannedRun r) {
+    return r.steps().stream().map(Plan.PlanStep::id).toList();
+  }
+
+  /** How many sketches have come in so far, however short each was shown. */
+  public int sketches() {
+    return sketches;
+  }
+
+  /** The sketch that the plan of now has taken the place of; empty where there was none. */
+  public Optional<Plan> replaced() {
+    return replaced;
+  }
+
+  /** What the referee has against the plan that is shown; nothing is known of a sketch. */
+  public List<String> refusals() {
+    return isSketch() ? List.of() : now.judged().refusals();
   }
 
   /** The house as its files want it, without any change of this session. */
   public LiveHouse filesHouse() {
-    return files;
+    return files.house();
   }
 
   /** The plan without any change of this session. */
   public LiveHouse.Judged before() {
-    return filesJudged;
+    return files.judged();
   }
 
   public Request asInFiles() {
-    return files.request();
+    return files.house().request();
   }
 
   public Request wanted() {
-    return Wanted.of(files.request(), changes);
+    return Wanted.of(asInFiles(), changes);
   }
 
   public Changes changes() {
     return changes;
   }
 
+  /** Whether an answer is still to come. */
   public boolean isPlanning() {
-    return answered < asked;
+    return answered < asking.asked();
   }
 
   /** What was wrong with the last question or file; empty when nothing. */
@@ -81,7 +149,8 @@ public final class Work {
 
   public void change(Change c) {
     changes = changes.then(c);
-    plan();
+    trouble = List.of();
+    ask();
   }
 
   /** Whether there was something to undo. */
@@ -98,21 +167,29 @@ public final class Work {
     next.ifPresent(
         c -> {
           changes = c;
-          plan();
+          trouble = List.of();
+          ask();
         });
     return next.isPresent();
   }
 
-  private void plan() {
-    LiveHouse from = now;
-    LiveHouse base = files;
-    Changes all = changes;
-    ask(
-        false,
-        () -> {
-          Request wanted = Wanted.of(base.request(), all);
-          return wanted.equals(base.request()) ? base : from.with(wanted);
-        });
+  private void ask() {
+    Request wanted = wanted();
+    State was = known.get(wanted);
+    replaced = Optional.empty();
+    if (was != null) {
+      show(was);
+      answered = asking.nothing();
+    } else {
+      asking.ask(now.house(), wanted);
+    }
+  }
+
+  private void show(State s) {
+    now = s;
+    sketch = Optional.empty();
+    moved = Set.of();
+    fresh = true;
   }
 
   /**
@@ -124,56 +201,61 @@ public final class Work {
     if (forget) {
       changes = Changes.NONE;
     }
-    ask(true, open);
+    asking.open(open);
   }
 
-  private void ask(boolean opens, Supplier<LiveHouse> question) {
-    int number = ++asked;
-    executor.execute(
-        () -> {
-          // A question that another has followed need not be answered; a file is always read.
-          if (number == asked || opens) {
-            waiting = answer(number, opens, question);
-          }
-        });
-  }
-
-  private static Answer answer(int number, boolean opens, Supplier<LiveHouse> question) {
-    try {
-      LiveHouse house = question.get();
-      return new Answer(number, house, house.judged(), opens, List.of());
-    } catch (InputTrouble e) {
-      return new Answer(number, null, null, opens, e.lines());
-    } catch (RuntimeException e) {
-      String says = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-      return new Answer(number, null, null, opens, List.of("our fault: " + says));
-    }
-  }
-
-  /** Takes an answer that has come in; whether anything is new. */
+  /** Takes answers that have come in; whether anything is new. */
   public boolean poll() {
-    Answer a = waiting;
-    if (a == null || a.number <= answered) {
-      return false;
+    for (Asking.Answer a = asking.next(); a != null; a = asking.next()) {
+      take(a);
     }
-    answered = a.number;
-    trouble = a.trouble;
-    if (!a.trouble.isEmpty()) {
-      if (!a.opened) {
-        // What cannot be is taken back; the plan on the screen is that of before.
-        changes = changes.undo().map(c -> new Changes(c.done(), List.of())).orElse(changes);
+    boolean was = fresh;
+    fresh = false;
+    return was;
+  }
+
+  private void take(Asking.Answer a) {
+    boolean latest = a.number() == asking.asked();
+    if (a.opened()) {
+      opened(a);
+    } else if (latest && !a.trouble().isEmpty()) {
+      // What cannot be is taken back; the plan on the screen is that of before.
+      changes = changes.undo().map(c -> new Changes(c.done(), List.of())).orElse(changes);
+      ask();
+      trouble = a.trouble();
+      fresh = true;
+    } else if (latest && a.sketch().isPresent()) {
+      sketch = a.sketch();
+      sketches++;
+      moved = moved(now.judged().plan(), plan());
+      fresh = true;
+    } else if (latest) {
+      State judged = a.state().orElseThrow();
+      replaced = sketch.map(LiveHouse.Sketched::plan);
+      keep(judged);
+      show(judged);
+      answered = a.number();
+    }
+  }
+
+  private void opened(Asking.Answer a) {
+    answered = Math.max(answered, a.number());
+    trouble = a.trouble();
+    fresh = true;
+    if (a.state().isPresent()) {
+      files = a.state().get();
+      known.clear();
+      keep(files);
+      replaced = Optional.empty();
+      show(files);
+      if (!changes.done().isEmpty()) {
+        ask();
       }
-      return true;
     }
-    if (a.opened) {
-      files = a.house;
-      filesJudged = a.judged;
-    }
-    now = a.house;
-    judged = a.judged;
-    if (a.opened && !changes.done().isEmpty()) {
-      plan();
-    }
-    return true;
+  }
+
+  private void keep(State s) {
+    known.put(s.house().request(), s);
+    known.keySet().removeIf(r -> known.size() > MOST_KNOWN && !r.equals(asInFiles()));
   }
 }

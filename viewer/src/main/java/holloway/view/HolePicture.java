@@ -154,11 +154,11 @@ final class HolePicture {
   }
 
   /** In which direction a pane looks, and so what is up in it. */
-  private static String looking(Vector3f look) {
+  private String looking(Vector3f look) {
     if (Math.abs(look.z) > 0.7f) {
       return look.z < 0
-          ? "seen from above, north is up"
-          : "seen from below: north is up, west is right";
+          ? "seen from above, " + page.up()
+          : "seen from below: " + page.up() + ", west is right";
     }
     boolean eastWest = Math.abs(look.x) > Math.abs(look.y);
     String way = eastWest ? look.x > 0 ? "east" : "west" : look.y > 0 ? "north" : "south";

@@ -170,6 +170,12 @@ final class LevelPicture {
       Predicate<Vector3fc> marked) {
     Placer placer = new Placer(area.inset(2), page.canvas.scale());
     placer.keepFree(bar);
+    page.north.ifPresent(
+        n -> {
+          Area place = NorthMark.area(area, page.size());
+          placer.keepFree(place);
+          NorthMark.draw(page.canvas, pane, model.centre(), n, place);
+        });
     Marks marks = new Marks(page.canvas, pane, placer);
     dimensions(pane, all, placer);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
@@ -215,7 +221,7 @@ final class LevelPicture {
   private void column() {
     page.title(
         model.name() + ": " + storey.name() + " level",
-        "from above, walls cut " + page.length(chest()) + " over the floor; north is up");
+        "from above, walls cut " + page.length(chest()) + " over the floor; " + page.up());
     TreeSet<String> here = new TreeSet<>();
     for (Cable c : model.cables()) {
       if (passes(c)) {
@@ -236,5 +242,8 @@ final class LevelPicture {
     Signs.ends(page);
     Signs.lit(page);
     Signs.faint(page);
+    if (page.north.isPresent()) {
+      page.words("N: north by the compass or the site's grid; up is the house's own", page.quiet());
+    }
   }
 }

@@ -8,6 +8,8 @@ import holloway.look.Theme;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
+import org.joml.Vector3fc;
 
 /**
  * How a still picture is laid out: a line of title above, the model, a column of explanations at
@@ -24,9 +26,14 @@ final class Page {
   final Area model;
   final Area side;
   final UnitSystem units;
+
+  /** Real north in the house's own frame; empty where that is its own. */
+  final Optional<Vector3fc> north;
+
   private float at;
 
-  Page(Pictures.Paper paper, UnitSystem units) {
+  Page(Pictures.Paper paper, UnitSystem units, Optional<Vector3fc> north) {
+    this.north = north;
     this.width = paper.width();
     this.height = paper.height();
     this.theme = paper.theme();
@@ -50,6 +57,11 @@ final class Page {
             ? new Area(width - column, top, column - size, height - top - size)
             : new Area(size, height - below, width - 2 * size, below - size);
     at = side.y() + size * 0.4f;
+  }
+
+  /** What is up in a plan. */
+  String up() {
+    return north.isPresent() ? "the house's own north is up" : "north is up";
   }
 
   float size() {

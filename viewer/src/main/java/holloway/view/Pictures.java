@@ -1,5 +1,6 @@
 package holloway.view;
 
+import holloway.geometry.Turn;
 import holloway.look.Measure;
 import holloway.look.Sheet;
 import holloway.look.Theme;
@@ -15,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.joml.Vector3f;
+import org.joml.Vector3fc;
 
 /** Still pictures of a planned house, each a whole sheet of a size that is asked for. */
 public final class Pictures {
@@ -38,6 +41,15 @@ public final class Pictures {
     return model;
   }
 
+  /** Real north in the house's own frame; empty where the house stands along the compass. */
+  public Optional<Vector3fc> north() {
+    Turn turn = house.placed().site().turn();
+    // What is turned so stands in its site: back from there is into the house's own frame.
+    return turn.isNone()
+        ? Optional.empty()
+        : Optional.of(new Vector3f((float) turn.sin(), (float) turn.cos(), 0));
+  }
+
   /** How large, in which colours, in which type, and what puts a text into its language. */
   public record Paper(
       int width, int height, Theme theme, Measure measure, UnaryOperator<String> words) {
@@ -47,8 +59,12 @@ public final class Pictures {
     }
   }
 
+  /** Who has a picture in hand will drill by it. */
   private Page page(Paper p) {
-    return new Page(p, units);
+    if (!house.judged()) {
+      throw new IllegalStateException("a plan that is not judged is not printed");
+    }
+    return new Page(p, units, north());
   }
 
   /** A level from above; empty when there is none of that name. */

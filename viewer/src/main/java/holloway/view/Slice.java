@@ -52,12 +52,12 @@ public record Slice(int axis, float at, float thick) {
     return List.of(from, to);
   }
 
-  String says(DoubleFunction<String> length) {
+  String says(DoubleFunction<String> length, String up) {
     String how = length.apply(thick) + " thick, ";
     return switch (axis) {
       case 0 -> how + length.apply(at) + " from the west side; seen from the east, south is left";
       case 1 -> how + length.apply(at) + " from the south side; seen from the south, west is left";
-      default -> how + length.apply(at) + " over the lowest floor; from above, north is up";
+      default -> how + length.apply(at) + " over the lowest floor; from above, " + up;
     };
   }
 }

@@ -180,7 +180,7 @@ final class SlicePicture {
   }
 
   private void column() {
-    page.title(model.name() + ": slice", slice.says(page::length));
+    page.title(model.name() + ": slice", slice.says(page::length, page.up()));
     page.heading("Runs in this slice, and their way");
     int all = 0;
     int left = 0;

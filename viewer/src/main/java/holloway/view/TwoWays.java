@@ -12,6 +12,10 @@ import java.util.TreeSet;
 
 /** What differs between two plans for one house, in numbers and by name. */
 public final class TwoWays {
+  /** Name of the row that counts slack in. */
+  public static final String TO_CUT = "cable to cut";
+
+  private static final String SAME = "the same";
   private static final double LEAST = 0.05;
 
   private final Plan first;
@@ -41,11 +45,14 @@ public final class TwoWays {
             "work",
             words.minutes(a.minutes()),
             words.minutes(b.minutes()),
-            more(b.minutes() - a.minutes(), words::minutes)));
+            told(
+                more(b.minutes() - a.minutes(), words::minutes),
+                words.minutes(a.minutes()),
+                words.minutes(b.minutes()))));
     out.add(count("holes", a.holes(), b.holes()));
     out.add(count("patches", a.patches(), b.patches()));
     out.add(length("way of all runs", a.routeM(), b.routeM()));
-    out.add(length("cable to cut", a.cableM(), b.cableM()));
+    out.add(length(TO_CUT, a.cableM(), b.cableM()));
     if (a.visibleM() + b.visibleM() > LEAST) {
       out.add(length("in sight", a.visibleM(), b.visibleM()));
     }
@@ -67,7 +74,14 @@ public final class TwoWays {
   }
 
   private Row length(String name, double a, double b) {
-    return new Row(name, words.cable(a), words.cable(b), more(b - a, words::cable));
+    String more = told(more(b - a, words::cable), words.cable(a), words.cable(b));
+    return new Row(name, words.cable(a), words.cable(b), more);
+  }
+
+  /** What more there is, said so that it does not contradict what it is the difference of. */
+  private static String told(String more, String a, String b) {
+    boolean contradicts = more.equals(SAME) != a.equals(b);
+    return contradicts ? "about the same" : more;
   }
 
   private static Row count(String name, int a, int b) {
@@ -76,7 +90,7 @@ public final class TwoWays {
 
   static String more(double by, java.util.function.DoubleFunction<String> say) {
     if (Math.abs(by) < LEAST) {
-      return "the same";
+      return SAME;
     }
     String much = say.apply(Math.abs(by));
     return much.equals(say.apply(0)) ? "about the same" : (by > 0 ? "+" : "\u2212") + much;

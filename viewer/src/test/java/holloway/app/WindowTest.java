@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -34,6 +36,7 @@ final class WindowTest {
       peel(w);
       timber(w);
       forbidAndUndo(w, first);
+      slideAndUndo(w, first);
       walk(w);
       nothingIsDrawnWhileNothingChanges(w);
       samplesAreSavedWhileTheEyeMoves(w);
@@ -94,10 +97,18 @@ final class WindowTest {
     JsonNode chosen = w.until("a chosen hole", s -> s.get("chosen").asText().equals("hole"));
     assertEquals(hole, chosen.get("name").asText());
     w.keys("f");
+    // So small a house may be judged before the sketch of it was drawn; one was made all the same.
+    JsonNode sketch = w.until("a sketch", s -> s.get("sketches").asInt() == 1);
+    assertFalse(sketch.get("holes").toString().contains(hole), sketch::toString);
+    String mark = sketch.get("sketch").asBoolean() ? "?" : "";
+    sketch.get("labels").forEach(l -> assertTrue(l.asText().matches("H\\d+\\Q" + mark + "\\E")));
     JsonNode without =
         w.until(
             "a plan without it",
             s -> !s.get("planning").asBoolean() && s.get("changes").size() == 1);
+    assertFalse(without.get("sketch").asBoolean());
+    assertTrue(without.get("message").asText().startsWith("judged"), without::toString);
+    without.get("labels").forEach(l -> assertFalse(l.asText().endsWith("?"), l.asText()));
     assertFalse(without.get("holes").toString().contains(hole), without::toString);
     assertTrue(without.get("bans").toString().contains(hole));
     w.keys("u");
@@ -107,6 +118,39 @@ final class WindowTest {
             s -> !s.get("planning").asBoolean() && s.get("changes").isEmpty());
     assertEquals(first.get("holes"), back.get("holes"));
     assertEquals(first.get("minutes"), back.get("minutes"));
+  }
+
+  /** An outlet slides; undone while it may still be judged, the plan of before is back at once. */
+  private static void slideAndUndo(Played w, JsonNode first) throws Exception {
+    w.keys("Escape", "o");
+    w.until("an outlet", s -> s.get("chosen").asText().equals("outlet"));
+    w.keys("period");
+    w.until(
+        "an outlet slid, sketched or judged",
+        s ->
+            s.get("changes").toString().contains("slide")
+                && (s.get("sketch").asBoolean() || !s.get("planning").asBoolean()));
+    w.keys("u");
+    JsonNode back = w.until("undone", s -> s.get("changes").isEmpty());
+    assertFalse(back.get("sketch").asBoolean(), "what was judged is known");
+    assertFalse(back.get("planning").asBoolean());
+    assertEquals(first.get("holes"), back.get("holes"));
+    w.keys("period", "period");
+    JsonNode slid =
+        w.until("slid twice and judged", s -> s.get("changes").size() == 2 && isJudged(s));
+    assertEquals(List.of(), list(slid.get("trouble")));
+    w.keys("u", "u", "Escape");
+    w.until("the plan of before", s -> s.get("changes").isEmpty() && isJudged(s));
+  }
+
+  private static boolean isJudged(JsonNode s) {
+    return !s.get("sketch").asBoolean() && !s.get("planning").asBoolean();
+  }
+
+  private static List<String> list(JsonNode all) {
+    List<String> out = new ArrayList<>();
+    all.forEach(x -> out.add(x.asText()));
+    return out;
   }
 
   /** A pin that no panel covers and no other pin is near to. */

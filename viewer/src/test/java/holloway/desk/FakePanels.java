@@ -9,6 +9,7 @@ import java.util.List;
 /** Panels that write down what is said, and press what they are told to, once. */
 final class FakePanels implements Panels {
   final List<String> said = new ArrayList<>();
+  private int scrolled;
   private String press = "";
 
   /** The next frame presses the button or line that begins so. */
@@ -28,6 +29,16 @@ final class FakePanels implements Panels {
       return true;
     }
     return false;
+  }
+
+  @Override
+  public void scroll(int lines) {
+    scrolled += lines;
+  }
+
+  /** Lines that panels were moved down in all. */
+  int scrolled() {
+    return scrolled;
   }
 
   @Override

@@ -57,7 +57,10 @@ final class HouseDeskTest {
     Files.copy(HUT, file);
     desk =
         new HouseDesk(
-            file, live, judged, new HouseDesk.Around(Runnable::run, () -> time, x -> {}, null));
+            file,
+            live,
+            judged,
+            new HouseDesk.Around(Runnable::run, Runnable::run, () -> time, x -> {}, null));
     desk.resized(1280, 800, 1);
   }
 
@@ -304,5 +307,20 @@ final class HouseDeskTest {
     press(Key.PERIOD);
     assertEquals(1, table().work.changes().done().size(), name);
     assertTrue(table().work.trouble().isEmpty() || table().work.changes().done().isEmpty());
+  }
+
+  /** Where it has no room, the help is moved by keys; what is chosen stays as it is. */
+  @Test
+  void keysMoveTheHelpWhileItIsShown() {
+    press(Key.H, Key.DOWN, Key.PAGE_DOWN);
+    FakePanels panels = new FakePanels();
+    desk.panels(panels);
+    assertTrue(panels.scrolled() > 10, () -> panels.scrolled() + " lines");
+    assertEquals(Choice.NONE, table().shown.choice());
+    FakePanels again = new FakePanels();
+    desk.panels(again);
+    assertEquals(0, again.scrolled(), "once");
+    press(Key.H, Key.DOWN);
+    assertNotEquals(Choice.NONE, table().shown.choice());
   }
 }

@@ -36,7 +36,10 @@ final class PointingTest {
   void desk() {
     desk =
         new HouseDesk(
-            HUT, live, judged, new HouseDesk.Around(Runnable::run, () -> 0, x -> {}, null));
+            HUT,
+            live,
+            judged,
+            new HouseDesk.Around(Runnable::run, Runnable::run, () -> 0, x -> {}, null));
     desk.resized(1280, 800, 1);
   }
 

@@ -43,12 +43,24 @@ class GermanPicturesTest {
   @Test
   void everyTextOfAPictureIsKnownInGerman() throws Exception {
     String given = System.getProperty("holloway.pack.house", "");
-    Path file = folder.resolve("house.yaml");
-    Files.writeString(
-        file,
+    known(
         given.isEmpty()
             ? Starter.text("house.schema.json", "First House", "us", 1985, 1, false)
             : Files.readString(Path.of(given)));
+  }
+
+  /** Its own north is told apart from the real one. */
+  @Test
+  void thoseOfATurnedHouseToo() throws Exception {
+    known(
+        Starter.text("house.schema.json", "First House", "us", 1985, 1, false)
+            .replaceFirst("(?m)^place: us", "turned: 23.5 deg clockwise\nplace: us"));
+    assertTrue(drawn.stream().anyMatch(d -> d.contains("eigene Norden")), "north is not told");
+  }
+
+  private void known(String text) throws Exception {
+    Path file = folder.resolve("house.yaml");
+    Files.writeString(file, text);
     PlanSettings quick = new PlanSettings(Optional.empty(), Thoroughness.QUICK, Optional.empty());
     Answers.Packed p = new Pipeline(Progress.SILENT).pack(file, quick);
     Answers.Planned a = p.planned();

@@ -1,0 +1,148 @@
+package holloway.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.look.Key;
+import holloway.look.Mark;
+import holloway.look.Measure;
+import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Progress;
+import holloway.session.Choice;
+import holloway.session.WishesFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Queue;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person sees while a plan is only sketched: that nothing of it is to be drilled by. */
+final class SketchedDeskTest {
+  private static final Measure TYPE = (text, size, bold) -> text.length() * size * 0.5f;
+  private static final Path HUT = Path.of("src", "test", "resources", "hut.yaml");
+  private static LiveHouse live;
+  private static LiveHouse.Judged judged;
+
+  private final Queue<Runnable> sketching = new ArrayDeque<>();
+  private final Queue<Runnable> judging = new ArrayDeque<>();
+
+  @TempDir Path dir;
+  private Path file;
+  private HouseDesk desk;
+
+  @BeforeAll
+  static void open() {
+    live = LiveHouse.open(HUT, Progress.SILENT);
+    judged = live.judged();
+  }
+
+  @BeforeEach
+  void desk() throws IOException {
+    file = dir.resolve("hut.yaml");
+    Files.copy(HUT, file);
+    desk =
+        new HouseDesk(
+            file,
+            live,
+            judged,
+            new HouseDesk.Around(sketching::add, judging::add, () -> 0, x -> {}, null));
+    desk.resized(1280, 800, 1);
+  }
+
+  private void press(Key... keys) {
+    for (Key k : keys) {
+      desk.key(k, false, false);
+    }
+    desk.tick();
+  }
+
+  private void come(Queue<Runnable> answers) {
+    while (!answers.isEmpty()) {
+      answers.poll().run();
+    }
+    desk.tick();
+  }
+
+  private String panels() {
+    FakePanels panels = new FakePanels();
+    desk.panels(panels);
+    return panels.all();
+  }
+
+  private boolean isOverThePicture(String words) {
+    return desk.sheet(TYPE).over().stream()
+        .anyMatch(m -> m instanceof Mark.Word w && w.text().equals(words));
+  }
+
+  @Test
+  void aSketchSaysEverywhereThatItIsNotJudged() {
+    press(Key.TAB, Key.DOWN, Key.F);
+    assertTrue(desk.isWaiting());
+    come(sketching);
+    Table t = desk.table();
+    String said = panels();
+    assertTrue(said.contains("Sketch: not judged yet"), said);
+    assertTrue(said.contains("proven within: not proven yet"), said);
+    assertTrue(said.contains("H1?"), said);
+    assertTrue(isOverThePicture("Sketch: not judged yet"));
+    t.show(t.shown.choosing(new Choice.Hole(t.plan().holes().get(0).id())));
+    String card = panels();
+    assertTrue(card.contains("Do not drill by this card"), card);
+    assertFalse(card.contains("Make it"), card);
+    t.show(t.shown.choosing(new Choice.Run(t.plan().runs().get(0).id())));
+    assertTrue(panels().contains("to cut: not known yet"), panels());
+    t.show(t.shown.choosing(new Choice.Outlet(t.work.wanted().outlets().get(0).name())));
+    assertTrue(panels().contains("Do not cut"), panels());
+    press(Key.TAB);
+    assertTrue(panels().contains("no rule has looked at this plan"), panels());
+    press(Key.TAB);
+    assertFalse(panels().contains("cable to cut"), panels());
+    come(judging);
+    assertFalse(panels().contains("not judged yet"), panels());
+    assertFalse(isOverThePicture("Sketch: not judged yet"));
+    assertTrue(panels().contains("judged: as it was sketched"), panels());
+  }
+
+  @Test
+  void aSketchIsNotSaved() {
+    press(Key.TAB, Key.DOWN, Key.F);
+    come(sketching);
+    press(Key.S);
+    assertFalse(Files.exists(WishesFile.beside(file)));
+    assertTrue(desk.table().message.startsWith("not saved"), desk.table().message);
+    come(judging);
+    press(Key.S);
+    assertTrue(Files.exists(WishesFile.beside(file)), desk.table().message);
+  }
+
+  @Test
+  void keysGoOnWhileItIsJudgedAndUndoBringsTheJudgedPlanBack() {
+    press(Key.TAB, Key.DOWN, Key.F);
+    come(sketching);
+    press(Key.P);
+    press(Key.U);
+    assertFalse(desk.table().work.isSketch());
+    assertEquals(judged.plan(), desk.table().plan());
+    come(judging);
+    assertEquals(judged.plan(), desk.table().plan());
+  }
+
+  /** Two sketches of a hand's doing: what judging changes is told in words. */
+  @Test
+  void whatJudgingChangesIsTold() {
+    var words = desk.table().pictures.words();
+    Outcome same = Outcome.of(judged.plan(), judged.plan(), words);
+    assertTrue(same.isAsSketched());
+    var fewer = judged.plan().runs().subList(1, judged.plan().runs().size());
+    var other = judged.plan().withRuns(fewer, judged.plan().totals());
+    Outcome differs = Outcome.of(other, judged.plan(), words);
+    assertTrue(differs.lines().get(0).startsWith("Judged, and not as"));
+    assertTrue(differs.lines().get(1).contains(judged.plan().runs().get(0).id()));
+    assertEquals("judged: not as sketched, see the list", differs.inShort());
+  }
+}
