@@ -82,7 +82,12 @@ final class OuterWriter {
       w.word("ridge", r.ridge());
     }
     w.maybe("run", r.run(), d -> Shape.word(d));
-    w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
+    if (r.shape() == Roof.Shape.ARCHED) {
+      w.length("rise", r.rise());
+    } else {
+      w.put("pitch", pitch(r.pitchRise(), r.pitchRun()));
+    }
+    w.length("eaves", r.eaves());
     w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
     w.length("every", r.every()).length("heel", r.heel());
     if (!r.insulation().isAssumed()) {

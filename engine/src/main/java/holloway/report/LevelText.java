@@ -70,6 +70,9 @@ final class LevelText {
     placed.house().roofs().stream()
         .filter(r -> isHere(r, level.name()))
         .forEach(r -> r.dormers().forEach(d -> dormer(r, d)));
+    placed.house().roofs().stream()
+        .filter(r -> r.shape() == Roof.Shape.ARCHED && isHere(r, level.name()))
+        .forEach(this::arch);
     if (tags.isEmpty()) {
       page.put("  ", "None stated.");
     }
@@ -171,6 +174,17 @@ final class LevelText {
     return roof.level()
         .orElseGet(() -> placed.getRoom(roof.rooms().get(0)).room().level())
         .equals(level);
+  }
+
+  private void arch(Roof roof) {
+    page.put(
+        "  ",
+        6,
+        "'%s' is arched, its crown %s, a part of a circle that rises to %s over the joists in its middle; its ribs are taken to stand over the chords"
+            .formatted(
+                roof.name(),
+                roof.ridge().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                units.tape(roof.rise().map(f -> f.value().nm()).orElse(0L))));
   }
 
   private void dormer(Roof roof, Dormer d) {

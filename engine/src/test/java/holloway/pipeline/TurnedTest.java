@@ -233,6 +233,24 @@ class TurnedTest {
     }
   }
 
+  /** An arch turns with its crown, and is written as it was read. */
+  @Test
+  void anArchInAMirror() throws Exception {
+    String text =
+        SOLID.replace(
+            "obstacles:\n",
+            """
+            roof:
+              - { over: ground, shape: arched, ridge: east-west, rise: 1500 mm, frame: rafters, chord: 2x6, every: 16 in, insulation: none, hatch: { in: hall, at: [west 2 m, south 2 m] } }
+            obstacles:
+            """);
+    Path house = written("house.yaml", text);
+    Plan straight = plan(house);
+    assertSameWork(straight, plan(turned(house, Turned.EAST_FOR_WEST)), "arch ew");
+    assertSameWork(straight, plan(turned(house, Turned.NORTH_FOR_SOUTH)), "arch ns");
+    assertSameWork(straight, plan(turned(house, Turned.DIAGONALLY)), "arch diagonal");
+  }
+
   @Test
   void placedFromAnotherRoom() throws Exception {
     String moved =

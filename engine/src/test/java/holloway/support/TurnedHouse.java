@@ -148,6 +148,7 @@ final class TurnedHouse {
         r.run().map(mirror::of),
         r.skylights().stream().map(this::of).toList(),
         r.dormers().stream().map(this::of).toList(),
+        r.rise(),
         r.where());
   }
 
