@@ -29,15 +29,59 @@ final class Slopes {
   Slopes(Attic attic) {
     this.attic = attic;
     Roof roof = attic.roof();
-    double in = inset(roof);
+    boolean arched = roof.shape() == Roof.Shape.ARCHED;
+    double in = arched ? underArch() : inset(roof);
     boolean hip = roof.shape() == Roof.Shape.HIP;
-    boolean gable = roof.shape() == Roof.Shape.GABLE;
+    boolean gable = roof.shape() == Roof.Shape.GABLE || arched;
     boolean eastWest = roof.ridge() == Direction.EAST_WEST;
     var o = attic.roofline();
     x0 = o.xRange().lo() / 1e6 + (hip || gable && !eastWest || low(roof, Side.WEST) ? in : 0);
     x1 = o.xRange().hi() / 1e6 - (hip || gable && !eastWest || low(roof, Side.EAST) ? in : 0);
     y0 = o.yRange().lo() / 1e6 + (hip || gable && eastWest || low(roof, Side.SOUTH) ? in : 0);
     y1 = o.yRange().hi() / 1e6 - (hip || gable && eastWest || low(roof, Side.NORTH) ? in : 0);
+  }
+
+  /** Level from eave to eave. */
+  private double span() {
+    var o = attic.roofline();
+    var across = attic.roof().ridge() == Direction.EAST_WEST ? o.yRange() : o.xRange();
+    return across.length() / 1e6;
+  }
+
+  private double spring() {
+    return heel(attic.roof()) - attic.roof().chord().value().depth().toMm();
+  }
+
+  private double crown() {
+    return attic.roof().rise().map(f -> f.value().toMm()).orElse(0.0)
+        + attic.roof().chord().value().depth().toMm();
+  }
+
+  /** Height of the circle's centre over the plates: as far from the eaves as from the crown. */
+  private double centre() {
+    double half = span() / 2;
+    return (crown() * crown() - spring() * spring() - half * half) / (2 * (crown() - spring()));
+  }
+
+  /** No part of a circle, or more than half of one. */
+  private boolean isNoArch() {
+    return crown() <= spring() || crown() - spring() > span() / 2;
+  }
+
+  private double underArch() {
+    double body = BODY_MM + attic.roof().chord().value().depth().toMm();
+    if (isNoArch() || body > crown()) {
+      return 1e9;
+    }
+    double radius = crown() - centre();
+    double up = Math.max(0, body - centre());
+    return Math.max(0, span() / 2 - Math.sqrt(radius * radius - up * up));
+  }
+
+  private double arch(double in) {
+    double radius = crown() - centre();
+    double off = span() / 2 - in;
+    return isNoArch() ? spring() : centre() + Math.sqrt(radius * radius - off * off);
   }
 
   private static boolean low(Roof roof, Side side) {
@@ -87,6 +131,9 @@ final class Slopes {
                   : new double[] {west, east};
         };
     double in = Math.max(0, java.util.Arrays.stream(eaves).min().orElseThrow());
+    if (roof.shape() == Roof.Shape.ARCHED) {
+      return plate + arch(Math.min(in, span() / 2));
+    }
     return plate + heel + in * roof.pitchRise() / roof.pitchRun() - onSlope(roof);
   }
 

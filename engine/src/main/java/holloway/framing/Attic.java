@@ -80,6 +80,12 @@ public record Attic(
     double slope = roof.pitchRise() / (double) roof.pitchRun();
     double cos = 1 / Math.sqrt(1 + slope * slope);
     double rise = heelMm + eaveDistanceMm(p) * slope - roof.chord().value().depth().toMm() / cos;
+    if (roof.shape() == Roof.Shape.ARCHED) {
+      // one that cannot be is taken as low as its eaves
+      double in = eaveDistanceMm(p);
+      rise =
+          Arch.of(this).map(a -> a.under(in)).orElse(heelMm - roof.chord().value().depth().toMm());
+    }
     if (roof.shape() == Roof.Shape.FLAT) {
       rise = heelMm - roof.chord().value().depth().toMm();
     }
@@ -101,7 +107,7 @@ public record Attic(
     double north = (y.hi() - p.y()) / 1e6;
     double d =
         switch (roof.shape()) {
-          case GABLE ->
+          case GABLE, ARCHED ->
               roof.ridge() == Direction.EAST_WEST ? Math.min(south, north) : Math.min(west, east);
           case HIP -> Math.min(Math.min(south, north), Math.min(west, east));
           case SHED ->

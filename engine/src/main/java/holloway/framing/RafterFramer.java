@@ -14,6 +14,12 @@ import java.util.List;
  * hip's end slopes are kept by the headroom formula alone.
  */
 final class RafterFramer {
+  /** Straight pieces of half a curved rib. */
+  private static final int PIECES = 6;
+
+  private static final List<Side> NORTH_SOUTH = List.of(Side.SOUTH, Side.NORTH);
+  private static final List<Side> EAST_WEST = List.of(Side.WEST, Side.EAST);
+
   private final Attic shell;
   private final boolean northSouth;
   private final double slope;
@@ -39,6 +45,10 @@ final class RafterFramer {
 
   private void topChords(Interval c, List<Member> members) {
     Roof roof = shell.roof();
+    if (roof.shape() == Roof.Shape.ARCHED) {
+      Arch.of(shell).ifPresent(a -> rib(c, a, members));
+      return;
+    }
     if (roof.shape() == Roof.Shape.FLAT || roof.shape() == Roof.Shape.HIP) {
       return;
     }
@@ -51,6 +61,41 @@ final class RafterFramer {
     if (!shed || !lowAtStart) {
       rafter(c, low.opposite(), members);
     }
+  }
+
+  /** A curved rib as straight pieces whose undersides touch the arch in their middles. */
+  private void rib(Interval c, Arch arch, List<Member> members) {
+    double r = arch.radius();
+    double step = Math.asin(Math.min(1, arch.span() / 2 / r)) / PIECES;
+    double out = r / Math.cos(step / 2);
+    MemberKind kind =
+        shell.roof().frame() == Roof.Frame.TRUSSES ? MemberKind.TOP_CHORD : MemberKind.RAFTER;
+    for (Side side : northSouth ? NORTH_SOUTH : EAST_WEST) {
+      for (int i = 0; i < PIECES; i++) {
+        double low = (PIECES - i) * step;
+        double in = arch.span() / 2 - out * Math.sin(low);
+        double up = arch.crown() - r + out * Math.cos(low);
+        double run = arch.span() / 2 - out * Math.sin(low - step) - in;
+        double rise = out * (Math.cos(low - step) - Math.cos(low));
+        String id =
+            shell.id() + "/rib-" + WallFramer.tag(c.lo()) + (isUp(side) ? "-a" : "-b") + (i + 1);
+        members.add(segment(id, kind, c, side, new double[] {in, up, run, rise}));
+      }
+    }
+  }
+
+  private Member segment(String id, MemberKind kind, Interval c, Side side, double[] mm) {
+    Interval whole = northSouth ? shell.outline().yRange() : shell.outline().xRange();
+    int sign = isUp(side) ? 1 : -1;
+    long at = (sign > 0 ? whole.lo() : whole.hi()) + sign * Math.round(mm[0] * 1e6);
+    long z = shell.plateZ() + Math.round(mm[1] * 1e6);
+    long mid = (c.lo() + c.hi()) / 2;
+    Point3 origin = northSouth ? new Point3(mid, at, z) : new Point3(at, mid, z);
+    long half = c.length() / 2;
+    long depth = shell.roof().chord().value().depth().nm();
+    Box box = new Box(0, Math.round(Math.hypot(mm[2], mm[3]) * 1e6), -half, half, 0, depth);
+    Frame frame = plane(origin, northSouth, sign, mm[3] / mm[2]);
+    return new Member(id, kind, frame, box, shell.id(), true);
   }
 
   private void rafter(Interval c, Side side, List<Member> members) {

@@ -1,5 +1,6 @@
 package holloway.hollow;
 
+import holloway.framing.Arch;
 import holloway.framing.Attic;
 import holloway.framing.Framed;
 import holloway.framing.Member;
@@ -201,7 +202,8 @@ final class AtticSpace {
     Interval y = a.roofline().yRange();
     double in = insetMm(a);
     boolean gableEw =
-        a.roof().shape() == Roof.Shape.GABLE && a.roof().ridge() == Direction.EAST_WEST;
+        (a.roof().shape() == Roof.Shape.GABLE || a.roof().shape() == Roof.Shape.ARCHED)
+            && a.roof().ridge() == Direction.EAST_WEST;
     boolean hip = a.roof().shape() == Roof.Shape.HIP;
     Side down = a.roof().lowSide().orElse(Side.SOUTH);
     boolean shed = a.roof().shape() == Roof.Shape.SHED;
@@ -252,6 +254,10 @@ final class AtticSpace {
    * D24 turned round).
    */
   private static double insetMm(Attic a) {
+    if (a.roof().shape() == Roof.Shape.ARCHED) {
+      double chord = (a.chordTopZ() - a.plateZ()) / 1e6;
+      return Arch.of(a).map(r -> r.first(BODY_MM + chord)).orElse(1e9);
+    }
     Interval x = a.roofline().xRange();
     Interval y = a.roofline().yRange();
     boolean shed = a.roof().shape() == Roof.Shape.SHED;

@@ -29,6 +29,7 @@ public final class HollowBase {
     StrapVoids.find(base);
     LoweredSpaces.find(base);
     SkirtingSpaces.find(base);
+    PorchSpaces.find(base);
     AtticJoins.find(base);
     KneeSites.find(base);
     new PlateSites(base).find();
@@ -58,6 +59,7 @@ public final class HollowBase {
     OpenSites.find(draft);
     LowWallSites.find(draft);
     new OuterSites(draft).find(interests);
+    new PorchSites(draft, interests).find();
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();
     BehindBattens.find(draft, interests);
@@ -97,7 +99,7 @@ public final class HollowBase {
         out.add(new Stand(h.id(), "the " + h.id().substring(6) + ", under the joists", "cellar"));
       } else if (h.kind() == HollowKind.ROOM_SURFACE) {
         out.add(new Stand(h.stand().orElseThrow(), "the " + h.owner(), ""));
-      } else if (h.kind() == HollowKind.OUTSIDE_FACE) {
+      } else if (h.id().equals(RoomSpaces.OUTSIDE)) {
         out.add(new Stand("outside", "outside", ""));
         out.add(new Stand("ladder", "a ladder outside", "ladder"));
       }

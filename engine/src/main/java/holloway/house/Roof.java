@@ -37,6 +37,7 @@ public record Roof(
     Optional<Direction> run,
     List<Skylight> skylights,
     List<Dormer> dormers,
+    Optional<Fact<Length>> rise,
     Where where) {
   /** A roof that comes down on the walls of the rooms it lies over. */
   public Roof(
@@ -82,6 +83,7 @@ public record Roof(
         Optional.empty(),
         List.of(),
         List.of(),
+        Optional.empty(),
         where);
   }
 
@@ -132,7 +134,9 @@ public record Roof(
     GABLE,
     HIP,
     SHED,
-    FLAT
+    FLAT,
+    /** A part of a circle from eave to eave; its ridge is its crown. */
+    ARCHED
   }
 
   /** What carries it. Trusses are never bored. */

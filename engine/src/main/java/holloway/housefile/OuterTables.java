@@ -93,6 +93,10 @@ final class OuterTables {
               "the way a flat roof's joists run, if no attic is in it"),
           may("low-side", wordsOf(Side.class), "a shed roof's lower side"),
           may("pitch", new Shape.Text(Form.PITCH), "rise over run, or degrees"),
+          may(
+              "rise",
+              LENGTH,
+              "of an arched roof: in its middle, from the tops of the joists to its ribs"),
           may("eaves", HEIGHT, "overhang"),
           must("frame", wordsOf(Roof.Frame.class), "what carries it"),
           may("chord", HouseTables.TIMBER, "bottom chord or ceiling joist"),

@@ -43,6 +43,7 @@ final class OuterWriter {
     file.put("hollows", hollows);
     file.put("stairs", house.stairs().stream().map(OuterWriter::stair).toList());
     file.put("beams", house.beams().stream().map(OuterWriter::beam).toList());
+    file.put("porches", house.porches().stream().map(PorchReader::written).toList());
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
     file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
@@ -81,7 +82,12 @@ final class OuterWriter {
       w.word("ridge", r.ridge());
     }
     w.maybe("run", r.run(), d -> Shape.word(d));
-    w.put("pitch", pitch(r.pitchRise(), r.pitchRun())).length("eaves", r.eaves());
+    if (r.shape() == Roof.Shape.ARCHED) {
+      w.length("rise", r.rise());
+    } else {
+      w.put("pitch", pitch(r.pitchRise(), r.pitchRun()));
+    }
+    w.length("eaves", r.eaves());
     w.word("frame", r.frame()).timber("chord", java.util.Optional.of(r.chord()));
     w.length("every", r.every()).length("heel", r.heel());
     if (!r.insulation().isAssumed()) {
@@ -156,7 +162,7 @@ final class OuterWriter {
   }
 
   /** Degrees are kept as rise over ten thousand: the thousandth of a degree that gives that. */
-  private static String pitch(int rise, int run) {
+  static String pitch(int rise, int run) {
     if (run != DEGREES_RUN) {
       return rise + "/" + run;
     }

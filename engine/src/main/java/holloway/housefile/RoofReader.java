@@ -91,6 +91,7 @@ final class RoofReader {
         e.choice("run", Direction.class),
         skylights(e),
         DormerReader.read(e),
+        e.length("rise"),
         e.where());
   }
 
@@ -106,7 +107,8 @@ final class RoofReader {
   }
 
   private static void checkShape(Entry e, Roof.Shape shape) {
-    boolean ridged = shape == Roof.Shape.GABLE || shape == Roof.Shape.HIP;
+    boolean arched = shape == Roof.Shape.ARCHED;
+    boolean ridged = shape == Roof.Shape.GABLE || shape == Roof.Shape.HIP || arched;
     String word = Shape.word(shape);
     if (ridged && !e.has("ridge")) {
       e.problem(
@@ -124,9 +126,33 @@ final class RoofReader {
     if (shape == Roof.Shape.SHED && e.has("ridge")) {
       e.problem("ridge", "low-side: north", "", "a shed roof has no ridge; keep 'low-side'");
     }
-    if (shape != Roof.Shape.FLAT && !e.has("pitch")) {
+    arch(e, arched);
+    if (shape != Roof.Shape.FLAT && !arched && !e.has("pitch")) {
       e.problem("pitch", "pitch: 6/12, or pitch: 35 deg", "", "a " + word + " roof needs a pitch");
     }
+  }
+
+  /** A curve has no pitch: one height in its middle says how it bends. */
+  private static void arch(Entry e, boolean arched) {
+    if (arched && !e.has("rise")) {
+      e.problem(
+          "rise",
+          "rise: 5 ft",
+          "",
+          "an arched roof needs its rise: in the middle of the attic, from the tops of the ceiling"
+              + " joists up to the underside of its ribs");
+    }
+    if (arched && e.has("pitch")) {
+      e.problem(
+          "pitch", "rise: 5 ft", "", "an arched roof has no one pitch: tape its 'rise' instead");
+    }
+    if (!arched && e.has("rise")) {
+      e.problem("rise", "pitch: 6/12", "", "only an arched roof has a rise; others have a pitch");
+    }
+    e.maps("joins", OuterTables.JOIN).stream()
+        .filter(j -> arched && j.has("valley"))
+        .forEach(
+            j -> j.problem("valley", "shut: yes", "", "a valley of an arched roof is not known"));
   }
 
   private static List<Roof.Join> joins(Entry e) {

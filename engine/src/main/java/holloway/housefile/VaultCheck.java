@@ -54,7 +54,7 @@ final class VaultCheck {
           "has a vaulted ceiling, but no roof is stated over it");
     }
     for (Roof r : over) {
-      if (r.shape() == Roof.Shape.HIP || r.shape() == Roof.Shape.FLAT) {
+      if (r.shape() != Roof.Shape.GABLE && r.shape() != Roof.Shape.SHED) {
         add(
             room.where(),
             room.name(),

@@ -1,5 +1,6 @@
 package holloway.pipeline;
 
+import holloway.framing.Arch;
 import holloway.framing.Attic;
 import holloway.framing.Dormers;
 import holloway.framing.FlatRoof;
@@ -28,8 +29,10 @@ final class RoofNotes {
     List<Plan.FindingLine> out = new ArrayList<>();
     boolean flat = placed.house().roofs().stream().anyMatch(r -> r.shape() == Roof.Shape.FLAT);
     boolean dormers = placed.house().roofs().stream().anyMatch(r -> !r.dormers().isEmpty());
-    if (!kneed.isEmpty() || flat || dormers) {
+    boolean arched = placed.house().roofs().stream().anyMatch(r -> r.shape() == Roof.Shape.ARCHED);
+    if (!kneed.isEmpty() || flat || dormers || arched) {
       Framed framed = Framing.of(placed);
+      arches(framed, out);
       flats(framed, out);
       disbelieved(framed, out);
       kneed.forEach(r -> sides(framed, r, out));
@@ -89,6 +92,21 @@ final class RoofNotes {
                         : "entered from the " + a.doors().get(0).room())));
       }
     }
+  }
+
+  private static void arches(Framed framed, List<Plan.FindingLine> out) {
+    framed.attics().stream()
+        .filter(a -> a.roof().shape() == Roof.Shape.ARCHED && Arch.of(a).isEmpty())
+        .map(a -> a.roof().name())
+        .distinct()
+        .forEach(
+            name ->
+                out.add(
+                    line(
+                        "The arch of '"
+                            + name
+                            + "' is not believed: no part of a circle is that high over the house,"
+                            + " a half one at most. Nobody is taken to get in under it.")));
   }
 
   private static void disbelieved(Framed framed, List<Plan.FindingLine> out) {

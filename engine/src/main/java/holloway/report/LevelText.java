@@ -14,6 +14,7 @@ import holloway.survey.OpenSide;
 import holloway.survey.Placed;
 import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedLevel;
+import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
@@ -56,6 +57,9 @@ final class LevelText {
     OpenSide.of(placed).stream()
         .filter(o -> o.first().room().level().equals(level.name()))
         .forEach(this::open);
+    PlacedPorch.of(placed).stream()
+        .filter(p -> placed.getRoom(p.porch().face().room()).room().level().equals(level.name()))
+        .forEach(p -> new PorchText(placed, units, page).put(p));
     page.title("OPENINGS OF " + level.name());
     List<Tags.Tag> tags = Tags.of(placed, level.name());
     tags.forEach(this::opening);
@@ -66,6 +70,9 @@ final class LevelText {
     placed.house().roofs().stream()
         .filter(r -> isHere(r, level.name()))
         .forEach(r -> r.dormers().forEach(d -> dormer(r, d)));
+    placed.house().roofs().stream()
+        .filter(r -> r.shape() == Roof.Shape.ARCHED && isHere(r, level.name()))
+        .forEach(this::arch);
     if (tags.isEmpty()) {
       page.put("  ", "None stated.");
     }
@@ -167,6 +174,17 @@ final class LevelText {
     return roof.level()
         .orElseGet(() -> placed.getRoom(roof.rooms().get(0)).room().level())
         .equals(level);
+  }
+
+  private void arch(Roof roof) {
+    page.put(
+        "  ",
+        6,
+        "'%s' is arched, its crown %s, a part of a circle that rises to %s over the joists in its middle; its ribs are taken to stand over the chords"
+            .formatted(
+                roof.name(),
+                roof.ridge().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                units.tape(roof.rise().map(f -> f.value().nm()).orElse(0L))));
   }
 
   private void dormer(Roof roof, Dormer d) {

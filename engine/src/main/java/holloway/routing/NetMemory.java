@@ -17,7 +17,7 @@ final class NetMemory {
   /**
    * An entry without its number; {@code rank} among the entries by number decides between equals.
    */
-  private record Into(String node, Point3 nodeAt, Point3 at, boolean hub, int rank) {}
+  private record Into(String node, Point3 nodeAt, Point3 at, boolean hub, boolean overhead, int rank) {}
 
   private record Asked(Hollow hollow, List<Into> entries, List<String> stand) {}
 
@@ -79,7 +79,7 @@ final class NetMemory {
     for (Entry e : entries) {
       RouteGraph.Node n = draft.nodes.get(e.node());
       int rank = Collections.binarySearch(order, e.node());
-      out.add(new Into(n.name(), n.at(), e.at(), e.hub(), rank));
+      out.add(new Into(n.name(), n.at(), e.at(), e.hub(), e.overhead(), rank));
     }
     return out;
   }

@@ -5,6 +5,7 @@ import holloway.geometry.Frame.Axis;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
 import holloway.plan.Plan;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
@@ -133,9 +134,12 @@ public final class HoleCards {
                 h ->
                     house
                         .findHollow(h)
-                        .map(x -> x.kind() == HollowKind.OUTSIDE_FACE)
+                        .map(
+                            x ->
+                                x.kind() == HollowKind.OUTSIDE_FACE
+                                    || x.kind() == HollowKind.PORCH_VOID)
                         .orElse(false));
-    if (outside) {
+    if (outside && site.kind() != SiteKind.CEILING) {
       return "tilted, so that the hole falls to the outside";
     }
     Axis drill = fromA ? Lines.between(site.a(), site.b()) : Lines.between(site.b(), site.a());
@@ -161,10 +165,17 @@ public final class HoleCards {
     return best;
   }
 
+  private boolean isOverPorch(String hollow) {
+    return house.findHollow(hollow).filter(h -> h.kind() == HollowKind.PORCH_VOID).isPresent();
+  }
+
   private String checkFirst(Site site, double tolerance) {
     List<String> out = new ArrayList<>();
     if (site.assumed()) {
       out.add("find the stud first");
+    }
+    if (isOverPorch(site.hollowA()) || isOverPorch(site.hollowB())) {
+      out.add("the cable of a porch lamp may lie behind the boards: switch it off, look first");
     }
     if (tolerance > Tolerance.LOCATOR_MM) {
       out.add(

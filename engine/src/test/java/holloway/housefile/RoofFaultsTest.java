@@ -127,6 +127,23 @@ class RoofFaultsTest {
   }
 
   @Test
+  void arches() throws IOException {
+    String plain = "shape: gable, ridge: east-west, pitch: 6/12";
+    String arch = "shape: arched, ridge: east-west";
+    new Written(dir).with(plain, arch + ", rise: 5 ft").sound();
+    new Written(dir).with(plain, arch).assertProblemAt("{ over:", "needs its rise");
+    new Written(dir)
+        .with(plain, arch + ", rise: 5 ft, pitch: 6/12")
+        .assertProblemAt("6/12", "tape its 'rise'");
+    new Written(dir)
+        .with(plain, plain + ", rise: 5 ft")
+        .assertProblemAt("5 ft", "only an arched roof");
+    new Written(dir)
+        .with(plain, "shape: arched, rise: 5 ft")
+        .assertProblemAt("{ over:", "needs a ridge");
+  }
+
+  @Test
   void dormers() throws IOException {
     dormer(
         "frame: trusses, dormers: [{ side: south, shape: shed, from: west 9 ft, HIGH }]",
