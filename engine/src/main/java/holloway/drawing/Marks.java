@@ -35,6 +35,10 @@ final class Marks {
           Map.entry(Thing.Kind.DATA_BOX, "da"));
 
   private static final double DEEP = 90;
+
+  /** Sizes that a name is written in rather than leave its room. */
+  private static final double[] SMALLER = {Sheet.SMALL, 100, 85};
+
   private final Sheet sheet;
 
   /** What the letters that were drawn mean. */
@@ -91,9 +95,17 @@ final class Marks {
     double large = Sheet.SMALL * sheet.type();
     List<Rect> free =
         Labels.around(text, p, large, 70, 70).stream().filter(r -> lies(room, r)).toList();
-    if (!sheet.label("wanted", text, large, free)) {
-      within("wanted", text, Sheet.SMALL, room, Labels.around(text, p, Sheet.SMALL, 70, 70));
+    if (sheet.label("wanted", text, large, free)) {
+      return;
     }
+    for (double size : SMALLER) {
+      List<Rect> own =
+          Labels.around(text, p, size, 70, 70).stream().filter(r -> lies(room, r)).toList();
+      if (sheet.label("wanted", text, size, own)) {
+        return;
+      }
+    }
+    sheet.label("wanted", text, Sheet.SMALL, Labels.around(text, p, Sheet.SMALL, 70, 70));
   }
 
   private void letter(String text, double[] p, String room) {
