@@ -9,6 +9,7 @@ import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Conduit;
 import holloway.house.FloorSpec;
+import holloway.house.Found;
 import holloway.house.House;
 import holloway.house.Lining;
 import holloway.house.Obstacle;
@@ -23,12 +24,17 @@ import holloway.house.WallSpec;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,7 +62,13 @@ class SampleFeaturesTest {
 
   private static void rooms() {
     FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> corners(r) == 6 && square(r)));
-    FEATURES.put("T-shaped room or alcove", any(p -> p.rooms(), r -> corners(r) == 8 && square(r)));
+    FEATURES.put("T-shaped room", any(p -> p.rooms(), r -> square(r) && SampleShapes.isT(r)));
+    FEATURES.put(
+        "alcove", any(p -> p.rooms(), r -> corners(r) == 8 && square(r) && !SampleShapes.isT(r)));
+    FEATURES.put("storey that overhangs", SampleShapes::overhangs);
+    FEATURES.put("storey that sets back", SampleShapes::setsBack);
+    FEATURES.put("room over part of a garage", SampleShapes::isOverPartOfAGarage);
+    FEATURES.put("space that nothing accounts for", p -> !p.spaces().isEmpty());
     FEATURES.put("angled walls", any(p -> p.rooms(), r -> !square(r)));
     FEATURES.put("closet in a room", SampleFeaturesTest::hasCloset);
     FEATURES.put("vaulted ceiling", room(Room::vaulted));
@@ -77,7 +89,10 @@ class SampleFeaturesTest {
     for (WallSpec.Kind k : WallSpec.Kind.values()) {
       FEATURES.put("wall " + k, any(p -> p.walls(), w -> w.kind() == k));
     }
-    FEATURES.put("half-height wall", wall(w -> w.traits().height().isPresent()));
+    FEATURES.put("half-height wall", wall(w -> high(w) < 1_500));
+    FEATURES.put("partition that stops short", wall(w -> high(w) > 1_500 && high(w) < 3_000));
+    FEATURES.put("thick masonry", wall(w -> thick(w) > 300));
+    FEATURES.put("service layer", wall(w -> !w.traits().battens().isEmpty()));
     FEATURES.put("header over an open side", wall(w -> w.traits().header().isPresent()));
     FEATURES.put("party wall", wall(w -> w.traits().isParty()));
     FEATURES.put("double wall", wall(w -> w.traits().isDouble()));
@@ -94,6 +109,9 @@ class SampleFeaturesTest {
     FEATURES.put(
         "crawlspace under 18 in",
         floor(f -> f.crawlspace().filter(c -> c.clearance().value().toMm() < 457).isPresent()));
+    FEATURES.put("solid floor over a room", SampleShapes::hasSolidFloorOverARoom);
+    FEATURES.put(
+        "notch that was found", p -> p.house().found().stream().anyMatch(Found.Notch.class::isInstance));
     FEATURES.put("piers", obstacle(Obstacle.Kind.PIER));
     FEATURES.put("floorboards", floor(FloorSpec::boards));
     FEATURES.put("row of blocks", floor(f -> !f.blocksAt().isEmpty()));
@@ -114,6 +132,7 @@ class SampleFeaturesTest {
     FEATURES.put("several roofs", p -> p.house().roofs().size() > 1);
     FEATURES.put("attics joined", roof(r -> r.joins().stream().anyMatch(j -> !j.shut())));
     FEATURES.put("attics shut", roof(r -> r.joins().stream().anyMatch(Roof.Join::shut)));
+    FEATURES.put("valley", roof(r -> r.joins().stream().anyMatch(j -> j.valley().isPresent())));
     FEATURES.put("skylight", roof(r -> !r.skylights().isEmpty()));
     FEATURES.put("dormer", roof(r -> !r.dormers().isEmpty()));
     FEATURES.put("knee wall, bare", roof(r -> r.knees().stream().anyMatch(Roof.Knee::bare)));
@@ -126,7 +145,10 @@ class SampleFeaturesTest {
         List.of(Conduit.Kind.TUBE, Conduit.Kind.LOOSE_CABLE, Conduit.Kind.FAST_CABLE)) {
       FEATURES.put("there already: " + k, any(p -> p.house().conduits(), c -> c.kind() == k));
     }
-    FEATURES.put("outdoor link", any(p -> p.house().conduits(), c -> c.outdoor().isPresent()));
+    FEATURES.put(
+        "buried link",
+        any(p -> p.house().conduits(), c -> c.outdoor().isPresent() && c.kind() != Conduit.Kind.SPAN));
+    FEATURES.put("overhead link", any(p -> p.house().conduits(), c -> c.kind() == Conduit.Kind.SPAN));
     FEATURES.put("skirting", p -> !p.house().skirtings().isEmpty());
     for (Soffit.Cover c : Soffit.Cover.values()) {
       FEATURES.put("lowered, " + c, any(p -> p.house().soffits(), s -> s.cover() == c));
@@ -150,6 +172,26 @@ class SampleFeaturesTest {
           }
         });
     assertEquals(new TreeSet<>(), missing);
+  }
+
+  /** Whoever adds a feature or changes a sample writes the table anew: the message has it. */
+  @Test
+  void theTableOfTheGuideIsTrue() throws IOException {
+    StringBuilder table = new StringBuilder();
+    FEATURES.forEach(
+        (name, has) -> {
+          String in =
+              NAMES.stream()
+                  .filter(n -> has.test(SAMPLES.get(n)))
+                  .map(n -> SAMPLES.get(n).house().name())
+                  .collect(Collectors.joining(", "));
+          table.append("| %s | %s |\n".formatted(name.toLowerCase(Locale.ROOT), in));
+        });
+    String page = Files.readString(Path.of("../DEVELOPERS.md"));
+    String head = "| feature | samples |\n|---|---|\n";
+    int from = page.indexOf(head);
+    assertTrue(from >= 0, "no table of samples:\n" + head + table);
+    assertEquals(head + table, page.substring(from, page.indexOf("\n\n", from) + 1));
   }
 
   /** So that one sample does not carry all: each has some that no other has. */
@@ -193,6 +235,17 @@ class SampleFeaturesTest {
 
   private static Predicate<Placed> wall(Predicate<WallSpec> is) {
     return any(p -> p.house().walls(), is);
+  }
+
+  /** Millimetres; nothing is said of most. */
+  private static double high(WallSpec w) {
+    return w.traits().height().map(h -> h.value().toMm()).orElse(Double.NaN);
+  }
+
+  private static double thick(WallSpec w) {
+    return w.kind().filter(k -> k == WallSpec.Kind.MASONRY).isPresent()
+        ? w.thickness().map(t -> t.value().toMm()).orElse(0.0)
+        : 0;
   }
 
   private static Predicate<Placed> roof(Predicate<Roof> is) {
