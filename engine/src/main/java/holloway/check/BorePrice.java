@@ -57,7 +57,7 @@ final class BorePrice {
     return switch (kind) {
       case TOP_PLATE, BOTTOM_PLATE -> Math.ceil(mm / PLY_MM - 0.01) * effort.get("bore.plate-ply");
       case JOIST, CEILING_JOIST, BLOCKING -> effort.get("bore.joist");
-      case RIM -> effort.get("bore.rim");
+      case RIM, LEDGER -> effort.get("bore.rim");
       case SUBFLOOR -> effort.get(oldBoards(site) ? "bore.boards-old" : "bore.subfloor");
       case LINING -> effort.get("bore.board");
       case CLADDING -> effort.get("bore.cladding");
@@ -124,7 +124,7 @@ final class BorePrice {
     Solid clear = new Solid(h.get().frame(), h.get().clear());
     int axis =
         switch (h.get().kind()) {
-          case JOIST_BAY, BATTEN_VOID, SERVICE_VOID -> 0;
+          case JOIST_BAY, BATTEN_VOID, SERVICE_VOID, PORCH_VOID -> 0;
           default -> 2;
         };
     return Math.abs(clear.local(from)[axis] - clear.local(end)[axis]);

@@ -82,6 +82,11 @@ final class EndRule implements Rule {
     if (spot instanceof Spot.OnWall w) {
       return onWall(w.at(), w.upTo(), placed, false);
     }
+    if (spot instanceof Spot.Outside o && o.under().isPresent()) {
+      return PorchPlace.of(o.under().get().porch(), placed)
+          .map(p -> p.at(o.under().get()))
+          .map(at -> new Reach(new Span(at, at), at.z() - NEAR_MM, at.z() + NEAR_MM));
+    }
     if (spot instanceof Spot.Outside o) {
       return onWall(o.at(), Optional.empty(), placed, true);
     }

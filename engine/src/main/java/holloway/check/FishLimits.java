@@ -26,7 +26,7 @@ final class FishLimits {
       case FURRED_BAY -> OptionalDouble.of(2.5);
       case DAB_VOID -> OptionalDouble.of(1);
       case OLD_CABLE -> OptionalDouble.of(15);
-      case JOIST_BAY, SOFFIT, BATTEN_VOID, SERVICE_VOID -> flat(hollow);
+      case JOIST_BAY, SOFFIT, BATTEN_VOID, SERVICE_VOID, PORCH_VOID -> flat(hollow);
       case STUD_BAY, RETURN_AIR -> upright(hollow);
       default -> OptionalDouble.empty();
     };

@@ -156,7 +156,7 @@ final class FishRule implements Rule {
   private static int longAxis(Hollow hollow, Solid clear) {
     return switch (hollow.kind()) {
       case STUD_BAY, CHASE, FURRED_BAY, DAB_VOID -> 2;
-      case JOIST_BAY, BATTEN_VOID, SERVICE_VOID -> 0;
+      case JOIST_BAY, BATTEN_VOID, SERVICE_VOID, PORCH_VOID -> 0;
       default ->
           clear.extent(0) >= clear.extent(1) && clear.extent(0) >= clear.extent(2)
               ? 0

@@ -19,6 +19,7 @@ public final class Referee {
           new JoinRule(),
           new KneeRule(),
           new FlatRule(),
+          new PorchRule(),
           new JettyRule(),
           new SplitRule(),
           new CrossingRule(),

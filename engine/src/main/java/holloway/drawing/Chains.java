@@ -14,10 +14,16 @@ final class Chains {
   private static final double STEP = 380;
   private final Sheet sheet;
   private final Rect plan;
+  private final Rect clear;
 
-  Chains(Sheet sheet, Rect plan) {
+  /**
+   * @param plan the house, which is what is dimensioned
+   * @param clear what the chains stand clear of: the house and what is drawn beside it
+   */
+  Chains(Sheet sheet, Rect plan, Rect clear) {
     this.sheet = sheet;
     this.plan = plan;
+    this.clear = clear;
   }
 
   /** A face's stretch along its side and how far it lies out, nanometres. */
@@ -118,10 +124,10 @@ final class Chains {
   private double[] point(Side side, long nm, double off) {
     double mm = nm / 1e6;
     return switch (side) {
-      case SOUTH -> new double[] {mm, plan.y1() + off};
-      case NORTH -> new double[] {mm, plan.y0() - off};
-      case WEST -> new double[] {plan.x0() - off, -mm};
-      case EAST -> new double[] {plan.x1() + off, -mm};
+      case SOUTH -> new double[] {mm, clear.y1() + off};
+      case NORTH -> new double[] {mm, clear.y0() - off};
+      case WEST -> new double[] {clear.x0() - off, -mm};
+      case EAST -> new double[] {clear.x1() + off, -mm};
     };
   }
 }

@@ -118,7 +118,9 @@ public final class FloorDrawing {
     flights.shapes();
     YardLinks links = new YardLinks(sheet);
     links.shapes();
-    new Chains(sheet, walls.extent()).draw();
+    Porches porches = new Porches(sheet);
+    porches.shapes();
+    new Chains(sheet, walls.extent(), porches.around(walls.extent())).draw();
     Optional<PlannedRuns> runs = plan.map(p -> new PlannedRuns(sheet, p));
     runs.ifPresent(PlannedRuns::draw);
     rooms.names();
@@ -127,6 +129,7 @@ public final class FloorDrawing {
     shafts.labels();
     flights.labels();
     links.labels();
+    porches.labels();
     marks.letters();
     new Border(sheet, marks.legend).draw(sheet.svg().reach());
     runs.ifPresent(PlannedRuns::legend);

@@ -25,6 +25,7 @@ final class LegLooks {
           Map.entry("void behind dabbed board", new Look(24, "24 90")),
           Map.entry("void between battens", new Look(24, "180 40 60 40")),
           Map.entry("void between level battens", new Look(24, "180 40 24 40")),
+          Map.entry("void over a porch ceiling", new Look(24, "180 40 24 40 24 40")),
           Map.entry("old cable", new Look(24, "60 30 24 30")),
           Map.entry("open room surface", new Look(44, "")),
           Map.entry("outside face", new Look(60, "")),

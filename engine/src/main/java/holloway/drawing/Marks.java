@@ -8,6 +8,7 @@ import holloway.house.WallSpot;
 import holloway.request.Outlet;
 import holloway.request.Spot;
 import holloway.survey.OnWall;
+import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import java.util.List;
 import java.util.Locale;
@@ -158,7 +159,7 @@ final class Marks {
   }
 
   private void outlet(Outlet o, Spot spot, String kind) {
-    if (spot instanceof Spot.OnCeiling c) {
+    if (isOverhead(spot)) {
       at(spot)
           .ifPresent(
               p -> {
@@ -169,6 +170,12 @@ final class Marks {
       return;
     }
     onWall(spot).ifPresent(s -> triangle(kind, o.name(), s));
+  }
+
+  /** Drawn as a ring: it hangs where a person looks up to it. */
+  private static boolean isOverhead(Spot spot) {
+    return spot instanceof Spot.OnCeiling
+        || spot instanceof Spot.Outside o && o.under().isPresent();
   }
 
   /** Its base on the face, its tip to where the person stands. */
@@ -202,6 +209,13 @@ final class Marks {
       return sheet.isHere(c.at().room())
           ? Optional.of(Svg.at(plan(sheet, c.at())))
           : Optional.empty();
+    }
+    if (spot instanceof Spot.Outside o && o.under().isPresent()) {
+      Spot.Under u = o.under().get();
+      return PlacedPorch.find(sheet.placed(), u.porch())
+          .filter(p -> sheet.isHere(p.porch().face().room()))
+          .map(p -> p.at(u.from().from(), u.from().distance().value().nm(), u.out().value().nm()))
+          .map(Svg::at);
     }
     return onWall(spot).map(s -> Sheet.face(s, 90));
   }

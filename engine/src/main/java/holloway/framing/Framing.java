@@ -30,6 +30,7 @@ public final class Framing {
     BeamFramer.frame(placed, members);
     ObstacleFramer.frame(placed, decks, attics, members);
     Skylights.frame(placed, decks, attics, members);
+    PorchFramer.frame(placed, members);
     NeighbourFramer.frame(placed, decks, attics, members);
     members.sort(Comparator.comparing(Member::id));
     return new Framed(placed, members, decks, attics);

@@ -33,6 +33,8 @@ public enum MemberKind {
   GLASS,
   /** A stated beam, of timber, steel or concrete: never bored. */
   BEAM,
+  /** The timber on a wall that a porch's joists hang on. */
+  LEDGER,
   /** Room that is somebody else's, or the face of a wall shared with them: never entered. */
   NOT_OURS;
 
@@ -49,6 +51,7 @@ public enum MemberKind {
         || this == CHORD
         || this == TOP_CHORD
         || this == CEILING_JOIST
-        || this == RAFTER;
+        || this == RAFTER
+        || this == LEDGER;
   }
 }

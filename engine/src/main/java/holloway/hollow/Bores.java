@@ -55,10 +55,11 @@ final class Bores {
       case BLOCK -> EnumSet.of(MemberKind.FIRE_BLOCK);
       case JOIST -> EnumSet.of(MemberKind.JOIST);
       case BLOCKING -> EnumSet.of(MemberKind.BLOCKING);
-      case RIM -> EnumSet.of(MemberKind.RIM, MemberKind.CLADDING);
-      case OUTER_SKIN -> EnumSet.of(MemberKind.CLADDING);
-      case OUTER_THROUGH -> EnumSet.of(MemberKind.CLADDING, MemberKind.LINING);
-      case MASONRY -> EnumSet.of(MemberKind.MASONRY, MemberKind.LINING, MemberKind.CLADDING);
+      case RIM -> EnumSet.of(MemberKind.RIM, MemberKind.CLADDING, MemberKind.LEDGER);
+      case OUTER_SKIN -> EnumSet.of(MemberKind.CLADDING, MemberKind.LEDGER);
+      case OUTER_THROUGH -> EnumSet.of(MemberKind.CLADDING, MemberKind.LINING, MemberKind.LEDGER);
+      case MASONRY ->
+          EnumSet.of(MemberKind.MASONRY, MemberKind.LINING, MemberKind.CLADDING, MemberKind.LEDGER);
       case OPENING -> EnumSet.of(MemberKind.LINING, MemberKind.SUBFLOOR, MemberKind.SLAB);
       case WALL_BOARD, WALL_THROUGH -> EnumSet.of(MemberKind.LINING);
       default -> FINISH;

@@ -7,8 +7,9 @@ import java.util.Locale;
  * closed with board, LOWERED_CEILING with tiles or a panel that come out. SKIRTING lies behind a
  * board that is taken off and put back. FURRED_BAY and DAB_VOID lie between masonry and board, or
  * FURRED_BAY and SERVICE_VOID, between upright or level battens, before a framed wall's own lining.
- * BATTEN_VOID lies between joists and a ceiling on straps. OLD_CABLE is the way of a loose cable
- * that draws a new one in. TRENCH and SPAN lead from one building to another.
+ * PORCH_VOID lies between the joists over the boarded ceiling of a porch, outside. BATTEN_VOID lies
+ * between joists and a ceiling on straps. OLD_CABLE is the way of a loose cable that draws a new
+ * one in. TRENCH and SPAN lead from one building to another.
  */
 public enum HollowKind {
   STUD_BAY,
@@ -23,6 +24,7 @@ public enum HollowKind {
   DAB_VOID,
   SERVICE_VOID,
   BATTEN_VOID,
+  PORCH_VOID,
   OLD_CABLE,
   ROOM_SURFACE,
   OUTSIDE_FACE,
@@ -52,7 +54,7 @@ public enum HollowKind {
 
   /** True where a rod goes along lying members, not up and down. */
   public boolean isLying() {
-    return this == JOIST_BAY || this == BATTEN_VOID || this == SERVICE_VOID;
+    return this == JOIST_BAY || this == BATTEN_VOID || this == SERVICE_VOID || this == PORCH_VOID;
   }
 
   /** True where the way is drawn as long as it is, because nobody knows where it runs. */
@@ -66,6 +68,7 @@ public enum HollowKind {
       case OUTSIDE_FACE -> "outside face";
       case RETURN_AIR -> "return-air space";
       case BATTEN_VOID -> "void between battens";
+      case PORCH_VOID -> "void over a porch ceiling";
       case DAB_VOID -> "void behind dabbed board";
       case SERVICE_VOID -> "void between level battens";
       case SPAN -> "overhead span";

@@ -31,6 +31,7 @@ public final class Hollows {
     StrapVoids.find(draft);
     LoweredSpaces.find(draft);
     SkirtingSpaces.find(draft);
+    PorchSpaces.find(draft);
     ChannelSpaces.find(draft, interests);
     AtticJoins.find(draft);
     KneeSites.find(draft);
@@ -47,6 +48,7 @@ public final class Hollows {
     OpenSites.find(draft);
     LowWallSites.find(draft);
     new OuterSites(draft).find(interests);
+    new PorchSites(draft, interests).find();
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();
     BehindBattens.find(draft, interests);
@@ -86,7 +88,7 @@ public final class Hollows {
         out.add(new Stand(h.id(), "the " + h.id().substring(6) + ", under the joists", "cellar"));
       } else if (h.kind() == HollowKind.ROOM_SURFACE) {
         out.add(new Stand(h.stand().orElseThrow(), "the " + h.owner(), ""));
-      } else if (h.kind() == HollowKind.OUTSIDE_FACE) {
+      } else if (h.id().equals(RoomSpaces.OUTSIDE)) {
         out.add(new Stand("outside", "outside", ""));
         out.add(new Stand("ladder", "a ladder outside", "ladder"));
       }

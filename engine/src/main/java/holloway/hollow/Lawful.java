@@ -114,6 +114,7 @@ final class Lawful {
       case CHORD, TOP_CHORD -> beam(m, p, bit, MemberMake.TRUSS);
       case HEADER -> beam(m, p, bit, MemberMake.BEAM);
       case CEILING_JOIST, RAFTER -> beam(m, p, bit, MemberMake.RAFTER);
+      case LEDGER -> beam(m, p, bit, MemberMake.SOLID);
       default -> holloway.limits.Verdict.yes(Source.anywhere("no structural limit known"));
     };
   }

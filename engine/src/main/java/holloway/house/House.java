@@ -38,6 +38,7 @@ public record House(
     List<Stair> stairs,
     List<Assumption> assumed,
     List<Beam> beams,
+    List<Porch> porches,
     LayoutCorner layout,
     LocalRules ownRules,
     Turn turned) {
@@ -62,6 +63,7 @@ public record House(
     stairs = List.copyOf(stairs);
     assumed = List.copyOf(assumed);
     beams = List.copyOf(beams);
+    porches = List.copyOf(porches);
   }
 
   /** A house of which nothing else is stated, by the rules of its place. */
@@ -108,6 +110,7 @@ public record House(
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         LayoutCorner.SOUTH_WEST,
         LocalRules.NONE,
         Turn.NONE);
@@ -150,6 +153,7 @@ public record House(
         stairs,
         assumed,
         beams,
+        porches,
         layout,
         rules,
         turned);

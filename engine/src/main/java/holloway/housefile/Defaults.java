@@ -127,6 +127,23 @@ final class Defaults {
     return length(trusses ? "truss-spacing" : "ceiling-joist-spacing", roof, "");
   }
 
+  /** Under a porch's roof joists are taken to be those of a ceiling. */
+  Fact<Timber> porchJoists(String porch) {
+    UsualBuild.Row row = porch("ceiling-joist", "joists", porch);
+    return Fact.assumed(Timbers.parse(row.value(), era.built()), row.deviation());
+  }
+
+  Fact<Length> porchSpacing(String porch) {
+    UsualBuild.Row row = porch("ceiling-joist-spacing", "every", porch);
+    return Fact.assumed(row.length(), row.deviation());
+  }
+
+  private UsualBuild.Row porch(String what, String key, String porch) {
+    UsualBuild.Row row = table.get(what);
+    assumed.add(new Assumption(what, porch, row.value(), row.cited(), "porches: " + key + ": ..."));
+    return row;
+  }
+
   Fact<Length> eaves(String roof) {
     return length("eaves", roof, "");
   }

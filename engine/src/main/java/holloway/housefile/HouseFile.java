@@ -6,6 +6,7 @@ import holloway.house.Found;
 import holloway.house.House;
 import holloway.house.House.InputFile;
 import holloway.house.LayoutCorner;
+import holloway.house.Porch;
 import holloway.house.Room;
 import holloway.house.RulePlace;
 import holloway.limits.LocalRules;
@@ -73,10 +74,11 @@ public final class HouseFile {
     Effort effort = effort(house);
     List<Found> found = foundFile.map(f -> new FoundReader(f).read()).orElse(List.of());
     WishesReader wishes = new WishesReader(house, wishesFile);
-    RequestReader wanted = new RequestReader(house, defaults, wishes.through());
+    List<Porch> porches = new PorchReader(defaults).read(house);
+    RequestReader wanted = new RequestReader(house, defaults, porches, wishes.through());
     WishedSpots spots = new WishedSpots(wishesFile, desk);
     Optional<Request> request = wanted.read(wishes.read(), effort, prices(house)).map(spots::over);
-    House built = house(house, defaults, found, rules(house));
+    House built = house(house, defaults, found, rules(house), porches);
     wanted.checkThrough(problems, wishes.throughWhere());
     request.ifPresent(r -> ReachCheck.check(built, r, problems));
     request.ifPresent(r -> SizeCheck.check(house, built, r));
@@ -113,7 +115,8 @@ public final class HouseFile {
         .orElse(defaults);
   }
 
-  private House house(Entry e, Defaults defaults, List<Found> found, LocalRules rules) {
+  private House house(
+      Entry e, Defaults defaults, List<Found> found, LocalRules rules, List<Porch> porches) {
     WallReader walls = new WallReader(defaults);
     HollowReader hollows = new HollowReader(e);
     CheapWayReader cheap = new CheapWayReader(e);
@@ -144,6 +147,7 @@ public final class HouseFile {
         StairReader.read(e),
         defaults.assumed(),
         BeamReader.read(e),
+        porches,
         e.choice("layout-from", LayoutCorner.class).orElse(LayoutCorner.SOUTH_WEST),
         rules,
         own.turned());

@@ -43,6 +43,7 @@ final class OuterWriter {
     file.put("hollows", hollows);
     file.put("stairs", house.stairs().stream().map(OuterWriter::stair).toList());
     file.put("beams", house.beams().stream().map(OuterWriter::beam).toList());
+    file.put("porches", house.porches().stream().map(PorchReader::written).toList());
     file.put("obstacles", house.obstacles().stream().map(OuterWriter::obstacle).toList());
     file.put("things", house.things().stream().map(OuterWriter::thing).toList());
     file.put("measures", house.tapes().stream().map(OuterWriter::tape).toList());
@@ -156,7 +157,7 @@ final class OuterWriter {
   }
 
   /** Degrees are kept as rise over ten thousand: the thousandth of a degree that gives that. */
-  private static String pitch(int rise, int run) {
+  static String pitch(int rise, int run) {
     if (run != DEGREES_RUN) {
       return rise + "/" + run;
     }

@@ -4,6 +4,7 @@ import holloway.catalog.Cable;
 import holloway.house.Along;
 import holloway.house.FaceRef;
 import holloway.house.Fact;
+import holloway.house.Porch;
 import holloway.house.WallSpot;
 import holloway.request.Outlet;
 import holloway.request.Spot;
@@ -18,9 +19,11 @@ final class OutletReader {
   record Wanted(String kind, Optional<String> name, Marked at) {}
 
   private final Defaults defaults;
+  private final PorchSpots porches;
 
-  OutletReader(Defaults defaults) {
+  OutletReader(Defaults defaults, List<Porch> porches) {
     this.defaults = defaults;
+    this.porches = new PorchSpots(porches);
   }
 
   Optional<Outlet> read(Entry e) {
@@ -83,27 +86,33 @@ final class OutletReader {
   }
 
   private Optional<Spot> spot(Entry e, String what) {
-    List<String> ways = List.of("wall", "ceiling", "outside").stream().filter(e::has).toList();
+    List<String> ways =
+        List.of("wall", "ceiling", "outside", "under").stream().filter(e::has).toList();
     if (ways.size() != 1) {
       e.problem(
           ways.isEmpty() ? "wall" : ways.get(1),
-          "in: office, wall: south, from: west 3 ft, height: 16 in; or in + ceiling; or outside",
+          "in: office, wall: south, from: west 3 ft, height: 16 in; or in + ceiling; or outside; or under",
           "",
           ways.isEmpty()
-              ? what + " is nowhere: give wall, ceiling or outside"
+              ? what + " is nowhere: give wall, ceiling, outside or under"
               : what
                   + " is in two places, "
                   + String.join(" and ", ways)
                   + "; keep one and put the other under 'or:'");
       return Optional.empty();
     }
-    boolean outside = ways.get(0).equals("outside");
+    boolean outside = ways.get(0).equals("outside") || ways.get(0).equals("under");
+    if (!ways.get(0).equals("under") && e.has("out")) {
+      e.problem(
+          "out", "", "", "'out' is taped for what hangs under a porch: " + what + " does not");
+    }
     if (!outside && !e.has("in")) {
       e.problem("in", "in: office", "", what + " does not say which room it is in");
     }
     return switch (ways.get(0)) {
       case "ceiling" -> ceiling(e, what);
       case "outside" -> outside(e, what);
+      case "under" -> under(e, what);
       default -> wall(e, what);
     };
   }
@@ -126,6 +135,12 @@ final class OutletReader {
     Spots.fits(e, "from", face.get(), from.get());
     Fact<Length> height = e.length("height").orElseGet(() -> defaults.heightUnlessSaid(e, what));
     return Optional.of(new Spot.Outside(new WallSpot(face.get(), from.get(), height)));
+  }
+
+  private Optional<Spot> under(Entry e, String what) {
+    refuse(e, what, "under a porch", List.of("in", "to", "height"));
+    wantFrom(e, what);
+    return porches.under(e, what);
   }
 
   private Optional<Spot> wall(Entry e, String what) {

@@ -97,7 +97,9 @@ final class ReachCheck {
           .ifPresent(
               to -> along(w.at().face(), to, w.at().along().distance().where(), what + " ('to')"));
     } else if (spot instanceof Spot.Outside o) {
-      spot(o.at(), what);
+      if (o.under().isEmpty()) {
+        spot(o.at(), what);
+      }
     } else if (spot instanceof Spot.OnCeiling c) {
       open(c.at().room(), c.at().where(), what);
       over(c.at(), what);

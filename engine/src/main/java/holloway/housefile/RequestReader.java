@@ -3,6 +3,7 @@ package holloway.housefile;
 import holloway.catalog.PinOut;
 import holloway.catalog.PriceList;
 import holloway.house.Fact;
+import holloway.house.Porch;
 import holloway.house.WallSpot;
 import holloway.house.Where;
 import holloway.request.Effort;
@@ -27,16 +28,19 @@ final class RequestReader {
 
   private final Entry house;
   private final Defaults defaults;
+  private final List<Porch> porches;
   private final Map<String, String> through;
   private final List<Run> runs = new ArrayList<>();
   private final Map<String, Where> runNames = new TreeMap<>();
 
   /**
+   * @param porches that outlets may hang under
    * @param through run ids and the hollow each must pass
    */
-  RequestReader(Entry house, Defaults defaults, Map<String, String> through) {
+  RequestReader(Entry house, Defaults defaults, List<Porch> porches, Map<String, String> through) {
     this.house = house;
     this.defaults = defaults;
+    this.porches = porches;
     this.through = through;
   }
 
@@ -88,7 +92,7 @@ final class RequestReader {
   private List<Outlet> outlets() {
     List<Outlet> out = new ArrayList<>();
     Map<String, Where> names = new TreeMap<>();
-    OutletReader reader = new OutletReader(defaults);
+    OutletReader reader = new OutletReader(defaults, porches);
     for (Entry e : house.maps("outlets", WantedTables.OUTLET)) {
       e.text("name").ifPresent(n -> Unique.claim(e, "name", n, names, "outlet"));
       reader.read(e).ifPresent(out::add);

@@ -62,7 +62,9 @@ final class WantedTables {
           may("to", LENGTH, "anywhere up to this distance from the same end will do"),
           may("height", HEIGHT, "of the centre above the floor; 16 in or 450 mm unless said"),
           may("ceiling", HouseTables.SPOT, "on the ceiling: from two sides of the room"),
-          may("outside", FACE, "on the outside of the wall behind that room and side"));
+          may("outside", FACE, "on the outside of the wall behind that room and side"),
+          may("under", NAME, "under the roof of that porch: from an end of it, and out"),
+          may("out", LENGTH, "under a porch: from the outside of the wall to the centre"));
 
   static final Table ALTERNATIVE =
       Table.of("alternative", "another place that will do").plus(PLACE_KEYS);
@@ -202,6 +204,7 @@ final class WantedTables {
           may("openings", listOf(new Shape.MapOf(HouseTables.OPENING)), "doors and windows"),
           may("roof", listOf(new Shape.MapOf(OuterTables.ROOF)), "the roofs"),
           may("stairs", listOf(new Shape.MapOf(OuterTables.STAIR)), "flights and their wells"),
+          may("porches", listOf(new Shape.MapOf(PorchReader.TABLE)), "roofs over open porches"),
           may("beams", listOf(new Shape.MapOf(OuterTables.BEAM)), "beams that cross rooms"),
           may(
               "hollows",

@@ -64,6 +64,12 @@ final class WantedWriter {
       return w.put("in", on.at().room()).put("ceiling", Words.of(on.at()));
     }
     Spot.Outside out = (Spot.Outside) spot;
+    if (out.under().isPresent()) {
+      Spot.Under under = out.under().get();
+      return w.put("under", under.porch())
+          .put("from", Words.of(under.from()))
+          .length("out", under.out());
+    }
     return w.put("outside", Words.of(out.at().face()))
         .put("from", Words.of(out.at().along()))
         .length("height", out.at().height());

@@ -69,7 +69,7 @@ final class WishedSpots {
   }
 
   private boolean fits(Outlet o, Spot spot, Along to, Marked.Scalar s) {
-    if (spot instanceof Spot.OnCeiling) {
+    if (!spot.slides()) {
       desk.problems()
           .add(s.where(), s.text(), "", "", o.name() + " is on a ceiling, not along a wall");
       return false;

@@ -79,6 +79,7 @@ public sealed interface OwnRule {
     DAB_VOID,
     SERVICE_VOID,
     BATTEN_VOID,
+    PORCH_VOID,
     ROOM_SURFACE,
     OUTSIDE_FACE,
     CONDUIT,

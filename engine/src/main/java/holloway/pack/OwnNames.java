@@ -49,6 +49,7 @@ final class OwnNames {
     house.soffits().forEach(s -> out.add(s.name()));
     house.stairs().forEach(s -> out.add(s.name()));
     house.beams().forEach(b -> out.add(b.name()));
+    house.porches().forEach(p -> out.add(p.name()));
     house.walls().stream().map(WallSpec::name).flatMap(Optional::stream).forEach(out::add);
   }
 

@@ -178,6 +178,7 @@ public final class Pipeline {
     stages.checkEnds(placed.value(), reading.request());
     List<Plan.FindingLine> notes = new ArrayList<>(SurveyWords.lines(placed.findings()));
     notes.addAll(RoofNotes.of(placed.value()));
+    notes.addAll(PorchNotes.of(placed.value()));
     notes.addAll(LoweredNotes.of(placed.value()));
     return new Answers.Understood(placed.value(), reading.request(), List.copyOf(notes));
   }

@@ -15,6 +15,8 @@ import java.util.stream.Stream;
  * What ids of hollows, stands and crossings mean, in words; the ids themselves stay in the JSON.
  */
 final class HouseWords {
+  private static final String PORCH = "outside/porch ";
+
   private final Placed placed;
 
   HouseWords(Placed placed) {
@@ -97,12 +99,18 @@ final class HouseWords {
       case "attic" -> attic(id);
       case "crawlspace" -> "the crawlspace";
       case "chase" -> "the " + part(id, 1);
-      case "outside face" -> "along the outside";
+      case "outside face" ->
+          id.startsWith(PORCH) ? "under the joists over porch " + porch(id) : "along the outside";
+      case "void over a porch ceiling" -> "over the ceiling of porch " + porch(id);
       case "skirting" -> "behind the skirting in the " + part(id, 0);
       case "soffit", "lowered ceiling" ->
           (id.startsWith("stairs/") ? "the closed space under the " : "over the ") + part(id, 1);
       default -> "the " + kind + (id.contains("/") ? " " + part(id, 1) : "");
     };
+  }
+
+  private static String porch(String id) {
+    return id.substring(PORCH.length()).split("/")[0];
   }
 
   private String surface(String id) {
@@ -201,6 +209,9 @@ final class HouseWords {
           + part(id, 1)
           + " into that under the "
           + id.substring(id.indexOf("/way-to-") + 8);
+    }
+    if (id.startsWith(PORCH) && id.contains("/edge-")) {
+      return "the open edge of porch " + porch(id);
     }
     return id.contains("/open-ceiling/")
         ? "the open ceiling of the " + part(id, 0)

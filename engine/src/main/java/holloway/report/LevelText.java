@@ -14,6 +14,7 @@ import holloway.survey.OpenSide;
 import holloway.survey.Placed;
 import holloway.survey.PlacedBeam;
 import holloway.survey.PlacedLevel;
+import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.List;
@@ -56,6 +57,9 @@ final class LevelText {
     OpenSide.of(placed).stream()
         .filter(o -> o.first().room().level().equals(level.name()))
         .forEach(this::open);
+    PlacedPorch.of(placed).stream()
+        .filter(p -> placed.getRoom(p.porch().face().room()).room().level().equals(level.name()))
+        .forEach(p -> new PorchText(placed, units, page).put(p));
     page.title("OPENINGS OF " + level.name());
     List<Tags.Tag> tags = Tags.of(placed, level.name());
     tags.forEach(this::opening);

@@ -1,12 +1,17 @@
 package holloway.report;
 
+import holloway.geometry.Point3;
 import holloway.house.Side;
 import holloway.plan.Plan;
 import holloway.request.Request;
+import holloway.request.Spot;
 import holloway.schedule.OutletPlace;
 import holloway.survey.Placed;
+import holloway.survey.PlacedPorch;
 import holloway.takeoff.OutletBoxes;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Where the cut-out of an outlet goes, in words. */
 final class OutletWords {
@@ -14,11 +19,13 @@ final class OutletWords {
   private static final long LEAST_MOVE = 1_000_000;
 
   private final Placed placed;
+  private final Request request;
   private final UnitWords units;
   private final OutletBoxes boxes;
 
   OutletWords(Plan plan, Request request, Placed placed, UnitWords units) {
     this.placed = placed;
+    this.request = request;
     this.units = units;
     this.boxes = new OutletBoxes(plan, request, placed);
   }
@@ -31,17 +38,46 @@ final class OutletWords {
   String where(OutletPlace p) {
     return switch (p.kind()) {
       case CABINET, WALL -> face(p) + ", " + ends(p) + ", " + height(p);
-      case OUTSIDE ->
-          "outside, on the other side of the "
-              + face(p)
-              + ", "
-              + ends(p)
-              + " of that face, "
-              + height(p);
+      case OUTSIDE -> porch(p).map(u -> under(p, u)).orElseGet(() -> onOuterWall(p));
       case CEILING ->
           "ceiling of the %s, %s from the west wall and %s from the south wall"
               .formatted(p.room(), units.tape(p.fromLow()), units.tape(p.fromHigh()));
     };
+  }
+
+  /** The porch that an outlet which hangs outside was wanted under. */
+  private Optional<Spot.Under> porch(OutletPlace p) {
+    int chosen = p.spot().orElse(1) - 1;
+    return request.outlets().stream()
+        .filter(o -> o.name().equals(p.name()) && chosen < o.spots().size())
+        .map(o -> o.spots().get(chosen))
+        .flatMap(s -> s instanceof Spot.Outside o ? o.under().stream() : Stream.empty())
+        .findFirst();
+  }
+
+  /** Taped as it was asked for, so that nobody has to go inside for it. */
+  private String under(OutletPlace p, Spot.Under u) {
+    Optional<PlacedPorch> porch = PlacedPorch.find(placed, u.porch());
+    if (porch.isEmpty() || p.at().isEmpty()) {
+      return "outside, under the roof of porch " + u.porch();
+    }
+    Point3 at = porch.get().frame().toLocal(p.at().get());
+    Point3 end = porch.get().frame().toLocal(porch.get().at(u.from().from(), 0, 0).at(0));
+    return "outside, under the roof of porch %s, %s from its %s end, %s out from the wall"
+        .formatted(
+            u.porch(),
+            units.tape(Math.abs(at.x() - end.x())),
+            u.from().from().word(),
+            units.tape(at.y()));
+  }
+
+  private String onOuterWall(OutletPlace p) {
+    return "outside, on the other side of the "
+        + face(p)
+        + ", "
+        + ends(p)
+        + " of that face, "
+        + height(p);
   }
 
   private String face(OutletPlace p) {
@@ -79,6 +115,10 @@ final class OutletWords {
     }
     if (p.kind() == OutletPlace.Kind.CEILING) {
       return "; moved " + units.tape(p.moved()) + " to miss what is over the board";
+    }
+    if (porch(p).isPresent()) {
+      return "; moved %s along the wall, to miss a joist"
+          .formatted(units.tape(Math.abs(p.moved())));
     }
     Side low = low(p.side());
     Side towards = p.moved() > 0 ? low.opposite() : low;

@@ -5,6 +5,7 @@ import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.geometry.Turn;
 import holloway.survey.Placed;
+import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import holloway.survey.WallNames;
@@ -146,6 +147,18 @@ public final class PlaceWords {
         : units.tape(behind) + " from the " + high + " wall";
   }
 
+  private String outside(Point3 p) {
+    return PlacedPorch.of(placed).stream()
+        .filter(
+            h -> {
+              Point3 at = h.frame().toLocal(p);
+              return at.x() >= 0 && at.x() <= h.length() && at.y() >= 0 && at.y() <= h.out();
+            })
+        .findFirst()
+        .map(h -> "under the roof of porch " + h.porch().name())
+        .orElse("outside the rooms");
+  }
+
   private String inRoom(Point3 p) {
     Point2 plan = p.plan();
     List<PlacedRoom> here =
@@ -166,6 +179,6 @@ public final class PlaceWords {
     return here.stream()
         .min(Comparator.comparingLong(PlacedRoom::floorZ))
         .map(r -> "under the floor of " + r.name())
-        .orElse("outside the rooms");
+        .orElseGet(() -> outside(p));
   }
 }

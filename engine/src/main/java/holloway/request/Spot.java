@@ -1,6 +1,8 @@
 package holloway.request;
 
+import holloway.house.Along;
 import holloway.house.CeilingSpot;
+import holloway.house.Fact;
 import holloway.house.WallSpot;
 import holloway.units.Length;
 import java.util.Optional;
@@ -16,5 +18,23 @@ public sealed interface Spot {
   record OnCeiling(CeilingSpot at) implements Spot {}
 
   /** On the outside of the wall behind a face of a room. */
-  record Outside(WallSpot at) implements Spot {}
+  record Outside(WallSpot at, Optional<Under> under) implements Spot {
+    public Outside(WallSpot at) {
+      this(at, Optional.empty());
+    }
+  }
+
+  /**
+   * Under the roof of a porch: the spot of its {@link Outside} is the place on the wall that lies
+   * nearest, at the height of the porch's ceiling, and may lie past the end of the room's face.
+   *
+   * @param from from an end of the porch, along its wall
+   * @param out from the outside of the wall
+   */
+  record Under(String porch, Along from, Fact<Length> out) {}
+
+  /** Can it be slid along a wall? */
+  default boolean slides() {
+    return this instanceof OnWall || this instanceof Outside o && o.under().isEmpty();
+  }
 }

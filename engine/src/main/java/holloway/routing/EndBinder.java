@@ -32,6 +32,7 @@ final class EndBinder {
   private final Prices prices;
   private final Accesses accesses;
   private final CeilingEnds ceilings;
+  private final PorchEnds porches;
   private final BoxFit boxes;
   private final BaysBehind bays;
   final List<Refused> refused = new ArrayList<>();
@@ -46,6 +47,7 @@ final class EndBinder {
     this.accesses = accesses;
     this.boxes = new BoxFit(prices, house.framed().placed());
     this.bays = new BaysBehind(house);
+    this.porches = new PorchEnds(house, draft, prices, accesses, refused, this::entry);
     this.ceilings = new CeilingEnds(house, draft, prices, accesses, solids, refused, this::entry);
   }
 
@@ -57,7 +59,9 @@ final class EndBinder {
               for (int k = 0; k < spots.size(); k++) {
                 String id = k == 0 ? name : name + "@" + (k + 1);
                 Ends.EndSpot s = spots.get(k);
-                if (s.ceiling().isPresent()) {
+                if (s.under().isPresent()) {
+                  nodes.add(porches.bind(id, s.under().get()));
+                } else if (s.ceiling().isPresent()) {
                   ceilings.bind(id, s).ifPresent(nodes::add);
                 } else if (s.outside()) {
                   nodes.add(outside(id, s.onWall().orElseThrow()));

@@ -16,6 +16,7 @@ import holloway.request.Spot;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
 import holloway.survey.PlacedBeam;
+import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import holloway.units.Length;
@@ -38,18 +39,34 @@ public final class Ends {
       Optional<Point2> ceiling,
       boolean outside,
       String room,
-      Optional<Length> boxDepth) {
+      Optional<Length> boxDepth,
+      Optional<Under> under) {
+    EndSpot(
+        Optional<OnWall> onWall,
+        Optional<Point2> ceiling,
+        boolean outside,
+        String room,
+        Optional<Length> boxDepth) {
+      this(onWall, ceiling, outside, room, boxDepth, Optional.empty());
+    }
+
     /** The same box at another spot of the wall. */
     EndSpot at(OnWall other) {
-      return new EndSpot(Optional.of(other), ceiling, outside, room, boxDepth);
+      return new EndSpot(Optional.of(other), ceiling, outside, room, boxDepth, under);
     }
   }
+
+  /** A place under the roof of a porch; its spot on the wall lies behind it, below the ceiling. */
+  public record Under(String porch, Point2 at) {}
 
   /** A spot that cannot be: where it stands in the file and why. */
   public record Problem(Where where, String text) {}
 
   /** Half a box and the plate under the cap of a half-height wall. */
   private static final long CAPPED = 100_000_000;
+
+  /** So far below a porch's ceiling cable comes out of the wall, if it goes along the outside. */
+  private static final long BELOW = 150_000_000;
 
   private final Map<String, List<EndSpot>> spots = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
@@ -73,7 +90,10 @@ public final class Ends {
         if (s instanceof Spot.OnWall w) {
           e.wall(o.name(), w.at(), w.upTo(), false, o.where());
         } else if (s instanceof Spot.Outside w) {
-          e.wall(o.name(), w.at(), Optional.empty(), true, o.where());
+          w.under()
+              .ifPresentOrElse(
+                  u -> e.under(o.name(), u),
+                  () -> e.wall(o.name(), w.at(), Optional.empty(), true, o.where()));
         } else if (s instanceof Spot.OnCeiling c) {
           e.ceiling(o.name(), c.at(), o.where());
         }
@@ -123,7 +143,14 @@ public final class Ends {
         .forEach(
             l ->
                 l.forEach(
-                    s -> out.add(new Interest(s.onWall(), s.outside(), s.ceiling(), s.room()))));
+                    s ->
+                        out.add(
+                            new Interest(
+                                s.onWall(),
+                                s.outside(),
+                                s.ceiling(),
+                                s.under().map(Under::at),
+                                s.room()))));
     return out;
   }
 
@@ -168,6 +195,29 @@ public final class Ends {
     }
     add(name, new EndSpot(first, Optional.empty(), outside, at.face().room(), box(name)));
     upTo.ifPresent(end -> range(name, at, end, height));
+  }
+
+  /**
+   * The survey has looked whether the porch stands there, and the reader whether it reaches so far.
+   */
+  private void under(String name, Spot.Under u) {
+    PlacedPorch p = PlacedPorch.find(placed, u.porch()).orElseThrow();
+    Point2 at = p.at(u.from().from(), u.from().distance().value().nm(), u.out().value().nm());
+    Wall w = p.wall();
+    long s = w.frame().toLocal(at.at(0)).x();
+    long z = p.frame().origin().z() - BELOW - w.frame().origin().z();
+    OnWall behind = new OnWall(w, 1 - w.outside(), s, z);
+    String room =
+        w.findFace(behind.side(), s).map(Wall.WallFace::room).orElse(p.porch().face().room());
+    add(
+        name,
+        new EndSpot(
+            Optional.of(behind),
+            Optional.empty(),
+            true,
+            room,
+            box(name),
+            Optional.of(new Under(u.porch(), at))));
   }
 
   private String lengths(WallSpot at) {

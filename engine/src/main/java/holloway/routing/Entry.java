@@ -8,5 +8,10 @@ import holloway.geometry.Point3;
  *
  * @param hub worth a laying line of its own (an outlet, a chase, a way out), rather than one bay
  *     among many
+ * @param overhead a hole in boards outside: cable comes to it from below
  */
-record Entry(int node, Point3 at, boolean hub) {}
+record Entry(int node, Point3 at, boolean hub, boolean overhead) {
+  Entry(int node, Point3 at, boolean hub) {
+    this(node, at, hub, false);
+  }
+}

@@ -20,7 +20,7 @@ final class FishLimits {
             case UNFACED_BATT, LOOSE, UNKNOWN -> 2_500_000_000L;
             case DENSE_PACKED, FOAM -> 0;
           };
-      case JOIST_BAY, SOFFIT, BATTEN_VOID, SERVICE_VOID ->
+      case JOIST_BAY, SOFFIT, BATTEN_VOID, SERVICE_VOID, PORCH_VOID ->
           fill == Fill.EMPTY
               ? 7_500_000_000L
               : fill == Fill.FOAM || fill == Fill.DENSE_PACKED ? 0 : 3_000_000_000L;

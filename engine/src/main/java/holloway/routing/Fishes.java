@@ -284,6 +284,8 @@ final class Fishes {
   private static int ways(Hollow h) {
     return h.kind() == HollowKind.CHASE
         ? Way.CHASE.bit()
-        : h.kind() == HollowKind.JOIST_BAY ? Way.JOIST_BAYS.bit() : 0;
+        : h.kind() == HollowKind.PORCH_VOID
+            ? Way.OUTSIDE.bit()
+            : h.kind() == HollowKind.JOIST_BAY ? Way.JOIST_BAYS.bit() : 0;
   }
 }

@@ -8,6 +8,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
 import holloway.hollow.Solids;
 import holloway.hollow.Way;
 import holloway.request.Wishes;
@@ -58,7 +59,10 @@ final class HandNets {
         Integer node = handNodes.get(s.id() + "@" + hollow);
         if (node != null) {
           List<Entry> list = new ArrayList<>(entries.getOrDefault(hollow, List.of()));
-          list.add(new Entry(node, draft.nodes.get(node).at(), isHub(s)));
+          boolean overhead =
+              s.kind() == SiteKind.CEILING
+                  && HandStands.isOutside(house.findHollow(hollow).orElseThrow());
+          list.add(new Entry(node, draft.nodes.get(node).at(), isHub(s), overhead));
           entries.put(hollow, list);
         }
       }
@@ -81,7 +85,10 @@ final class HandNets {
   private void net(Hollow h, List<Entry> entries) {
     Optional<HandStands.Hand> stand =
         stands.at(h, draft.nodes.get(entries.get(0).node()).at(), wishes);
-    if (h.kind() == HollowKind.OUTSIDE_FACE) {
+    if (h.kind() == HollowKind.OUTSIDE_FACE && h.area().isPresent()) {
+      stand.ifPresent(
+          st -> new LayNet(draft, prices, solids, porchTerms(h, st), away()).connect(entries));
+    } else if (h.kind() == HollowKind.OUTSIDE_FACE) {
       faces.outside(h, entries);
     } else if (h.kind() == HollowKind.SKIRTING) {
       stand.ifPresent(st -> new LineNet(draft, prices, h, "skirting").connect(entries, st.works()));
@@ -102,6 +109,20 @@ final class HandNets {
 
   private Away away() {
     return new Away(house.framed().placed().house().layout());
+  }
+
+  /** Under and between the bare joists of a porch. */
+  private LayNet.Terms porchTerms(Hollow h, HandStands.Hand st) {
+    long joists = h.frame().origin().z();
+    return new LayNet.Terms(
+        h,
+        "outside",
+        joists - 25_000_000,
+        joists - 25_000_000,
+        st.works(),
+        Way.OUTSIDE.bit(),
+        false,
+        List.of());
   }
 
   private LayNet.Terms layTerms(Hollow h, HandStands.Hand st) {

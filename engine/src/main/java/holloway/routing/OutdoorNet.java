@@ -66,7 +66,7 @@ final class OutdoorNet {
     OnWall s = OutdoorLinks.spot(house.framed(), at).orElseThrow();
     Hollow outside =
         house.hollows().stream()
-            .filter(o -> o.kind() == HollowKind.OUTSIDE_FACE)
+            .filter(o -> o.kind() == HollowKind.OUTSIDE_FACE && o.area().isEmpty())
             .findFirst()
             .orElseThrow();
     Point3 face = OutdoorLinks.face(s);

@@ -30,7 +30,7 @@ final class Paths {
     Point3 b = h.frame().toLocal(to);
     List<Point3> local =
         switch (h.kind()) {
-          case JOIST_BAY, BATTEN_VOID, SERVICE_VOID -> along(h.clear(), a, b);
+          case JOIST_BAY, BATTEN_VOID, SERVICE_VOID, PORCH_VOID -> along(h.clear(), a, b);
           case SOFFIT ->
               h.id().startsWith("stairs/") ? upright(h.clear(), a, b) : boxed(h.clear(), a, b);
           default -> upright(h.clear(), a, b);

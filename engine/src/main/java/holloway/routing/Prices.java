@@ -46,7 +46,7 @@ final class Prices {
       case "bottom plate", "top plate" ->
           effort.get("bore.plate-ply") * Math.max(1, Math.ceil(mm / 38.5));
       case "joist", "blocking" -> effort.get("bore.joist");
-      case "rim" -> effort.get("bore.rim");
+      case "rim", "ledger" -> effort.get("bore.rim");
       case "subfloor" -> effort.get(boards ? "bore.boards-old" : "bore.subfloor");
       case "cladding" -> effort.get("bore.cladding");
       case "masonry", "slab" -> effort.get("bore.masonry-100mm") * mm / 100;

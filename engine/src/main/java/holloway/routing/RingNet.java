@@ -19,6 +19,9 @@ final class RingNet {
   /** Places this near along the wall are joined without going down to the line. */
   private static final long NEIGHBOURS = 900_000_000;
 
+  /** Cable under the boards of a porch keeps this off them, as it does off a wall. */
+  private static final long OFF_BOARDS = 12_000_000;
+
   /**
    * Who pays what: a key of the effort table, whether it is in sight, ways; and the heights between
    * which cable can lie on the wall, clear of floor and ceiling.
@@ -178,7 +181,7 @@ final class RingNet {
   /** From the wall to a place: at its own height, or just off the ceiling or floor it lies in. */
   private List<Point3> last(Stop s) {
     Point3 at = s.entry().at();
-    long z = terms.heights().clamp(at.z());
+    long z = terms.heights().clamp(at.z()) - (s.entry().overhead() ? OFF_BOARDS : 0);
     return List.of(s.foot().at(z), at.withZ(z), at);
   }
 

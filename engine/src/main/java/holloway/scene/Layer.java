@@ -38,7 +38,8 @@ public enum Layer {
               CHORD,
               CEILING_JOIST,
               BATTEN,
-              BEAM ->
+              BEAM,
+              LEDGER ->
           FRAMING;
       case TOP_CHORD, RAFTER -> ROOF;
       case LINING, GLASS -> FINISH;

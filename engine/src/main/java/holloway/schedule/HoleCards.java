@@ -5,6 +5,7 @@ import holloway.geometry.Frame.Axis;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
 import holloway.plan.Plan;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
@@ -133,9 +134,12 @@ public final class HoleCards {
                 h ->
                     house
                         .findHollow(h)
-                        .map(x -> x.kind() == HollowKind.OUTSIDE_FACE)
+                        .map(
+                            x ->
+                                x.kind() == HollowKind.OUTSIDE_FACE
+                                    || x.kind() == HollowKind.PORCH_VOID)
                         .orElse(false));
-    if (outside) {
+    if (outside && site.kind() != SiteKind.CEILING) {
       return "tilted, so that the hole falls to the outside";
     }
     Axis drill = fromA ? Lines.between(site.a(), site.b()) : Lines.between(site.b(), site.a());

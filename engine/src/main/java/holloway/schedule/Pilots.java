@@ -76,7 +76,7 @@ public final class Pilots {
   private boolean isOutside(Site site, boolean atA) {
     return house
         .findHollow(atA ? site.hollowA() : site.hollowB())
-        .filter(h -> h.kind() == HollowKind.OUTSIDE_FACE)
+        .filter(h -> h.kind() == HollowKind.OUTSIDE_FACE || h.kind() == HollowKind.PORCH_VOID)
         .isPresent();
   }
 

@@ -75,7 +75,8 @@ final class Sight {
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           // Where the skin ends is in no survey: it laps round corners and down over rim and
           // footing, by a wall's thickness and more. A hole outside is found from inside.
-          case OUTSIDE_FACE -> List.of();
+          case OUTSIDE_FACE -> PorchSight.of(site, at, framed.placed());
+          case PORCH_VOID -> List.of();
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();

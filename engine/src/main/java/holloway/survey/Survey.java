@@ -64,6 +64,8 @@ public final class Survey {
             spaces.list(levels),
             List.copyOf(assumed),
             closures.shared());
+    PorchCheck.check(placed, texts, problems);
+    problems.throwIfAny();
     return new Outcome<>(placed, notes.findings());
   }
 }

@@ -120,6 +120,7 @@ public final class Jackets {
 
   private static boolean isOutside(String hollow, boolean link) {
     return hollow.equals(HollowKind.OUTSIDE_FACE.word())
+        || hollow.equals(HollowKind.PORCH_VOID.word())
         || hollow.equals(HollowKind.TRENCH.word())
         || hollow.equals(HollowKind.SPAN.word())
         || link && hollow.equals(HollowKind.CONDUIT.word());

@@ -232,6 +232,39 @@ class TurnedTest {
   }
 
   /** The room that is not placed is where the world begins. */
+  /** Its joists are counted from the corner that turns along, whichever way they run. */
+  @Test
+  void porchesInAMirror() throws Exception {
+    String porches =
+        """
+        porches:
+          - { porch: front, side: hall south, from: west 400 mm, length: 3 m, out: 1900 mm, height: 2100 mm, ceiling: CEILING, roof: shed, pitch: 3/12, joists: 2x6, every: 16 in, run: RUN }
+          - { porch: side, side: den east, from: north 200 mm, length: 3100 mm, out: 2200 mm, height: 2200 mm, ceiling: boarded, roof: gable, pitch: 4/12, every: 600 mm }
+        """;
+    String outlets =
+        """
+        outlets:
+          - { name: ap, under: front, from: east 1150 mm, out: 300 mm, cables: [cat6] }
+          - { name: eye, under: side, from: south 700 mm, out: 900 mm, cables: [cat6] }
+        """;
+    for (String[] which :
+        new String[][] {{"boarded", "out"}, {"boarded", "along"}, {"open", "out"}}) {
+      String text =
+          SOLID
+              .replace("obstacles:\n", porches + "obstacles:\n")
+              .replace("outlets:\n", outlets)
+              .replace("CEILING", which[0])
+              .replace("RUN", which[1]);
+      Path house = written("house.yaml", text);
+      Plan straight = plan(house);
+      assertEquals(List.of(), straight.unrouted(), which[0] + which[1]);
+      String words = which[0] + " " + which[1];
+      assertSameWork(straight, plan(turned(house, Turned.EAST_FOR_WEST)), words + " ew");
+      assertSameWork(straight, plan(turned(house, Turned.NORTH_FOR_SOUTH)), words + " ns");
+      assertSameWork(straight, plan(turned(house, Turned.DIAGONALLY)), words + " diagonal");
+    }
+  }
+
   @Test
   void placedFromAnotherRoom() throws Exception {
     String moved =

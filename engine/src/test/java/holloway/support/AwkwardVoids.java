@@ -17,6 +17,12 @@ final class AwkwardVoids {
   void draw() {
     stairs();
     beams();
+    AwkwardPorch.of(plan)
+        .ifPresent(
+            porch -> {
+              d.list("porches", List.of(porch.text()));
+              d.has("porch");
+            });
     chase();
     ceilings();
     skirting();

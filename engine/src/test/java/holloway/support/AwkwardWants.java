@@ -37,6 +37,12 @@ final class AwkwardWants {
     for (int i = 1 + d.upTo(4); i >= 0; i--) {
       outlet(i, outlets);
     }
+    AwkwardPorch.of(plan)
+        .ifPresent(
+            porch -> {
+              outlets.add(porch.outlet());
+              runs++;
+            });
     d.list("outlets", outlets);
     links();
     wishes();

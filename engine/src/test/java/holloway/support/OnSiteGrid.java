@@ -57,6 +57,7 @@ public final class OnSiteGrid {
         h.stairs(),
         h.assumed(),
         h.beams(),
+        h.porches(),
         h.layout(),
         h.ownRules(),
         stated);

@@ -10,6 +10,7 @@ import holloway.house.House;
 import holloway.house.Level;
 import holloway.house.Obstacle;
 import holloway.house.Opening;
+import holloway.house.Porch;
 import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.house.Skirting;
@@ -56,6 +57,7 @@ final class TurnedHouse {
         h.stairs().stream().map(this::of).toList(),
         h.assumed(),
         h.beams().stream().map(this::of).toList(),
+        h.porches().stream().map(this::of).toList(),
         mirror.way().of(h.layout()),
         h.ownRules(),
         h.turned());
@@ -190,6 +192,24 @@ final class TurnedHouse {
         b.height(),
         b.made(),
         b.where());
+  }
+
+  private Porch of(Porch p) {
+    return new Porch(
+        p.name(),
+        mirror.of(p.face()),
+        mirror.of(p.from()),
+        p.length(),
+        p.out(),
+        p.height(),
+        p.boarded(),
+        p.cover(),
+        p.pitchRise(),
+        p.pitchRun(),
+        p.joists(),
+        p.every(),
+        p.run(),
+        p.where());
   }
 
   private Roof.Hatch of(Roof.Hatch h) {

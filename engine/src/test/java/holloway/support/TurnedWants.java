@@ -33,6 +33,12 @@ final class TurnedWants {
         o.name(), spots, o.cables(), o.spare(), o.feed(), o.power(), o.boxDepth(), o.where());
   }
 
+  private Spot of(Spot.Outside o) {
+    return new Spot.Outside(
+        turned.of(o.at()),
+        o.under().map(u -> new Spot.Under(u.porch(), turned.of(u.from()), u.out())));
+  }
+
   private Spot of(Spot s) {
     if (s instanceof Spot.OnWall w) {
       Optional<Length> to = w.upTo();
@@ -40,6 +46,6 @@ final class TurnedWants {
     }
     return s instanceof Spot.OnCeiling c
         ? new Spot.OnCeiling(turned.of(c.at()))
-        : new Spot.Outside(turned.of(((Spot.Outside) s).at()));
+        : of((Spot.Outside) s);
   }
 }

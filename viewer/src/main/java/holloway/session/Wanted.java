@@ -95,6 +95,6 @@ public final class Wanted {
 
   /** Whether an outlet can be slid: it is on a wall. */
   public static boolean slides(Outlet o) {
-    return !(o.spots().get(0) instanceof Spot.OnCeiling);
+    return o.spots().get(0).slides();
   }
 }

@@ -92,7 +92,7 @@ final class BoredMember implements PlanRule {
   /** Of these a hole takes part of the wall's depth, of all others part of the member's height. */
   private static boolean standsUpright(MemberKind kind) {
     return switch (kind) {
-      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD -> false;
+      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD, LEDGER -> false;
       default -> true;
     };
   }
@@ -114,7 +114,7 @@ final class BoredMember implements PlanRule {
       case STUD, KING_STUD, JACK_STUD, CRIPPLE, POST, FIRE_BLOCK, SILL ->
           Optional.of(
               pack.studBore(width, bit, NailPlate.edge(m, made.site(), bit), bearing, false));
-      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD ->
+      case JOIST, BLOCKING, RIM, CEILING_JOIST, RAFTER, HEADER, CHORD, TOP_CHORD, LEDGER ->
           Optional.of(spanning(m, made, finished, bit));
       default -> Optional.empty();
     };

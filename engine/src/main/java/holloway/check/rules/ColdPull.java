@@ -44,7 +44,9 @@ final class ColdPull implements PlanRule {
 
   /** An attic is as cold as the day, which counts where somebody says how cold that is. */
   private static double inTheCold(Legs r, boolean stated) {
-    return r.metresIn(HollowKind.OUTSIDE_FACE) + (stated ? r.metresIn(HollowKind.ATTIC) : 0);
+    return r.metresIn(HollowKind.OUTSIDE_FACE)
+        + r.metresIn(HollowKind.PORCH_VOID)
+        + (stated ? r.metresIn(HollowKind.ATTIC) : 0);
   }
 
   /** One for all of them, at the one with the most in the cold. */

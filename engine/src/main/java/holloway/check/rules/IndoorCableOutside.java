@@ -7,6 +7,7 @@ import holloway.finding.Finding;
 import holloway.finding.Place;
 import holloway.finding.Severity;
 import holloway.finding.Source;
+import holloway.geometry.Point3;
 import holloway.hollow.HollowKind;
 import java.util.Comparator;
 import java.util.List;
@@ -49,7 +50,15 @@ final class IndoorCableOutside implements PlanRule {
   }
 
   private static double metres(Legs r) {
-    return r.metresIn(HollowKind.OUTSIDE_FACE);
+    return r.metresIn(HollowKind.OUTSIDE_FACE) + r.metresIn(HollowKind.PORCH_VOID);
+  }
+
+  private static Point3 first(Legs r) {
+    return r.run().steps().stream()
+        .filter(s -> Legs.isIn(s, HollowKind.OUTSIDE_FACE) || Legs.isIn(s, HollowKind.PORCH_VOID))
+        .map(Legs::start)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** One for all of them, at the one that lies outside furthest. */
@@ -61,7 +70,7 @@ final class IndoorCableOutside implements PlanRule {
     String far = Legs.metres(metres(most));
     return say(
         Severity.PRACTICE,
-        Place.of(most.run().id(), Legs.start(most.in(HollowKind.OUTSIDE_FACE).get(0))),
+        Place.of(most.run().id(), first(most)),
         SOURCE,
         false,
         new Said(

@@ -16,7 +16,7 @@ import java.util.Set;
 /** B12: outdoor cable that is not listed for indoors goes in 15 m and no further. */
 final class OutdoorCableIndoors implements PlanRule {
   private static final Set<HollowKind> OUTSIDE =
-      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN);
+      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN, HollowKind.PORCH_VOID);
 
   @Override
   public String id() {

@@ -7,6 +7,7 @@ import holloway.finding.Source;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import java.util.List;
+import java.util.Set;
 
 /** E9: a hole to the outside lets water in unless it slopes and the cable drips before it. */
 final class OuterWallHole implements PlanRule {
@@ -19,6 +20,9 @@ final class OuterWallHole implements PlanRule {
       "Bore it sloping down to the outside, line it with one sleeve right through both leaves, so"
           + " that no rubble and no water gets into the cavity along it, bring the cable to it from"
           + " below with a drip loop, and seal round it with silicone.";
+
+  private static final Set<HollowKind> OUTDOORS =
+      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.PORCH_VOID, HollowKind.TRENCH);
 
   @Override
   public String id() {
@@ -60,14 +64,17 @@ final class OuterWallHole implements PlanRule {
     return site.pierces().stream().anyMatch(m -> m.contains("-leaf-"));
   }
 
+  /** From indoors to outdoors; one from the open into the void over a porch stays outdoors. */
   static boolean isOutside(Finished finished, Site site) {
     return List.of(site.hollowA(), site.hollowB()).stream()
-        .anyMatch(
-            h ->
-                finished
-                    .house()
-                    .findHollow(h)
-                    .map(x -> x.kind() == HollowKind.OUTSIDE_FACE || x.kind() == HollowKind.TRENCH)
-                    .orElse(false));
+            .filter(
+                h ->
+                    finished
+                        .house()
+                        .findHollow(h)
+                        .map(x -> OUTDOORS.contains(x.kind()))
+                        .orElse(false))
+            .count()
+        == 1;
   }
 }

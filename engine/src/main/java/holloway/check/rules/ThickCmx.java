@@ -20,7 +20,12 @@ final class ThickCmx implements PlanRule {
           .noting(" (a summary of 1987; the wording now in force from memory)");
 
   private static final Set<HollowKind> NOT_COUNTED =
-      Set.of(HollowKind.OUTSIDE_FACE, HollowKind.TRENCH, HollowKind.SPAN, HollowKind.CONDUIT);
+      Set.of(
+          HollowKind.OUTSIDE_FACE,
+          HollowKind.PORCH_VOID,
+          HollowKind.TRENCH,
+          HollowKind.SPAN,
+          HollowKind.CONDUIT);
 
   @Override
   public String id() {

@@ -151,6 +151,7 @@ final class ToyStated {
             h.stairs(),
             h.assumed(),
             h.beams(),
+            h.porches(),
             h.layout(),
             rules,
             h.turned());
