@@ -85,7 +85,7 @@ final class EndRule implements Rule {
     if (spot instanceof Spot.Outside o && o.under().isPresent()) {
       return PorchPlace.of(o.under().get().porch(), placed)
           .map(p -> p.at(o.under().get()))
-          .map(at -> new Reach(new Span(at, at), at.z() - NEAR_MM, at.z() + NEAR_MM));
+          .map(at -> new Reach(new Span(at, at), NEAR_MM, at.z() - NEAR_MM, at.z() + NEAR_MM));
     }
     if (spot instanceof Spot.Outside o) {
       return onWall(o.at(), Optional.empty(), placed, true);

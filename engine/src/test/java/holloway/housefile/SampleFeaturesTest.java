@@ -87,7 +87,7 @@ class SampleFeaturesTest {
 
   private static void walls() {
     for (WallSpec.Kind k : WallSpec.Kind.values()) {
-      FEATURES.put("wall " + k, any(p -> p.walls(), w -> w.kind() == k));
+      FEATURES.put("wall, " + word(k), any(p -> p.walls(), w -> w.kind() == k));
     }
     FEATURES.put("half-height wall", wall(w -> high(w) < 1_500));
     FEATURES.put("partition that stops short", wall(w -> high(w) > 1_500 && high(w) < 3_000));
@@ -126,13 +126,14 @@ class SampleFeaturesTest {
 
   private static void roofs() {
     for (Roof.Shape s : Roof.Shape.values()) {
-      FEATURES.put("roof " + s, roof(r -> r.shape() == s));
+      FEATURES.put("roof, " + word(s), roof(r -> r.shape() == s));
     }
     FEATURES.put("joists of a flat roof", roof(r -> r.run().isPresent()));
     FEATURES.put("several roofs", p -> p.house().roofs().size() > 1);
     FEATURES.put("attics joined", roof(r -> r.joins().stream().anyMatch(j -> !j.shut())));
     FEATURES.put("attics shut", roof(r -> r.joins().stream().anyMatch(Roof.Join::shut)));
     FEATURES.put("valley", roof(r -> r.joins().stream().anyMatch(j -> j.valley().isPresent())));
+    FEATURES.put("porch", p -> !p.house().porches().isEmpty());
     FEATURES.put("skylight", roof(r -> !r.skylights().isEmpty()));
     FEATURES.put("dormer", roof(r -> !r.dormers().isEmpty()));
     FEATURES.put("knee wall, bare", roof(r -> r.knees().stream().anyMatch(Roof.Knee::bare)));
@@ -143,7 +144,7 @@ class SampleFeaturesTest {
   private static void waysThatAreThere() {
     for (Conduit.Kind k :
         List.of(Conduit.Kind.TUBE, Conduit.Kind.LOOSE_CABLE, Conduit.Kind.FAST_CABLE)) {
-      FEATURES.put("there already: " + k, any(p -> p.house().conduits(), c -> c.kind() == k));
+      FEATURES.put("there already: " + word(k), any(p -> p.house().conduits(), c -> c.kind() == k));
     }
     FEATURES.put(
         "buried link",
@@ -151,11 +152,11 @@ class SampleFeaturesTest {
     FEATURES.put("overhead link", any(p -> p.house().conduits(), c -> c.kind() == Conduit.Kind.SPAN));
     FEATURES.put("skirting", p -> !p.house().skirtings().isEmpty());
     for (Soffit.Cover c : Soffit.Cover.values()) {
-      FEATURES.put("lowered, " + c, any(p -> p.house().soffits(), s -> s.cover() == c));
+      FEATURES.put("lowered ceiling, " + word(c), any(p -> p.house().soffits(), s -> s.cover() == c));
     }
     for (Thing.Kind k :
         List.of(Thing.Kind.DATA_BOX, Thing.Kind.REGISTER, Thing.Kind.RETURN_GRILLE)) {
-      FEATURES.put("thing " + k, any(p -> p.house().things(), t -> t.kind() == k));
+      FEATURES.put(word(k), any(p -> p.house().things(), t -> t.kind() == k));
     }
     FEATURES.put("flue", chase(c -> c.contents().contains(Chase.Contents.FLUE)));
     FEATURES.put("shaft", chase(c -> !c.contents().contains(Chase.Contents.FLUE)));
@@ -185,7 +186,7 @@ class SampleFeaturesTest {
                   .filter(n -> has.test(SAMPLES.get(n)))
                   .map(n -> SAMPLES.get(n).house().name())
                   .collect(Collectors.joining(", "));
-          table.append("| %s | %s |\n".formatted(name.toLowerCase(Locale.ROOT), in));
+          table.append("| %s | %s |\n".formatted(name, in));
         });
     String page = Files.readString(Path.of("../DEVELOPERS.md"));
     String head = "| feature | samples |\n|---|---|\n";
@@ -222,6 +223,10 @@ class SampleFeaturesTest {
     assertEquals(5, s.house().roofs().size());
     assertEquals(46, s.request().runs().size());
     assertEquals(2, placed.levels().stream().map(l -> l.part()).distinct().count());
+  }
+
+  private static String word(Enum<?> e) {
+    return e.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static <T> Predicate<Placed> any(
