@@ -3,14 +3,11 @@ package holloway.housefile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.geometry.Point2;
-import holloway.geometry.Polygon2;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Conduit;
 import holloway.house.FloorSpec;
 import holloway.house.Found;
-import holloway.house.House;
 import holloway.house.Lining;
 import holloway.house.Obstacle;
 import holloway.house.Roof;
@@ -22,7 +19,6 @@ import holloway.house.Thing;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
 import holloway.survey.Placed;
-import holloway.survey.PlacedRoom;
 import holloway.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -61,16 +57,16 @@ class SampleFeaturesTest {
   }
 
   private static void rooms() {
-    FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> corners(r) == 6 && square(r)));
-    FEATURES.put("T-shaped room", any(p -> p.rooms(), r -> square(r) && SampleShapes.isT(r)));
+    FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 6 && SampleShapes.square(r)));
+    FEATURES.put("T-shaped room", any(p -> p.rooms(), r -> SampleShapes.square(r) && SampleShapes.isT(r)));
     FEATURES.put(
-        "alcove", any(p -> p.rooms(), r -> corners(r) == 8 && square(r) && !SampleShapes.isT(r)));
+        "alcove", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 8 && SampleShapes.square(r) && !SampleShapes.isT(r)));
     FEATURES.put("storey that overhangs", SampleShapes::overhangs);
     FEATURES.put("storey that sets back", SampleShapes::setsBack);
     FEATURES.put("room over part of a garage", SampleShapes::isOverPartOfAGarage);
     FEATURES.put("space that nothing accounts for", p -> !p.spaces().isEmpty());
-    FEATURES.put("angled walls", any(p -> p.rooms(), r -> !square(r)));
-    FEATURES.put("closet in a room", SampleFeaturesTest::hasCloset);
+    FEATURES.put("angled walls", any(p -> p.rooms(), r -> !SampleShapes.square(r)));
+    FEATURES.put("closet in a room", SampleShapes::hasCloset);
     FEATURES.put("vaulted ceiling", room(Room::vaulted));
     FEATURES.put("strapped ceiling", room(r -> r.overhead().straps().isPresent()));
     FEATURES.put("open ceiling", room(r -> r.ceiling() == Lining.OPEN));
@@ -119,7 +115,7 @@ class SampleFeaturesTest {
     FEATURES.put("open-web joists", floor(f -> made(f, Timber.Kind.OPEN_WEB)));
     FEATURES.put(
         "joists that change direction",
-        p -> p.house().rooms().stream().anyMatch(r -> turned(p.house(), r)));
+        p -> p.house().rooms().stream().anyMatch(r -> SampleShapes.turned(p.house(), r)));
     FEATURES.put("hanging beam", beam(b -> b.drop().value().nm() > 0));
     FEATURES.put("steel within the joists", beam(b -> b.drop().value().nm() == 0));
   }
@@ -287,54 +283,5 @@ class SampleFeaturesTest {
 
   private static boolean kind(java.util.Optional<Timber> t, Timber.Kind kind) {
     return t.filter(s -> s.kind() == kind).isPresent();
-  }
-
-  /** Its own floor's joists run across those of its level. */
-  private static boolean turned(House house, Room room) {
-    FloorSpec level =
-        house.levels().stream()
-            .filter(l -> l.name().equals(room.level()))
-            .findFirst()
-            .orElseThrow()
-            .floor();
-    return room.floor()
-        .filter(f -> f.kind() == FloorSpec.Kind.JOISTS && level.kind() == FloorSpec.Kind.JOISTS)
-        .filter(f -> f.run() != level.run())
-        .isPresent();
-  }
-
-  private static int corners(PlacedRoom r) {
-    return r.outline().corners().size();
-  }
-
-  private static boolean square(PlacedRoom r) {
-    List<Point2> c = r.outline().corners();
-    for (int i = 0; i < c.size(); i++) {
-      Point2 next = c.get((i + 1) % c.size());
-      if (c.get(i).x() != next.x() && c.get(i).y() != next.y()) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** A room of the same level within the box round another one. */
-  private static boolean hasCloset(Placed p) {
-    return p.rooms().stream()
-        .anyMatch(
-            r ->
-                p.rooms().stream()
-                    .anyMatch(
-                        c ->
-                            c != r
-                                && c.room().level().equals(r.room().level())
-                                && within(c.outline(), r.outline())));
-  }
-
-  private static boolean within(Polygon2 inner, Polygon2 outer) {
-    return inner.xRange().lo() >= outer.xRange().lo()
-        && inner.xRange().hi() <= outer.xRange().hi()
-        && inner.yRange().lo() >= outer.yRange().lo()
-        && inner.yRange().hi() <= outer.yRange().hi();
   }
 }

@@ -2,7 +2,10 @@ package holloway.housefile;
 
 import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
+import holloway.geometry.Polygon2;
 import holloway.house.FloorSpec;
+import holloway.house.House;
+import holloway.house.Room;
 import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
@@ -84,5 +87,54 @@ final class SampleShapes {
 
   private static Geometry outlineOf(Placed p, PlacedRoom r) {
     return Overlay.union(level(p, r).footprint().stream().map(f -> f.toJts()).toList());
+  }
+
+  /** Its own floor's joists run across those of its level. */
+  static boolean turned(House house, Room room) {
+    FloorSpec level =
+        house.levels().stream()
+            .filter(l -> l.name().equals(room.level()))
+            .findFirst()
+            .orElseThrow()
+            .floor();
+    return room.floor()
+        .filter(f -> f.kind() == FloorSpec.Kind.JOISTS && level.kind() == FloorSpec.Kind.JOISTS)
+        .filter(f -> f.run() != level.run())
+        .isPresent();
+  }
+
+  static int corners(PlacedRoom r) {
+    return r.outline().corners().size();
+  }
+
+  static boolean square(PlacedRoom r) {
+    List<Point2> c = r.outline().corners();
+    for (int i = 0; i < c.size(); i++) {
+      Point2 next = c.get((i + 1) % c.size());
+      if (c.get(i).x() != next.x() && c.get(i).y() != next.y()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A room of the same level within the box round another one. */
+  static boolean hasCloset(Placed p) {
+    return p.rooms().stream()
+        .anyMatch(
+            r ->
+                p.rooms().stream()
+                    .anyMatch(
+                        c ->
+                            c != r
+                                && c.room().level().equals(r.room().level())
+                                && within(c.outline(), r.outline())));
+  }
+
+  private static boolean within(Polygon2 inner, Polygon2 outer) {
+    return inner.xRange().lo() >= outer.xRange().lo()
+        && inner.xRange().hi() <= outer.xRange().hi()
+        && inner.yRange().lo() >= outer.yRange().lo()
+        && inner.yRange().hi() <= outer.yRange().hi();
   }
 }
