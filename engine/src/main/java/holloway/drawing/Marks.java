@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Things seen, the cabinet and the outlets, where they stand on the walls. */
 final class Marks {
@@ -102,11 +103,25 @@ final class Marks {
     for (double size : SMALLER) {
       List<Rect> own =
           Labels.around(text, p, size, 70, 70).stream().filter(r -> lies(room, r)).toList();
-      if (sheet.label("wanted", text, size, own)) {
+      if (sheet.label("wanted", text, size, own)
+          || sheet.label("wanted", text, size, upright(text, p, size, room), true)) {
         return;
       }
     }
     sheet.label("wanted", text, Sheet.SMALL, Labels.around(text, p, Sheet.SMALL, 70, 70));
+  }
+
+  /** Places beside a point for a text that runs upward, in a narrow room. */
+  private List<Rect> upright(String text, double[] p, double size, String room) {
+    Rect b = Labels.box(text, 0, 0, size, true);
+    double dx = b.wide() / 2 + 110;
+    return Stream.of(0.0, 0.35, -0.35)
+        .flatMap(
+            up ->
+                Stream.of(dx, -dx)
+                    .map(x -> Rect.around(p[0] + x, p[1] + up * b.high(), b.wide(), b.high())))
+        .filter(r -> !room.isEmpty() && lies(room, r))
+        .toList();
   }
 
   private void letter(String text, double[] p, String room) {
