@@ -67,6 +67,11 @@ final class Border {
     if (sheet.walls().stream().anyMatch(w -> !w.traits().battens().isEmpty())) {
       out.add("White with short dashes before a wall: battens behind its board.");
     }
+    boolean porch =
+        sheet.placed().house().porches().stream().anyMatch(p -> sheet.isHere(p.face().room()));
+    if (porch) {
+      out.add("Dashed outside the house: the roof over a porch.");
+    }
     out.add(
         "Black triangle or ring: outlet; open one: another place it may go. Black box: cabinet.");
     out.add("Hatched: masonry. D door, W window, O opening, with the clear width.");

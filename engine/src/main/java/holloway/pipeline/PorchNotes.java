@@ -2,7 +2,9 @@ package holloway.pipeline;
 
 import holloway.framing.Deck;
 import holloway.framing.Framing;
+import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.Porch;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.PlacedPorch;
@@ -24,11 +26,45 @@ final class PorchNotes {
     List<PlacedPorch> all = PlacedPorch.of(placed);
     List<Deck> decks = all.isEmpty() ? List.of() : Framing.of(placed).decks();
     for (PlacedPorch p : all) {
+      out.addAll(openings(placed, p));
       if (p.porch().boarded() && !isBeforeABay(placed, p) && !isBeforeJoists(decks, p)) {
         out.add(note(p));
       }
     }
     return out;
+  }
+
+  /** Openings of any wall in that plane that the porch's roof would meet. */
+  private static List<Plan.FindingLine> openings(Placed placed, PlacedPorch p) {
+    long low = p.frame().origin().z();
+    Interval roof = new Interval(low, low + p.joists().hi() + atWall(p));
+    List<Plan.FindingLine> out = new ArrayList<>();
+    for (Wall w : placed.walls()) {
+      for (Wall.WallOpening o : w.isOuter() ? w.openings() : List.<Wall.WallOpening>of()) {
+        Point3 mid = w.world(o.s().mid(), w.outside() == 0 ? 0 : w.thickness(), o.z().lo());
+        Point3 at = p.frame().toLocal(mid);
+        Interval z = new Interval(mid.z(), mid.z() + o.z().length());
+        boolean before = at.x() > 0 && at.x() < p.length() && Math.abs(at.y()) < 60_000_000;
+        if (before && z.overlaps(roof)) {
+          out.add(meets(p, o));
+        }
+      }
+    }
+    return out;
+  }
+
+  private static long atWall(PlacedPorch p) {
+    return p.porch().cover() == Porch.Cover.SHED ? p.rise() : 0;
+  }
+
+  private static Plan.FindingLine meets(PlacedPorch p, Wall.WallOpening o) {
+    return line(
+        String.format(
+            Locale.ROOT,
+            "The roof of porch '%s' would meet the wall where the opening of line %d is: tape its"
+                + " 'out' and pitch again, or that opening's sill.",
+            p.porch().name(),
+            o.opening().where().line()));
   }
 
   private static long middle(PlacedPorch p) {
@@ -69,6 +105,10 @@ final class PorchNotes {
                 + " taped from the floor inside, not from the porch's own?",
             p.porch().name(),
             (p.porch().height().value().nm() + p.joists().mid()) / 1e6);
+    return line(text);
+  }
+
+  private static Plan.FindingLine line(String text) {
     return new Plan.FindingLine(
         "under-the-roof", "note", Optional.empty(), "as stated in the house file", text);
   }

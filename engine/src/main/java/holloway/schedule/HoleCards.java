@@ -165,10 +165,17 @@ public final class HoleCards {
     return best;
   }
 
+  private boolean isOverPorch(String hollow) {
+    return house.findHollow(hollow).filter(h -> h.kind() == HollowKind.PORCH_VOID).isPresent();
+  }
+
   private String checkFirst(Site site, double tolerance) {
     List<String> out = new ArrayList<>();
     if (site.assumed()) {
       out.add("find the stud first");
+    }
+    if (isOverPorch(site.hollowA()) || isOverPorch(site.hollowB())) {
+      out.add("the cable of a porch lamp may lie behind the boards: switch it off, look first");
     }
     if (tolerance > Tolerance.LOCATOR_MM) {
       out.add(
