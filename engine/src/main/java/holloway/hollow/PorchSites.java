@@ -29,6 +29,9 @@ final class PorchSites {
   private static final long LINE = 12_000_000;
   private static final long STEP = 60_000_000;
 
+  /** Through a rim and into the bay behind it. */
+  private static final long INTO = 60_000_000;
+
   /** Room beside an axis in what it leads into. */
   private static final long BESIDE = 24_000_000;
 
@@ -188,12 +191,12 @@ final class PorchSites {
         for (long at : places(p, x)) {
           Point3 a = p.frame().toWorld(at, p.thick(), h - p.frame().origin().z());
           if (z.contains(h)) {
-            // as deep as the wall's skin and the rim behind it, and a little into the bay
+            // through the wall's skin and the rim behind it
             long core =
                 p.wall().outside() == 0
                     ? p.wall().core().lo()
                     : p.wall().thickness() - p.wall().core().hi();
-            Point3 b = p.frame().toWorld(at, -core - STEP, h - p.frame().origin().z());
+            Point3 b = p.frame().toWorld(at, -core - INTO, h - p.frame().origin().z());
             axes.add(new Point3[] {a, b});
           }
         }

@@ -10,6 +10,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
+import holloway.hollow.SiteKind;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
@@ -75,8 +76,11 @@ final class Sight {
           case CHASE, CONDUIT, OLD_CABLE, SOFFIT, TRENCH, SPAN -> List.of();
           // Where the skin ends is in no survey: it laps round corners and down over rim and
           // footing, by a wall's thickness and more. A hole outside is found from inside.
-          case OUTSIDE_FACE -> PorchSight.of(site, at, framed.placed());
-          case PORCH_VOID -> List.of();
+          case OUTSIDE_FACE ->
+              site.kind() == SiteKind.CEILING
+                  ? PorchSight.of(site, at, framed.placed())
+                  : List.of();
+          case PORCH_VOID -> PorchSight.of(site, at, framed.placed());
           default -> inTheOpen(end);
         };
     return found.size() == 2 ? found : List.of();

@@ -106,6 +106,33 @@ class PorchTest {
         List.of("open room surface", "outside face", "void over a porch ceiling"), hollows(p));
   }
 
+  /** Another storey over the hall, whose floor's joists end behind the ledger. */
+  private static final String STOREYS =
+      "main: { ceiling-height: 8 ft, floor: slab }\n"
+          + "  upper: { above: main, floor: { joists: 2x10, every: 16 in, run: north-south } }";
+
+  @Test
+  void outOfAJoistBayThroughRimAndLedger() {
+    Chain c =
+        house(
+            "levels: { main: { ceiling-height: 8 ft, floor: slab } }",
+            "levels:\n  " + STOREYS,
+            "plain: yes }",
+            "plain: yes }\n  loft: { level: upper, size: 6 m x 5 m, above: hall, align: south-west }",
+            "2150 mm",
+            "2500 mm",
+            "out: 1 m",
+            "out: 300 mm");
+    Plan p = plan(c);
+    assertEquals(
+        List.of("ceiling board", "rim joist"),
+        p.holes().stream().map(Plan.PlannedHole::kind).sorted().toList());
+    Plan.PlannedHole rim =
+        p.holes().stream().filter(h -> h.kind().equals("rim joist")).findFirst().orElseThrow();
+    // 38.1 of ledger, 30 of skin, 60 of rim and into the bay
+    assertEquals(128.1, rim.depthMm(), 0.1);
+  }
+
   @Test
   void outOfABayThatIsOpenedBesideIt() {
     // a finished room: out of the wall's own bay, the bore made through the outlet's cut-out
