@@ -20,10 +20,14 @@ import java.util.TreeMap;
 
 /**
  * A run starts and ends where the request wants it. The cable's end lies in the bay behind the face
- * (or above the ceiling), so 150 mm in plan are left for the wall's depth.
+ * (or above the ceiling), so 150 mm in plan are left for the wall's depth, or half of a wall that is
+ * thicker than that leaves, and 20 mm.
  */
 final class EndRule implements Rule {
   private static final double NEAR_MM = 150;
+
+  /** How far past the middle of a thick wall the middle of its studs may lie. */
+  private static final double PAST_MIDDLE_MM = 20;
 
   /** A ceiling outlet's cable comes from the void above it, as deep as joists and insulation. */
   private static final double VOID_MM = 600;
@@ -81,7 +85,7 @@ final class EndRule implements Rule {
     if (spot instanceof Spot.Outside o && o.under().isPresent()) {
       return PorchPlace.of(o.under().get().porch(), placed)
           .map(p -> p.at(o.under().get()))
-          .map(at -> new Reach(new Span(at, at), at.z() - NEAR_MM, at.z() + NEAR_MM));
+          .map(at -> new Reach(new Span(at, at), NEAR_MM, at.z() - NEAR_MM, at.z() + NEAR_MM));
     }
     if (spot instanceof Spot.Outside o) {
       return onWall(o.at(), Optional.empty(), placed, true);
@@ -97,7 +101,14 @@ final class EndRule implements Rule {
             ? near
             : facePoint(
                 spot, new Along(spot.along().from(), Fact.assumed(upTo.get())), placed, outside);
-    return near.map(n -> new Reach(new Span(n, far.orElse(n)), n.z() - NEAR_MM, n.z() + NEAR_MM));
+    double deep =
+        placed
+            .findSpot(spot.face(), spot.along(), spot.height().value().nm())
+            .map(o -> o.wall().thickness() / 2e6 + PAST_MIDDLE_MM)
+            .filter(d -> d > NEAR_MM && !outside)
+            .orElse(NEAR_MM);
+    return near.map(
+        n -> new Reach(new Span(n, far.orElse(n)), deep, n.z() - NEAR_MM, n.z() + NEAR_MM));
   }
 
   private Optional<Mm> facePoint(WallSpot spot, Along along, Placed placed, boolean outside) {
@@ -121,7 +132,7 @@ final class EndRule implements Rule {
             .mapToDouble(s -> s.drop().value().toMm())
             .max()
             .orElse(0);
-    return new Reach(new Span(at, at), z - hung - NEAR_MM, z + VOID_MM);
+    return new Reach(new Span(at, at), NEAR_MM, z - hung - NEAR_MM, z + VOID_MM);
   }
 
   private static double from(Interval range, Along along, Side low) {
@@ -129,9 +140,9 @@ final class EndRule implements Rule {
     return (along.from() == low ? range.lo() + d : range.hi() - d) / 1e6;
   }
 
-  private record Reach(Span stretch, double lowZ, double highZ) {
+  private record Reach(Span stretch, double near, double lowZ, double highZ) {
     boolean holds(Mm p) {
-      return stretch.planDistance(p) <= NEAR_MM && p.z() >= lowZ && p.z() <= highZ;
+      return stretch.planDistance(p) <= near && p.z() >= lowZ && p.z() <= highZ;
     }
 
     Mm place() {

@@ -1,17 +1,31 @@
 package holloway.drawing;
 
+import holloway.geometry.Point2;
+import holloway.survey.PlacedRoom;
 import holloway.survey.PlacedStair;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Stairs: the flight on the level where it starts, the opening on the level it leads to. */
 final class Flights {
   /** From tread to tread on the drawing, millimetres; how many there are nobody was asked. */
   private static final double TREAD = 250;
 
+  /** Sizes of their names, the larger first, and how far these keep off the flight. */
+  private static final double[] SIZES = {100, 80};
+
+  private static final double OFF = 30;
+
+  /**
+   * A flight or its opening that has a name to be written.
+   *
+   * @param room whose it is on this level; none if it opens into nobody's
+   */
+  private record Marked(String name, Rect at, Optional<PlacedRoom> room) {}
+
   private final Sheet sheet;
-  private final List<Rect> marked = new ArrayList<>();
-  private final List<String> names = new ArrayList<>();
+  private final List<Marked> marked = new ArrayList<>();
 
   Flights(Sheet sheet) {
     this.sheet = sheet;
@@ -23,29 +37,73 @@ final class Flights {
     for (PlacedStair s : sheet.placed().stairs()) {
       if (sheet.isHere(s.room().name())) {
         flight(s);
-        mark(s, s.stair().name() + ", up");
+        mark(s, s.stair().name() + ", up", Optional.of(s.room()));
       } else if (s.upper().name().equals(sheet.level().name())) {
         sheet.svg().polygon("hatch", s.stair().name(), ring(s));
-        mark(s, s.stair().name() + ", down");
+        mark(s, s.stair().name() + ", down", over(s));
       }
     }
     sheet.svg().close();
   }
 
+  /** Beside the flight, level or upright, in its own room; else across it; else nowhere. */
   void labels() {
-    for (int i = 0; i < marked.size(); i++) {
-      Rect r = marked.get(i);
-      double[] mid = {(r.x0() + r.x1()) / 2, (r.y0() + r.y1()) / 2};
-      double off = Math.min(r.wide(), r.high()) / 2 + 30;
-      sheet.label("shaft", names.get(i), 100, Labels.around(names.get(i), mid, 100, off, 60));
+    for (Marked m : marked) {
+      boolean written = false;
+      for (int i = 0; i < SIZES.length && !written; i++) {
+        written = beside(m, SIZES[i], false) || beside(m, SIZES[i], true);
+      }
+      if (!written) {
+        boolean upright = m.at.high() > m.at.wide();
+        sheet.label("shaft", m.name, SIZES[0], middle(m, upright), upright);
+      }
     }
   }
 
-  private void mark(PlacedStair s, String name) {
+  private boolean beside(Marked m, double size, boolean upright) {
+    Rect b = Labels.box(m.name, 0, 0, size, upright);
+    double dx = (m.at.wide() + b.wide()) / 2 + OFF;
+    double dy = (m.at.high() + b.high()) / 2 + OFF;
+    List<Rect> places = new ArrayList<>();
+    for (double along : new double[] {0, 0.25, -0.25, 0.45, -0.45}) {
+      double x = mid(m.at.x0(), m.at.x1());
+      double y = mid(m.at.y0(), m.at.y1());
+      for (int side : new int[] {1, -1}) {
+        double up = y + along * m.at.high();
+        double on = x + along * m.at.wide();
+        places.add(Rect.around(x + side * dx, up, b.wide(), b.high()));
+        places.add(Rect.around(on, y + side * dy, b.wide(), b.high()));
+      }
+    }
+    List<Rect> own =
+        places.stream()
+            .filter(r -> m.room.filter(p -> RoomNames.lies(p, r)).isPresent())
+            .filter(r -> sheet.labels().covered(r) == 0)
+            .toList();
+    return sheet.label("shaft", m.name, size, own, upright);
+  }
+
+  private static List<Rect> middle(Marked m, boolean upright) {
+    double x = mid(m.at.x0(), m.at.x1());
+    double y = mid(m.at.y0(), m.at.y1());
+    return List.of(Labels.box(m.name, x, y, SIZES[0], upright));
+  }
+
+  private static double mid(double a, double b) {
+    return (a + b) / 2;
+  }
+
+  private void mark(PlacedStair s, String name, Optional<PlacedRoom> room) {
     Rect r = Rect.of(ring(s));
     sheet.labels().mark(r);
-    marked.add(r);
-    names.add(name);
+    marked.add(new Marked(name, r, room));
+  }
+
+  /** The room of this level that the middle of the opening lies in. */
+  private Optional<PlacedRoom> over(PlacedStair s) {
+    Point2 middle =
+        new Point2((s.box().x0() + s.box().x1()) / 2, (s.box().y0() + s.box().y1()) / 2);
+    return sheet.rooms().stream().filter(r -> r.outline().contains(middle)).findFirst();
   }
 
   private void flight(PlacedStair s) {

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Things seen, the cabinet and the outlets, where they stand on the walls. */
 final class Marks {
@@ -36,6 +37,10 @@ final class Marks {
           Map.entry(Thing.Kind.DATA_BOX, "da"));
 
   private static final double DEEP = 90;
+
+  /** Sizes that a name is written in rather than leave its room. */
+  private static final double[] SMALLER = {Sheet.SMALL, 100, 85};
+
   private final Sheet sheet;
 
   /** What the letters that were drawn mean. */
@@ -92,9 +97,31 @@ final class Marks {
     double large = Sheet.SMALL * sheet.type();
     List<Rect> free =
         Labels.around(text, p, large, 70, 70).stream().filter(r -> lies(room, r)).toList();
-    if (!sheet.label("wanted", text, large, free)) {
-      within("wanted", text, Sheet.SMALL, room, Labels.around(text, p, Sheet.SMALL, 70, 70));
+    if (sheet.label("wanted", text, large, free)) {
+      return;
     }
+    for (double size : SMALLER) {
+      List<Rect> own =
+          Labels.around(text, p, size, 70, 70).stream().filter(r -> lies(room, r)).toList();
+      if (sheet.label("wanted", text, size, own)
+          || sheet.label("wanted", text, size, upright(text, p, size, room), true)) {
+        return;
+      }
+    }
+    sheet.label("wanted", text, Sheet.SMALL, Labels.around(text, p, Sheet.SMALL, 70, 70));
+  }
+
+  /** Places beside a point for a text that runs upward, in a narrow room. */
+  private List<Rect> upright(String text, double[] p, double size, String room) {
+    Rect b = Labels.box(text, 0, 0, size, true);
+    double dx = b.wide() / 2 + 110;
+    return Stream.of(0.0, 0.35, -0.35)
+        .flatMap(
+            up ->
+                Stream.of(dx, -dx)
+                    .map(x -> Rect.around(p[0] + x, p[1] + up * b.high(), b.wide(), b.high())))
+        .filter(r -> !room.isEmpty() && lies(room, r))
+        .toList();
   }
 
   private void letter(String text, double[] p, String room) {

@@ -95,9 +95,18 @@ record Sheet(
 
   /** Writes a label where it covers least; leaves it out rather than write over other text. */
   boolean label(String kind, String text, double size, List<Rect> places) {
+    return label(kind, text, size, places, false);
+  }
+
+  /**
+   * As {@link #label(String, String, double, List)}.
+   *
+   * @param upright the text runs upward
+   */
+  boolean label(String kind, String text, double size, List<Rect> places, boolean upright) {
     Optional<Rect> at = labels.settle(places);
     at.ifPresent(
-        r -> svg.text(kind, text, (r.x0() + r.x1()) / 2, (r.y0() + r.y1()) / 2, size, false));
+        r -> svg.text(kind, text, (r.x0() + r.x1()) / 2, (r.y0() + r.y1()) / 2, size, upright));
     return at.isPresent();
   }
 }

@@ -107,10 +107,11 @@ final class BlockFramer {
         .anyMatch(i -> i.lo() < core.lo() - BLOCK && i.hi() > core.hi() + BLOCK);
   }
 
-  /** Stated rows, at distances from the floor's west or south outer edge. */
+  /** Stated rows, from the floor's west or south outer edge, or back from the one over there. */
   void rows() {
     for (Fact<Length> at : deck.spec().blocksAt()) {
-      long u = at.value().nm();
+      long nm = at.value().nm();
+      long u = nm < 0 ? local.xRange().hi() + nm : nm;
       row(new Interval(u - BLOCK / 2, u + BLOCK / 2), local.yRange(), at.isAssumed());
     }
   }

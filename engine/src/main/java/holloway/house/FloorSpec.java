@@ -10,9 +10,9 @@ import java.util.Optional;
  * a level lies below). {@code origin} is the distance of the first joist centre from the floor's
  * south or west outer edge, if found; negative: from its north or east edge. {@code boards}:
  * floorboards that lift, not sheets. {@code blocksAt}: rows of solid blocks between the joists, by
- * distance of their centre along them from the floor's west or south outer edge. {@code
- * clearOverWalls}: somebody looked, and no blocks stand between the joists over the bearing and
- * outer walls below.
+ * distance of their centre along them from the floor's west or south outer edge; negative: from its
+ * east or north edge. {@code clearOverWalls}: somebody looked, and no blocks stand between the
+ * joists over the bearing and outer walls below.
  */
 public record FloorSpec(
     Kind kind,

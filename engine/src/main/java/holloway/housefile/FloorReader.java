@@ -7,6 +7,7 @@ import holloway.house.Fact;
 import holloway.house.Fill;
 import holloway.house.FloorSpec;
 import holloway.house.Room;
+import holloway.house.Side;
 import holloway.house.Timber;
 import holloway.house.WallSpot;
 import holloway.units.Length;
@@ -64,17 +65,38 @@ final class FloorReader {
             f.yesNo("boards").orElseGet(() -> defaults.liftingBoards(of)),
             f.choice("fill", Fill.class)
                 .orElseGet(() -> defaults.floorFill(crawlspace.isPresent(), of)),
-            blocks(f),
+            blocks(f, run.get()),
             f.yesNo("blocks-over-walls").filter(yes -> !yes).isPresent(),
             f.where()));
   }
 
-  private static List<Fact<Length>> blocks(Entry f) {
+  private static List<Fact<Length>> blocks(Entry f, Direction run) {
     List<Fact<Length>> out = new ArrayList<>();
     for (Marked.Scalar s : f.texts("blocks-at")) {
-      Entry.quietly(() -> Forms.length(s.text(), s.where())).ifPresent(out::add);
+      row(f, run, s).ifPresent(out::add);
     }
     return out;
+  }
+
+  /** Rows lie across the joists, so they are counted along them; back is from north or east. */
+  private static Optional<Fact<Length>> row(Entry f, Direction run, Marked.Scalar s) {
+    if (!Forms.isFromSide(s.text())) {
+      return Entry.quietly(() -> Forms.length(s.text(), s.where()));
+    }
+    Optional<Along> said = Entry.quietly(() -> Forms.along(s.text(), s.where()));
+    Side far = run == Direction.EAST_WEST ? Side.EAST : Side.NORTH;
+    if (said.filter(a -> a.from() == far).isPresent()) {
+      return said.map(Along::distance).map(FloorReader::back);
+    }
+    if (said.filter(a -> a.from() != far.opposite()).isPresent()) {
+      f.problem(
+          "blocks-at",
+          far.word() + " 7 ft",
+          "",
+          "rows of blocks between joists that run %s are counted from the %s or %s edge of the floor"
+              .formatted(Shape.word(run), far.opposite().word(), far.word()));
+    }
+    return said.map(Along::distance);
   }
 
   private static Fact<Timber> ofKind(Fact<Timber> t, Timber.Kind kind) {

@@ -13,6 +13,9 @@ enum Form {
   FACE(".+ " + Form.SIDE + "( [1-9])?", "a room and a side: office north"),
   SIDE_OF_ROOM(Form.SIDE + "( [1-9])?", "a side: north, east, south or west"),
   ALONG(Form.SIDE + " " + Form.LEN, "a side and a distance from it: west 3 ft 2 in"),
+  ROW(
+      "(" + Form.SIDE + " )?" + Form.LEN,
+      "a distance, after the side it is taped from unless that is the west or south: north 7 ft"),
   SIZE(Form.LEN + " x " + Form.LEN, "east-west x north-south: 12 ft 6 in x 10 ft"),
   TIMBER(
       "2x(4|6|8|10|12)|\\d{2,3} ?x ?\\d{2,3}( mm)?",

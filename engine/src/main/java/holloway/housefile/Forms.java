@@ -89,6 +89,15 @@ final class Forms {
         side.get(), length(text.substring(blank + 1).strip(), any.least(), any.most(), where));
   }
 
+  /** A distance from the side that is said, or from the west or south. */
+  static Fact<Length> row(String text, Where where) {
+    return isFromSide(text) ? along(text, where).distance() : length(text, where);
+  }
+
+  static boolean isFromSide(String text) {
+    return findSide(text.split(" ", 2)[0]).isPresent();
+  }
+
   static Optional<Side> findSide(String word) {
     return Arrays.stream(Side.values()).filter(s -> s.word().equals(word)).findFirst();
   }

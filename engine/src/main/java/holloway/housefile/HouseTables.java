@@ -99,8 +99,9 @@ final class HouseTables {
           may("boards", YES_NO, "floorboards that lift, not sheets"),
           may(
               "blocks-at",
-              listOf(LENGTH),
-              "rows of solid blocks between the joists, from the floor's west or south outer edge"),
+              listOf(new Shape.Text(Form.ROW)),
+              "rows of solid blocks between the joists, from the floor's west or south outer edge, or"
+                  + " from the side that is said"),
           may(
               "blocks-over-walls",
               YES_NO,

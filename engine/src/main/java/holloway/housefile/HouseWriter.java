@@ -132,7 +132,7 @@ public final class HouseWriter {
     boolean eastWest = f.run() == holloway.house.Direction.EAST_WEST;
     Words w = new Words();
     if (!f.blocksAt().isEmpty()) {
-      w.put("blocks-at", f.blocksAt().stream().map(HouseWriter::text).toList());
+      w.put("blocks-at", f.blocksAt().stream().map(b -> row(b, eastWest)).toList());
     }
     if (f.clearOverWalls()) {
       w.put("blocks-over-walls", "no");
@@ -152,6 +152,12 @@ public final class HouseWriter {
       w.map().remove("fill");
     }
     return w.map();
+  }
+
+  private static String row(Fact<Length> at, boolean eastWest) {
+    long nm = at.value().nm();
+    Fact<Length> plain = new Fact<>(new Length(Math.abs(nm)), at.spread(), at.origin(), at.where());
+    return (nm < 0 ? (eastWest ? "east " : "north ") : "") + text(plain);
   }
 
   private static String joistsFrom(Fact<Length> origin, boolean eastWest) {

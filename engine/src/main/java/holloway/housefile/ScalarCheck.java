@@ -50,6 +50,7 @@ final class ScalarCheck {
       case FACE -> Forms.face(text, names, where);
       case SIDE_OF_ROOM -> Forms.sideOf("", text, where);
       case ALONG -> Forms.along(text, where);
+      case ROW -> Forms.row(text, where);
       case SIZE -> Forms.size(text, where);
       case TIMBER -> Timbers.wood(text, desk.era().built());
       case STUDS -> Timbers.parse(text, desk.era().built());

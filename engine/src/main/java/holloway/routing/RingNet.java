@@ -5,6 +5,7 @@ import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Solids;
+import holloway.routing.RingLine.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -72,15 +73,12 @@ final class RingNet {
     UNDER
   }
 
-  private record Stop(Entry entry, long param, Point2 foot) {}
-
   private final GraphDraft draft;
   private final Prices prices;
   private final Solids solids;
   private final Terms terms;
-  private final List<Point2> corners;
+  private final RingLine line;
   private final String lap;
-  private final List<Long> starts = new ArrayList<>();
 
   /** Openings that no leg goes over. */
   private final List<Pane> panes = new ArrayList<>();
@@ -104,13 +102,8 @@ final class RingNet {
     this.draft = draft;
     this.prices = prices;
     this.terms = terms;
-    this.corners = corners;
-    long sum = 0;
-    for (int i = 0; i < corners.size(); i++) {
-      starts.add(sum);
-      sum += length(i);
-    }
-    this.round = sum;
+    this.line = new RingLine(corners);
+    this.round = line.round();
   }
 
   RingNet keepOff(List<Pane> openings) {
@@ -118,45 +111,17 @@ final class RingNet {
     return this;
   }
 
-  private long length(int i) {
-    return corners.get(i).at(0).distanceTo(corners.get((i + 1) % corners.size()).at(0));
-  }
-
   /**
    * Lays one ring at each height and joins the entries to it; gaps count for heights inside them.
    */
   void connect(List<Entry> entries, long[] heights, List<Gap> gaps) {
     List<Stop> stops = new ArrayList<>();
-    entries.forEach(e -> stops.add(stop(e)));
+    entries.forEach(e -> stops.addAll(line.stops(e)));
     stops.sort(Comparator.comparingLong(Stop::param).thenComparingInt(s -> s.entry().node()));
     for (long z : heights) {
       ring(stops, z, gaps.stream().filter(g -> g.takes(z)).toList(), gaps);
     }
     neighbours(stops, gaps);
-  }
-
-  private Stop stop(Entry e) {
-    long best = Long.MAX_VALUE;
-    Stop stop = null;
-    for (int i = 0; i < corners.size(); i++) {
-      Point2 a = corners.get(i);
-      Point2 b = corners.get((i + 1) % corners.size());
-      double len = Math.max(1, length(i));
-      double t =
-          ((e.at().x() - a.x()) * (b.x() - a.x() + 0.0)
-                  + (e.at().y() - a.y()) * (b.y() - a.y() + 0.0))
-              / (len * len);
-      t = Math.max(0, Math.min(1, t));
-      Point2 p =
-          new Point2(
-              a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
-      long d = p.at(0).distanceTo(e.at().withZ(0));
-      if (d < best) {
-        best = d;
-        stop = new Stop(e, starts.get(i) + Math.round(t * len), p);
-      }
-    }
-    return stop;
   }
 
   private void ring(List<Stop> stops, long z, List<Gap> gaps, List<Gap> all) {
@@ -232,7 +197,7 @@ final class RingNet {
           break;
         }
         boolean joinedTheOtherWay = j >= n && round - apart <= NEIGHBOURS;
-        if (!joinedTheOtherWay) {
+        if (!joinedTheOtherWay && b.entry() != stops.get(i).entry()) {
           neighbours(stops.get(i), b, to, gaps);
         }
       }
@@ -255,10 +220,10 @@ final class RingNet {
   /** The line from one distance to another at a height, round corners and over openings. */
   private List<Point3> line(long from, long to, long z, List<Gap> gaps) {
     List<Point3> out = new ArrayList<>();
-    out.add(pointAt(from).at(heightAt(Math.floorMod(from, round), z, gaps)));
+    out.add(line.pointAt(from).at(heightAt(Math.floorMod(from, round), z, gaps)));
     List<long[]> events = new ArrayList<>();
     for (int turn = 0; turn <= 1; turn++) {
-      for (long s : starts) {
+      for (long s : line.starts()) {
         events.add(new long[] {s + turn * round, z, z});
       }
       for (Gap g : gaps) {
@@ -275,25 +240,12 @@ final class RingNet {
                 .toList();
         boolean over = !in.isEmpty();
         long zz = in.stream().mapToLong(Gap::overZ).max().orElse(z);
-        out.add(pointAt(e[0]).at(over ? zz : e[1]));
-        out.add(pointAt(e[0]).at(over ? zz : e[2]));
+        out.add(line.pointAt(e[0]).at(over ? zz : e[1]));
+        out.add(line.pointAt(e[0]).at(over ? zz : e[2]));
       }
     }
-    out.add(pointAt(to).at(heightAt(Math.floorMod(to, round), z, gaps)));
+    out.add(line.pointAt(to).at(heightAt(Math.floorMod(to, round), z, gaps)));
     return Paths.tidy(out);
-  }
-
-  private Point2 pointAt(long param) {
-    long p = Math.floorMod(param, round);
-    int i = starts.size() - 1;
-    while (i > 0 && starts.get(i) > p) {
-      i--;
-    }
-    double t = (p - starts.get(i)) / (double) Math.max(1, length(i));
-    Point2 a = corners.get(i);
-    Point2 b = corners.get((i + 1) % corners.size());
-    return new Point2(
-        a.x() + Math.round(t * (b.x() - a.x())), a.y() + Math.round(t * (b.y() - a.y())));
   }
 
   private void leg(int a, int b, long from, long to, long z, List<Gap> gaps) {

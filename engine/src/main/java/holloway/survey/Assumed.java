@@ -51,12 +51,12 @@ final class Assumed {
 
   /** The end that its layout begins at. */
   private static String end(Wall w, LayoutCorner layout) {
-    return layout.from(Math.abs(w.frame().u().x()) > 0.5).word();
+    return LaidOut.from(layout, w.frame()).word();
   }
 
   /** The first stud of an assumed layout, from that end. */
   private static Length first(Wall w, LayoutCorner layout) {
-    boolean down = layout.isFromHigh(Math.abs(w.frame().u().x()) > 0.5);
+    boolean down = LaidOut.fromHigh(layout, w.frame());
     return new Length(down ? w.length() - w.studOrigin().value() : w.studOrigin().value());
   }
 }

@@ -28,11 +28,12 @@ final class FloorCheck {
       longest = Math.max(longest, (ew ? part.xRange() : part.yRange()).length());
     }
     for (Fact<Length> at : floor.blocksAt()) {
-      if (at.value().nm() > longest) {
+      Length from = new Length(Math.abs(at.value().nm()));
+      if (from.nm() > longest) {
         problems.add(
             at.where(),
             "a row of blocks at %s lies beyond the floor of level %s, which is %s along its joists",
-            LengthText.metric(at.value()),
+            LengthText.metric(from),
             level.name(),
             LengthText.metric(new Length(longest)));
       }

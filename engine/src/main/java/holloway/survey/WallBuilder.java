@@ -134,7 +134,7 @@ final class WallBuilder {
    * spacing. Nothing is known of it within one spacing, so its spread is the spacing over root 12.
    */
   private Fact<Long> laidOut(Framed f, Length every) {
-    boolean down = layout.isFromHigh(Math.abs(f.strip().heading().frame().u().x()) > 0.5);
+    boolean down = LaidOut.fromHigh(layout, f.strip().heading().frame());
     long first = down ? f.range().length() - every.nm() : every.nm();
     return Fact.assumed(first, Length.mm(Math.round(every.toMm() / Math.sqrt(12))));
   }

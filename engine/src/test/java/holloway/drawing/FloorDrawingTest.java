@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -132,6 +133,29 @@ class FloorDrawingTest {
       }
       assertEquals(tags.size(), list(d.xml, "polygon", "gap").size());
     }
+  }
+
+  /** In the hall and in the hall over it, and in none of their neighbours'. */
+  @ParameterizedTest
+  @CsvSource({
+    "alder-lane, hall, landing",
+    "plumb-corner, hall, upper hall",
+    "tin-street, hall, landing",
+    "wren-hollow, stair hall, landing"
+  })
+  void aStairsNameStandsInItsOwnRoom(String house, String up, String down) throws Exception {
+    int written = 0;
+    for (Drawn d : drawn(house)) {
+      for (Element e : list(d.xml, "text", "shaft")) {
+        String text = e.getTextContent();
+        if (text.startsWith("main stair, ")) {
+          PlacedRoom own = d.placed.getRoom(text.endsWith("up") ? up : down);
+          assertTrue(RoomNames.lies(own, box(e)), house + " " + d.level.name() + ": " + text);
+          written++;
+        }
+      }
+    }
+    assertEquals(4, written, "up and down, metric and in feet");
   }
 
   @ParameterizedTest

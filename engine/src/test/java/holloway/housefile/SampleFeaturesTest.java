@@ -3,13 +3,11 @@ package holloway.housefile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.geometry.Point2;
-import holloway.geometry.Polygon2;
 import holloway.house.Beam;
 import holloway.house.Chase;
 import holloway.house.Conduit;
 import holloway.house.FloorSpec;
-import holloway.house.House;
+import holloway.house.Found;
 import holloway.house.Lining;
 import holloway.house.Obstacle;
 import holloway.house.Roof;
@@ -21,14 +19,18 @@ import holloway.house.Thing;
 import holloway.house.Timber;
 import holloway.house.WallSpec;
 import holloway.survey.Placed;
-import holloway.survey.PlacedRoom;
 import holloway.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -55,10 +57,16 @@ class SampleFeaturesTest {
   }
 
   private static void rooms() {
-    FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> corners(r) == 6 && square(r)));
-    FEATURES.put("T-shaped room or alcove", any(p -> p.rooms(), r -> corners(r) == 8 && square(r)));
-    FEATURES.put("angled walls", any(p -> p.rooms(), r -> !square(r)));
-    FEATURES.put("closet in a room", SampleFeaturesTest::hasCloset);
+    FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 6 && SampleShapes.square(r)));
+    FEATURES.put("T-shaped room", any(p -> p.rooms(), r -> SampleShapes.square(r) && SampleShapes.isT(r)));
+    FEATURES.put(
+        "alcove", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 8 && SampleShapes.square(r) && !SampleShapes.isT(r)));
+    FEATURES.put("storey that overhangs", SampleShapes::overhangs);
+    FEATURES.put("storey that sets back", SampleShapes::setsBack);
+    FEATURES.put("room over part of a garage", SampleShapes::isOverPartOfAGarage);
+    FEATURES.put("space that nothing accounts for", p -> !p.spaces().isEmpty());
+    FEATURES.put("angled walls", any(p -> p.rooms(), r -> !SampleShapes.square(r)));
+    FEATURES.put("closet in a room", SampleShapes::hasCloset);
     FEATURES.put("vaulted ceiling", room(Room::vaulted));
     FEATURES.put("strapped ceiling", room(r -> r.overhead().straps().isPresent()));
     FEATURES.put("open ceiling", room(r -> r.ceiling() == Lining.OPEN));
@@ -75,9 +83,12 @@ class SampleFeaturesTest {
 
   private static void walls() {
     for (WallSpec.Kind k : WallSpec.Kind.values()) {
-      FEATURES.put("wall " + k, any(p -> p.walls(), w -> w.kind() == k));
+      FEATURES.put("wall, " + word(k), any(p -> p.walls(), w -> w.kind() == k));
     }
-    FEATURES.put("half-height wall", wall(w -> w.traits().height().isPresent()));
+    FEATURES.put("half-height wall", wall(w -> high(w) < 1_500));
+    FEATURES.put("partition that stops short", wall(w -> high(w) > 1_500 && high(w) < 3_000));
+    FEATURES.put("thick masonry", wall(w -> thick(w) > 300));
+    FEATURES.put("service layer", wall(w -> !w.traits().battens().isEmpty()));
     FEATURES.put("header over an open side", wall(w -> w.traits().header().isPresent()));
     FEATURES.put("party wall", wall(w -> w.traits().isParty()));
     FEATURES.put("double wall", wall(w -> w.traits().isDouble()));
@@ -94,6 +105,9 @@ class SampleFeaturesTest {
     FEATURES.put(
         "crawlspace under 18 in",
         floor(f -> f.crawlspace().filter(c -> c.clearance().value().toMm() < 457).isPresent()));
+    FEATURES.put("solid floor over a room", SampleShapes::hasSolidFloorOverARoom);
+    FEATURES.put(
+        "notch that was found", p -> p.house().found().stream().anyMatch(Found.Notch.class::isInstance));
     FEATURES.put("piers", obstacle(Obstacle.Kind.PIER));
     FEATURES.put("floorboards", floor(FloorSpec::boards));
     FEATURES.put("row of blocks", floor(f -> !f.blocksAt().isEmpty()));
@@ -101,7 +115,7 @@ class SampleFeaturesTest {
     FEATURES.put("open-web joists", floor(f -> made(f, Timber.Kind.OPEN_WEB)));
     FEATURES.put(
         "joists that change direction",
-        p -> p.house().rooms().stream().anyMatch(r -> turned(p.house(), r)));
+        p -> p.house().rooms().stream().anyMatch(r -> SampleShapes.turned(p.house(), r)));
     FEATURES.put("hanging beam", beam(b -> b.drop().value().nm() > 0));
     FEATURES.put("steel within the joists", beam(b -> b.drop().value().nm() == 0));
   }
@@ -111,12 +125,14 @@ class SampleFeaturesTest {
       if (s == Roof.Shape.ARCHED) {
         continue; // no sample has one yet
       }
-      FEATURES.put("roof " + s, roof(r -> r.shape() == s));
+      FEATURES.put("roof, " + word(s), roof(r -> r.shape() == s));
     }
     FEATURES.put("joists of a flat roof", roof(r -> r.run().isPresent()));
     FEATURES.put("several roofs", p -> p.house().roofs().size() > 1);
     FEATURES.put("attics joined", roof(r -> r.joins().stream().anyMatch(j -> !j.shut())));
     FEATURES.put("attics shut", roof(r -> r.joins().stream().anyMatch(Roof.Join::shut)));
+    FEATURES.put("valley", roof(r -> r.joins().stream().anyMatch(j -> j.valley().isPresent())));
+    FEATURES.put("porch", p -> !p.house().porches().isEmpty());
     FEATURES.put("skylight", roof(r -> !r.skylights().isEmpty()));
     FEATURES.put("dormer", roof(r -> !r.dormers().isEmpty()));
     FEATURES.put("knee wall, bare", roof(r -> r.knees().stream().anyMatch(Roof.Knee::bare)));
@@ -127,16 +143,19 @@ class SampleFeaturesTest {
   private static void waysThatAreThere() {
     for (Conduit.Kind k :
         List.of(Conduit.Kind.TUBE, Conduit.Kind.LOOSE_CABLE, Conduit.Kind.FAST_CABLE)) {
-      FEATURES.put("there already: " + k, any(p -> p.house().conduits(), c -> c.kind() == k));
+      FEATURES.put("there already: " + word(k), any(p -> p.house().conduits(), c -> c.kind() == k));
     }
-    FEATURES.put("outdoor link", any(p -> p.house().conduits(), c -> c.outdoor().isPresent()));
+    FEATURES.put(
+        "buried link",
+        any(p -> p.house().conduits(), c -> c.outdoor().isPresent() && c.kind() != Conduit.Kind.SPAN));
+    FEATURES.put("overhead link", any(p -> p.house().conduits(), c -> c.kind() == Conduit.Kind.SPAN));
     FEATURES.put("skirting", p -> !p.house().skirtings().isEmpty());
     for (Soffit.Cover c : Soffit.Cover.values()) {
-      FEATURES.put("lowered, " + c, any(p -> p.house().soffits(), s -> s.cover() == c));
+      FEATURES.put("lowered ceiling, " + word(c), any(p -> p.house().soffits(), s -> s.cover() == c));
     }
     for (Thing.Kind k :
         List.of(Thing.Kind.DATA_BOX, Thing.Kind.REGISTER, Thing.Kind.RETURN_GRILLE)) {
-      FEATURES.put("thing " + k, any(p -> p.house().things(), t -> t.kind() == k));
+      FEATURES.put(word(k), any(p -> p.house().things(), t -> t.kind() == k));
     }
     FEATURES.put("flue", chase(c -> c.contents().contains(Chase.Contents.FLUE)));
     FEATURES.put("shaft", chase(c -> !c.contents().contains(Chase.Contents.FLUE)));
@@ -153,6 +172,26 @@ class SampleFeaturesTest {
           }
         });
     assertEquals(new TreeSet<>(), missing);
+  }
+
+  /** Whoever adds a feature or changes a sample writes the table anew: the message has it. */
+  @Test
+  void theTableOfTheGuideIsTrue() throws IOException {
+    StringBuilder table = new StringBuilder();
+    FEATURES.forEach(
+        (name, has) -> {
+          String in =
+              NAMES.stream()
+                  .filter(n -> has.test(SAMPLES.get(n)))
+                  .map(n -> SAMPLES.get(n).house().name())
+                  .collect(Collectors.joining(", "));
+          table.append("| %s | %s |\n".formatted(name, in));
+        });
+    String page = Files.readString(Path.of("../DEVELOPERS.md"));
+    String head = "| feature | samples |\n|---|---|\n";
+    int from = page.indexOf(head);
+    assertTrue(from >= 0, "no table of samples:\n" + head + table);
+    assertEquals(head + table, page.substring(from, page.indexOf("\n\n", from) + 1));
   }
 
   /** So that one sample does not carry all: each has some that no other has. */
@@ -185,6 +224,10 @@ class SampleFeaturesTest {
     assertEquals(2, placed.levels().stream().map(l -> l.part()).distinct().count());
   }
 
+  private static String word(Enum<?> e) {
+    return e.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
   private static <T> Predicate<Placed> any(
       java.util.function.Function<Placed, List<T>> of, Predicate<T> is) {
     return p -> of.apply(p).stream().anyMatch(is);
@@ -196,6 +239,17 @@ class SampleFeaturesTest {
 
   private static Predicate<Placed> wall(Predicate<WallSpec> is) {
     return any(p -> p.house().walls(), is);
+  }
+
+  /** Millimetres; nothing is said of most. */
+  private static double high(WallSpec w) {
+    return w.traits().height().map(h -> h.value().toMm()).orElse(Double.NaN);
+  }
+
+  private static double thick(WallSpec w) {
+    return w.kind().filter(k -> k == WallSpec.Kind.MASONRY).isPresent()
+        ? w.thickness().map(t -> t.value().toMm()).orElse(0.0)
+        : 0;
   }
 
   private static Predicate<Placed> roof(Predicate<Roof> is) {
@@ -232,54 +286,5 @@ class SampleFeaturesTest {
 
   private static boolean kind(java.util.Optional<Timber> t, Timber.Kind kind) {
     return t.filter(s -> s.kind() == kind).isPresent();
-  }
-
-  /** Its own floor's joists run across those of its level. */
-  private static boolean turned(House house, Room room) {
-    FloorSpec level =
-        house.levels().stream()
-            .filter(l -> l.name().equals(room.level()))
-            .findFirst()
-            .orElseThrow()
-            .floor();
-    return room.floor()
-        .filter(f -> f.kind() == FloorSpec.Kind.JOISTS && level.kind() == FloorSpec.Kind.JOISTS)
-        .filter(f -> f.run() != level.run())
-        .isPresent();
-  }
-
-  private static int corners(PlacedRoom r) {
-    return r.outline().corners().size();
-  }
-
-  private static boolean square(PlacedRoom r) {
-    List<Point2> c = r.outline().corners();
-    for (int i = 0; i < c.size(); i++) {
-      Point2 next = c.get((i + 1) % c.size());
-      if (c.get(i).x() != next.x() && c.get(i).y() != next.y()) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** A room of the same level within the box round another one. */
-  private static boolean hasCloset(Placed p) {
-    return p.rooms().stream()
-        .anyMatch(
-            r ->
-                p.rooms().stream()
-                    .anyMatch(
-                        c ->
-                            c != r
-                                && c.room().level().equals(r.room().level())
-                                && within(c.outline(), r.outline())));
-  }
-
-  private static boolean within(Polygon2 inner, Polygon2 outer) {
-    return inner.xRange().lo() >= outer.xRange().lo()
-        && inner.xRange().hi() <= outer.xRange().hi()
-        && inner.yRange().lo() >= outer.yRange().lo()
-        && inner.yRange().hi() <= outer.yRange().hi();
   }
 }

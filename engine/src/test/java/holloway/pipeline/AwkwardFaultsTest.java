@@ -107,6 +107,36 @@ outlets:
   }
 
   /**
+   * A wall of 320 mm on studs of 89 mm: the bay's middle lies 160 mm behind the face, where the
+   * cable of a box ends. The referee left 150 mm for any wall.
+   */
+  @Test
+  void aBoxInAWallThickerThanItsStuds() {
+    WrittenHouse house =
+        WrittenHouse.of(
+            """
+house: Thick Wall
+place: none
+built: 1990
+levels:
+  ground: { floor: slab, ceiling-height: 2.4 m }
+rooms:
+  hall: { level: ground, size: 3 m x 3 m }
+  den: { level: ground, size: 3 m x 3 m, east-of: hall, align: south }
+walls:
+  - { between: [hall, den], thickness: 320 mm }
+cabinet: { in: hall, wall: east, from: south 1 m, height: 1.2 m }
+outlets:
+  - { name: desk, in: den, wall: west, from: south 1.1 m, height: 400 mm, cables: [cat6] }
+""");
+    Plan plan = house.plan();
+    assertEquals(0, plan.unrouted().size());
+    List<Plan.PlanStep> steps = plan.runs().get(0).steps();
+    var end = steps.get(steps.size() - 1).path();
+    assertEquals(3.16, end.get(end.size() - 1).x() / 1e9, 0.001);
+  }
+
+  /**
    * Corners of an angled wall lie closer above or below it than plain cutting of plans can tell.
    */
   @ParameterizedTest

@@ -199,6 +199,38 @@ class TurnedTest {
     return Math.round(nm / 1e5);
   }
 
+  /**
+   * Foam shuts the walls, so a hole through ceiling and floor in a corner is the way, as near to one
+   * wall as to the other: which of them comes first round the room is nobody's business.
+   */
+  @Test
+  void aHoleInACornerHangsOnBothWalls() throws Exception {
+    Path house =
+        written(
+            "corner.yaml",
+            """
+            house: Corner House
+            place: none
+            built: 1990
+            outer-walls: { studs: 2x4, every: 400 mm, fill: foam }
+            levels:
+              ground: { floor: slab, ceiling-height: 2.4 m }
+              upper: { above: ground, ceiling-height: 2.4 m, floor: { joists: 2x10, every: 400 mm, run: north-south } }
+            rooms:
+              hall: { level: ground, size: 3 m x 4 m }
+              den: { level: upper, size: 3 m x 4 m, above: hall, align: south-west, tied: measured }
+            cabinet: { in: den, wall: west, from: south 500 mm, height: 1 m }
+            outlets:
+              - { name: desk, in: hall, wall: west, from: south 500 mm, height: 1 m, cables: [cat6] }
+            wishes: { bans: [outside], profile: fewest-holes }
+            """);
+    Plan straight = plan(house);
+    assertEquals(1, straight.runs().size());
+    for (Map.Entry<String, Turned[]> way : WAYS.entrySet()) {
+      assertSameWork(straight, plan(turned(house, way.getValue())), way.getKey());
+    }
+  }
+
   /** The room that is not placed is where the world begins. */
   /** Its joists are counted from the corner that turns along, whichever way they run. */
   @Test

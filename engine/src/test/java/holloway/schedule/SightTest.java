@@ -264,7 +264,10 @@ class SightTest {
     for (Site site : house.sites()) {
       for (boolean side : new boolean[] {true, false}) {
         String hollow = side ? site.hollowA() : site.hollowB();
-        if (house.findHollow(hollow).orElseThrow().kind() == HollowKind.OUTSIDE_FACE) {
+        String other = side ? site.hollowB() : site.hollowA();
+        // Below a porch's boards its own end and the wall under it are seen: no wall lies between.
+        boolean porch = house.findHollow(other).orElseThrow().kind() == HollowKind.PORCH_VOID;
+        if (house.findHollow(hollow).orElseThrow().kind() == HollowKind.OUTSIDE_FACE && !porch) {
           assertEquals(List.of(), sight.from(site, side), site.id());
           outside++;
         }

@@ -67,7 +67,7 @@ public final class AwkwardHouseText {
    */
   private static String battens(AwkwardDraw d, long seed) {
     Random r = new Random(seed * 7919 + 13);
-    if (seed <= 300 || r.nextInt(100) >= 20) {
+    if (r.nextInt(100) >= 20) {
       return "";
     }
     d.has("service layer");

@@ -20,9 +20,7 @@ final class TurnedRooms {
 
   FloorSpec of(FloorSpec f) {
     boolean back = mirror.way().turnsBack(f.run() == Direction.NORTH_SOUTH);
-    if (!f.blocksAt().isEmpty() && !mirror.swaps()) {
-      throw new IllegalArgumentException("blocks are only counted from the south or west");
-    }
+    boolean rowsBack = mirror.way().turnsBack(f.run() == Direction.EAST_WEST);
     return new FloorSpec(
         f.kind(),
         f.joists(),
@@ -32,7 +30,7 @@ final class TurnedRooms {
         f.crawlspace().map(this::of),
         f.boards(),
         f.fill(),
-        f.blocksAt(),
+        f.blocksAt().stream().map(b -> rowsBack ? Mirror.negated(b) : b).toList(),
         f.clearOverWalls(),
         f.where());
   }
