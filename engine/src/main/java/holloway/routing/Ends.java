@@ -16,7 +16,6 @@ import holloway.request.Spot;
 import holloway.survey.OnWall;
 import holloway.survey.Placed;
 import holloway.survey.PlacedBeam;
-import holloway.survey.PlacedPorch;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import holloway.units.Length;
@@ -65,9 +64,6 @@ public final class Ends {
   /** Half a box and the plate under the cap of a half-height wall. */
   private static final long CAPPED = 100_000_000;
 
-  /** So far below a porch's ceiling cable comes out of the wall, if it goes along the outside. */
-  private static final long BELOW = 150_000_000;
-
   private final Map<String, List<EndSpot>> spots = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Placed placed;
@@ -92,7 +88,7 @@ public final class Ends {
         } else if (s instanceof Spot.Outside w) {
           w.under()
               .ifPresentOrElse(
-                  u -> e.under(o.name(), u),
+                  u -> e.add(o.name(), PorchEnds.spot(placed, u, e.box(o.name()))),
                   () -> e.wall(o.name(), w.at(), Optional.empty(), true, o.where()));
         } else if (s instanceof Spot.OnCeiling c) {
           e.ceiling(o.name(), c.at(), o.where());
@@ -195,29 +191,6 @@ public final class Ends {
     }
     add(name, new EndSpot(first, Optional.empty(), outside, at.face().room(), box(name)));
     upTo.ifPresent(end -> range(name, at, end, height));
-  }
-
-  /**
-   * The survey has looked whether the porch stands there, and the reader whether it reaches so far.
-   */
-  private void under(String name, Spot.Under u) {
-    PlacedPorch p = PlacedPorch.find(placed, u.porch()).orElseThrow();
-    Point2 at = p.at(u.from().from(), u.from().distance().value().nm(), u.out().value().nm());
-    Wall w = p.wall();
-    long s = w.frame().toLocal(at.at(0)).x();
-    long z = p.frame().origin().z() - BELOW - w.frame().origin().z();
-    OnWall behind = new OnWall(w, 1 - w.outside(), s, z);
-    String room =
-        w.findFace(behind.side(), s).map(Wall.WallFace::room).orElse(p.porch().face().room());
-    add(
-        name,
-        new EndSpot(
-            Optional.of(behind),
-            Optional.empty(),
-            true,
-            room,
-            box(name),
-            Optional.of(new Under(u.porch(), at))));
   }
 
   private String lengths(WallSpot at) {

@@ -10,7 +10,12 @@ import holloway.hollow.Refused;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
 import holloway.house.Porch;
+import holloway.request.Spot;
+import holloway.survey.OnWall;
+import holloway.survey.Placed;
 import holloway.survey.PlacedPorch;
+import holloway.survey.Wall;
+import holloway.units.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -22,6 +27,9 @@ final class PorchEnds {
 
   /** So far aside of where it was asked for, along the wall, a box still is where it was wanted. */
   private static final long ASIDE = 120_000_000;
+
+  /** So far below a porch's ceiling cable comes out of the wall, if it goes along the outside. */
+  private static final long BELOW = 150_000_000;
 
   private final HollowHouse house;
   private final GraphDraft draft;
@@ -43,6 +51,28 @@ final class PorchEnds {
     this.accesses = accesses;
     this.refused = refused;
     this.entry = entry;
+  }
+
+  /**
+   * Where such an outlet hangs, and the spot on the wall behind it. The survey has looked whether
+   * the porch stands there, and the reader whether it reaches so far.
+   */
+  static Ends.EndSpot spot(Placed placed, Spot.Under u, Optional<Length> box) {
+    PlacedPorch p = PlacedPorch.find(placed, u.porch()).orElseThrow();
+    Point2 at = p.at(u.from().from(), u.from().distance().value().nm(), u.out().value().nm());
+    Wall w = p.wall();
+    long s = w.frame().toLocal(at.at(0)).x();
+    long z = p.frame().origin().z() - BELOW - w.frame().origin().z();
+    OnWall behind = new OnWall(w, 1 - w.outside(), s, z);
+    String room =
+        w.findFace(behind.side(), s).map(Wall.WallFace::room).orElse(p.porch().face().room());
+    return new Ends.EndSpot(
+        Optional.of(behind),
+        Optional.empty(),
+        true,
+        room,
+        box,
+        Optional.of(new Ends.Under(u.porch(), at)));
   }
 
   int bind(String id, Ends.Under under) {

@@ -3,12 +3,10 @@ package holloway.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.check.Referee;
 import holloway.framing.Attic;
 import holloway.framing.Member;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
-import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
 import holloway.request.Profile;
 import holloway.support.Chain;
@@ -129,13 +127,8 @@ class ArchedRoofTest {
     assertSays(p, own, house("shape: gable, pitch: 39/120"), "further than an arm reaches");
   }
 
-  /** The hollows and crossings of one house in another. */
   private static void assertSays(Plan p, Chain own, Chain other, String what) {
-    HollowHouse h = own.house();
-    HollowHouse mixed =
-        new HollowHouse(
-            other.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
-    String faults = Referee.check(p, mixed, other.request()).refusals().toString();
+    String faults = Spoiled.saidIn(other, own, p);
     assertTrue(faults.contains(what), faults);
   }
 }

@@ -3,7 +3,6 @@ package holloway.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.check.Referee;
 import holloway.framing.Attic;
 import holloway.framing.Dormers;
 import holloway.framing.Member;
@@ -12,7 +11,6 @@ import holloway.framing.PlacedDormer;
 import holloway.geometry.Box;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
-import holloway.hollow.HollowHouse;
 import holloway.house.Roof;
 import holloway.plan.Plan;
 import holloway.request.Profile;
@@ -182,13 +180,8 @@ class DormerTest {
     assertSays(p, with, house(MIDDLE, DORMER.replace("1.1 m", "590 mm")), "further than");
   }
 
-  /** The hollows and crossings of one house in another. */
   private static void assertSays(Plan p, Chain own, Chain other, String what) {
-    HollowHouse h = own.house();
-    HollowHouse mixed =
-        new HollowHouse(
-            other.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
-    String faults = Referee.check(p, mixed, other.request()).refusals().toString();
+    String faults = Spoiled.saidIn(other, own, p);
     assertTrue(faults.contains(what), faults);
   }
 }

@@ -3,10 +3,8 @@ package holloway.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holloway.check.Referee;
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
-import holloway.hollow.HollowHouse;
 import holloway.plan.Plan;
 import holloway.request.Profile;
 import holloway.support.Chain;
@@ -199,13 +197,8 @@ class PorchTest {
     assertSays(plan(open), open, own, "states no such space");
   }
 
-  /** The hollows and crossings of one house in another. */
   private static void assertSays(Plan p, Chain own, Chain other, String what) {
-    HollowHouse h = own.house();
-    HollowHouse mixed =
-        new HollowHouse(
-            other.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
-    String faults = Referee.check(p, mixed, other.request()).refusals().toString();
+    String faults = Spoiled.saidIn(other, own, p);
     assertTrue(faults.contains(what), faults);
   }
 }

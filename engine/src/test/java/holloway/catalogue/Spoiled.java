@@ -1,13 +1,26 @@
 package holloway.catalogue;
 
 import holloway.check.Referee;
+import holloway.hollow.HollowHouse;
 import holloway.pipeline.WrittenHouse;
 import holloway.plan.Plan;
+import holloway.support.Chain;
 import java.util.List;
 
 /** A sound plan made unsound in one place, and what the referee then says. */
 final class Spoiled {
   private Spoiled() {}
+
+  /**
+   * What the referee says of a plan where the hollows and crossings of one house stand in another.
+   */
+  static String saidIn(Chain other, Chain own, Plan p) {
+    HollowHouse h = own.house();
+    HollowHouse mixed =
+        new HollowHouse(
+            other.framed(), h.hollows(), h.sites(), h.stands(), h.accesses(), h.refused());
+    return Referee.check(p, mixed, other.request()).refusals().toString();
+  }
 
   /** The plan without one of its works. */
   static Plan without(Plan p, String work) {
