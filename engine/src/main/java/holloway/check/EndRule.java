@@ -20,8 +20,8 @@ import java.util.TreeMap;
 
 /**
  * A run starts and ends where the request wants it. The cable's end lies in the bay behind the face
- * (or above the ceiling), so 150 mm in plan are left for the wall's depth, or half of a wall that is
- * thicker than that leaves, and 20 mm.
+ * (or above the ceiling), so 150 mm in plan are left for the wall's depth, or half of a wall that
+ * is thicker than that leaves, and 20 mm.
  */
 final class EndRule implements Rule {
   private static final double NEAR_MM = 150;

@@ -57,9 +57,7 @@ class MirroredFramingTest {
       if (m.kind() == MemberKind.STUD || m.kind() == MemberKind.BLOCKING) {
         Box b = m.box();
         Point3 p =
-            m.frame()
-                .toWorld(
-                    (b.x0() + b.x1()) / 2, (b.y0() + b.y1()) / 2, (b.z0() + b.z1()) / 2);
+            m.frame().toWorld((b.x0() + b.x1()) / 2, (b.y0() + b.y1()) / 2, (b.z0() + b.z1()) / 2);
         Point2 q =
             way == Turned.DIAGONALLY
                 ? new Point2(p.y(), p.x())

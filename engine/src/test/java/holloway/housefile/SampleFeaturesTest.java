@@ -57,10 +57,16 @@ class SampleFeaturesTest {
   }
 
   private static void rooms() {
-    FEATURES.put("L-shaped room", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 6 && SampleShapes.square(r)));
-    FEATURES.put("T-shaped room", any(p -> p.rooms(), r -> SampleShapes.square(r) && SampleShapes.isT(r)));
     FEATURES.put(
-        "alcove", any(p -> p.rooms(), r -> SampleShapes.corners(r) == 8 && SampleShapes.square(r) && !SampleShapes.isT(r)));
+        "L-shaped room",
+        any(p -> p.rooms(), r -> SampleShapes.corners(r) == 6 && SampleShapes.square(r)));
+    FEATURES.put(
+        "T-shaped room", any(p -> p.rooms(), r -> SampleShapes.square(r) && SampleShapes.isT(r)));
+    FEATURES.put(
+        "alcove",
+        any(
+            p -> p.rooms(),
+            r -> SampleShapes.corners(r) == 8 && SampleShapes.square(r) && !SampleShapes.isT(r)));
     FEATURES.put("storey that overhangs", SampleShapes::overhangs);
     FEATURES.put("storey that sets back", SampleShapes::setsBack);
     FEATURES.put("room over part of a garage", SampleShapes::isOverPartOfAGarage);
@@ -107,7 +113,8 @@ class SampleFeaturesTest {
         floor(f -> f.crawlspace().filter(c -> c.clearance().value().toMm() < 457).isPresent()));
     FEATURES.put("solid floor over a room", SampleShapes::hasSolidFloorOverARoom);
     FEATURES.put(
-        "notch that was found", p -> p.house().found().stream().anyMatch(Found.Notch.class::isInstance));
+        "notch that was found",
+        p -> p.house().found().stream().anyMatch(Found.Notch.class::isInstance));
     FEATURES.put("piers", obstacle(Obstacle.Kind.PIER));
     FEATURES.put("floorboards", floor(FloorSpec::boards));
     FEATURES.put("row of blocks", floor(f -> !f.blocksAt().isEmpty()));
@@ -147,11 +154,15 @@ class SampleFeaturesTest {
     }
     FEATURES.put(
         "buried link",
-        any(p -> p.house().conduits(), c -> c.outdoor().isPresent() && c.kind() != Conduit.Kind.SPAN));
-    FEATURES.put("overhead link", any(p -> p.house().conduits(), c -> c.kind() == Conduit.Kind.SPAN));
+        any(
+            p -> p.house().conduits(),
+            c -> c.outdoor().isPresent() && c.kind() != Conduit.Kind.SPAN));
+    FEATURES.put(
+        "overhead link", any(p -> p.house().conduits(), c -> c.kind() == Conduit.Kind.SPAN));
     FEATURES.put("skirting", p -> !p.house().skirtings().isEmpty());
     for (Soffit.Cover c : Soffit.Cover.values()) {
-      FEATURES.put("lowered ceiling, " + word(c), any(p -> p.house().soffits(), s -> s.cover() == c));
+      FEATURES.put(
+          "lowered ceiling, " + word(c), any(p -> p.house().soffits(), s -> s.cover() == c));
     }
     for (Thing.Kind k :
         List.of(Thing.Kind.DATA_BOX, Thing.Kind.REGISTER, Thing.Kind.RETURN_GRILLE)) {

@@ -32,8 +32,7 @@ final class SampleShapes {
 
   static boolean isOverPartOfAGarage(Placed p) {
     return pairs(
-        p,
-        (upper, lower) -> lower.room().garage() && partly(lower, upper, outlineOf(p, upper)));
+        p, (upper, lower) -> lower.room().garage() && partly(lower, upper, outlineOf(p, upper)));
   }
 
   /** Concrete with a room of ours under it. */

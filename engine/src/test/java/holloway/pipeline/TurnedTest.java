@@ -200,8 +200,8 @@ class TurnedTest {
   }
 
   /**
-   * Foam shuts the walls, so a hole through ceiling and floor in a corner is the way, as near to one
-   * wall as to the other: which of them comes first round the room is nobody's business.
+   * Foam shuts the walls, so a hole through ceiling and floor in a corner is the way, as near to
+   * one wall as to the other: which of them comes first round the room is nobody's business.
    */
   @Test
   void aHoleInACornerHangsOnBothWalls() throws Exception {

@@ -22,7 +22,8 @@ class RimSkinTest {
   void sheathingAndCladdingCoverTheRim() {
     String gate =
         "{ name: gate, outside: garage south, from: east 1 ft, height: 1 ft, cables: [outdoor-cat6] }";
-    String text = Chain.sample("plumb-corner").replace("outlets:\n", "outlets:\n  - " + gate + "\n");
+    String text =
+        Chain.sample("plumb-corner").replace("outlets:\n", "outlets:\n  - " + gate + "\n");
     Chain chain = Chain.of(text);
     HollowHouse house = chain.house();
     List<Site> rims =
