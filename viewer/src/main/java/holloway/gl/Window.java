@@ -22,7 +22,6 @@ import org.lwjgl.system.MemoryStack;
 public final class Window implements AutoCloseable {
   private static final double REST = 0.1;
 
-  /** So often it is looked whether an answer has come in. */
   private static final double SOON = 0.008;
 
   private static final float CLICK = 5;
