@@ -38,7 +38,13 @@ public final class Mutants {
     Optional<String> found = Optional.of(resource("/holloway/everything.found.yaml"));
     String split = resource("/holloway/split-level.yaml");
     for (Path sample : samples()) {
-      add(sample.getFileName().toString(), Files.readString(sample), Optional.empty());
+      String name = sample.getFileName().toString();
+      Path beside = sample.resolveSibling(name.replace(".yaml", ".found.yaml"));
+      boolean was = Files.exists(beside);
+      add(
+          name,
+          Files.readString(sample),
+          was ? Optional.of(Files.readString(beside)) : Optional.empty());
     }
     // Small houses are most of the sources: they are quick, so that many can be looked at.
     for (int i = 0; i < RANDOM_HOUSES; i++) {
@@ -70,7 +76,8 @@ public final class Mutants {
     try (Stream<Path> files = Files.list(there)) {
       // The large house alone plans for a minute and a half: a mutant of it would hang, not break.
       return files
-          .filter(f -> f.toString().endsWith(".yaml") && !f.endsWith("wren-hollow.yaml"))
+          .filter(f -> f.toString().endsWith(".yaml") && !f.toString().endsWith(".found.yaml"))
+          .filter(f -> !f.endsWith("wren-hollow.yaml"))
           .sorted()
           .toList();
     }

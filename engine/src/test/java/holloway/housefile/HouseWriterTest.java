@@ -102,10 +102,15 @@ class HouseWriterTest {
   void theSamplesAreReadAgain() throws Exception {
     Path samples = Path.of(Files.isDirectory(Path.of("samples")) ? "samples" : "../samples");
     try (Stream<Path> files = Files.list(samples)) {
-      for (Path f : files.filter(p -> p.toString().endsWith(".yaml")).sorted().toList()) {
+      for (Path f : files.filter(p -> isHouse(p)).sorted().toList()) {
         assertSame(f);
       }
     }
+  }
+
+  /** What was found at work lies in a file of its own beside its house. */
+  private static boolean isHouse(Path p) {
+    return p.toString().endsWith(".yaml") && !p.toString().endsWith(".found.yaml");
   }
 
   @Test
