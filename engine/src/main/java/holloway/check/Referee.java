@@ -18,6 +18,7 @@ public final class Referee {
           new AtticRule(),
           new JoinRule(),
           new KneeRule(),
+          new DormerGapRule(),
           new FlatRule(),
           new PorchRule(),
           new JettyRule(),

@@ -13,11 +13,15 @@ import java.util.List;
 /**
  * What frames a dormer, all of it assumed: doubled trimmer rafters beside the opening, doubled
  * headers between them where the cut rafters end, a front on the lower header, cheek studs on the
- * trimmers, and a roof of its own. Nothing of it hangs lower than the rafters do.
+ * trimmers, and a roof of its own. Nothing of it hangs lower than the rafters do, but for the
+ * cheeks of one that a room goes out into.
  */
 final class DormerFramer {
   /** Depth of a 2x4: cheeks and front; nobody measured them, from memory. */
   static final long CHEEK = 89_000_000;
+
+  /** The knee wall's own thickness, where its end posts stand; from experience. */
+  private static final long KNEE = 150_000_000;
 
   private static final long STUD_EVERY = 406_400_000;
 
@@ -65,7 +69,7 @@ final class DormerFramer {
    */
   private static Interval open(Attic shell, PlacedDormer d) {
     Box b = d.clear();
-    long back = d.dormer().back().value().nm();
+    long back = Dormers.inset(shell, d);
     long deep = (d.dormer().side().runsEastWest() ? b.y() : b.x()).length();
     long ridge =
         new RafterFramer(shell).reach() - 4 * shell.roof().chord().value().thickness().nm();
@@ -90,6 +94,7 @@ final class DormerFramer {
     front(across, open.lo(), members);
     cheek("a", new Interval(across.lo() - CHEEK, across.lo()), members);
     cheek("b", new Interval(across.hi(), across.hi() + CHEEK), members);
+    below(open.lo(), members, across);
     if (dormer.dormer().cover() == Dormer.Cover.SHED) {
       shed(across, open, members);
     } else {
@@ -120,7 +125,7 @@ final class DormerFramer {
 
   /** Studs on the trimmer, each as high as the slope leaves, and a plate over them. */
   private void cheek(String tag, Interval across, List<Member> members) {
-    long back = dormer.dormer().back().value().nm();
+    long back = Dormers.inset(shell, dormer);
     long top = dormer.clear().z1() - 2 * thick;
     for (long at = back + STUD_EVERY; foot(at + thick) < top; at += STUD_EVERY) {
       members.add(
@@ -138,6 +143,29 @@ final class DormerFramer {
       Interval z = new Interval(top, top + 2 * thick);
       Interval deep = new Interval(back, end);
       members.add(box("cheek-plate-" + tag, MemberKind.TOP_PLATE, across, deep, z));
+    }
+  }
+
+  /**
+   * Of one that a room goes out into: the cheeks go on below the trimmers, from the floor's joists
+   * up, between the front and the knee wall.
+   */
+  private void below(long back, List<Member> members, Interval across) {
+    if (dormer.dormer().room().isEmpty()) {
+      return;
+    }
+    long end = back + dormer.dormer().back().value().nm() - KNEE;
+    for (long at = back; at + thick <= end; at += STUD_EVERY) {
+      Interval in = new Interval(at, at + thick);
+      long top = shell.slopeUnderside(world(across.mid(), at, 0).plan());
+      Interval z = new Interval(shell.chordTopZ(), Math.max(shell.chordTopZ(), top));
+      if (z.length() > 0) {
+        String tail = "-" + WallFramer.tag(at);
+        Interval west = new Interval(across.lo() - CHEEK, across.lo());
+        Interval east = new Interval(across.hi(), across.hi() + CHEEK);
+        members.add(box("foot-a" + tail, MemberKind.STUD, west, in, z));
+        members.add(box("foot-b" + tail, MemberKind.STUD, east, in, z));
+      }
     }
   }
 

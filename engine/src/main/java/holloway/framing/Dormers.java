@@ -107,6 +107,14 @@ public final class Dormers {
     return x ? shell.roofline().xRange() : shell.roofline().yRange();
   }
 
+  /** Level from the eave to the inside of its front. */
+  static long inset(Attic shell, PlacedDormer d) {
+    Side side = d.dormer().side();
+    Interval in = side.runsEastWest() ? d.clear().y() : d.clear().x();
+    long eave = eave(shell, side);
+    return RafterFramer.isUp(side) ? in.lo() - eave : eave - in.hi();
+  }
+
   static long eave(Attic shell, Side side) {
     Interval across = range(shell, !side.runsEastWest());
     return side == Side.SOUTH || side == Side.WEST ? across.lo() : across.hi();

@@ -228,6 +228,9 @@ public record KneeRoof(
           of.forEach(l -> bands.add(KneeLine.band(side, l.along(), l.face(), l.distance())));
           Geometry all =
               Overlay.difference(Overlay.intersection(Outlines.joined(bands), below), storey);
+          for (Geometry shut : KneeDormers.shut(placed, of)) {
+            all = Overlay.difference(all, shut);
+          }
           for (Polygon2 part : Outlines.parts(all)) {
             Geometry near = part.toJts().buffer(50);
             List<Wall> walls =

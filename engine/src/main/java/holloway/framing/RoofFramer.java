@@ -69,7 +69,7 @@ final class RoofFramer {
     if (roof.trouble().isPresent()) {
       return List.of();
     }
-    Attic shell = roof.shell();
+    Attic shell = KneeDormers.in(placed, roof);
     new RafterFramer(shell).frame(members);
     rooms.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
     List<Attic> out = SideAttics.of(roof);

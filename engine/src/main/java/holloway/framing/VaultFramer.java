@@ -3,6 +3,7 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
+import holloway.geometry.Overlay;
 import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.house.Direction;
@@ -10,6 +11,7 @@ import holloway.house.Roof;
 import holloway.house.Side;
 import holloway.survey.PlacedRoom;
 import java.util.List;
+import org.locationtech.jts.geom.Geometry;
 
 /** The board of a vaulted ceiling: under the rafters, one sheet on each slope over the room. */
 final class VaultFramer {
@@ -37,7 +39,7 @@ final class VaultFramer {
     boolean shed = shell.roof().shape() == Roof.Shape.SHED;
     Side low = shell.roof().lowSide().orElse(Side.SOUTH);
     long rise = shed ? whole.hi() : whole.mid();
-    for (Polygon2 p : Sheets.rectangles(room.outline())) {
+    for (Polygon2 p : under()) {
       if (!shed || low == Side.SOUTH || low == Side.WEST) {
         sheet(p, new Interval(whole.lo(), rise), whole.lo(), 1, members);
       }
@@ -45,6 +47,21 @@ final class VaultFramer {
         sheet(p, new Interval(shed ? whole.lo() : rise, whole.hi()), whole.hi(), -1, members);
       }
     }
+  }
+
+  /** Rectangles of the room, less where it goes up into a dormer. */
+  private List<Polygon2> under() {
+    Geometry left = room.outline().toJts();
+    boolean cut = false;
+    for (PlacedDormer d : shell.dormers()) {
+      if (d.dormer().room().filter(room.name()::equals).isPresent()) {
+        Box b = d.clear();
+        left = Overlay.difference(left, Polygon2.rectangle(b.x0(), b.y0(), b.x1(), b.y1()).toJts());
+        cut = true;
+      }
+    }
+    return (cut ? Outlines.parts(left) : List.of(room.outline()))
+        .stream().flatMap(o -> Sheets.rectangles(o).stream()).toList();
   }
 
   /** What of a rectangle of the room lies under the slope that rises from this eave. */

@@ -47,12 +47,7 @@ final class WallFramer {
 
   private void frame(long plies) {
     for (int k = 0; k < plies; k++) {
-      add(
-          MemberKind.TOP_PLATE,
-          "top-plate-" + (k + 1),
-          new Interval(0, wall.length()),
-          new Interval(studTop + k * PLATE, studTop + (k + 1) * PLATE),
-          false);
+      topPlates("top-plate-" + (k + 1), studTop + k * PLATE);
     }
     bottomPlates();
     wall.openings().forEach(this::openingFrame);
@@ -66,6 +61,16 @@ final class WallFramer {
       upright(MemberKind.STUD, at(centre - stud / 2), assumed);
     }
     wall.blocksAt().forEach(this::blocks);
+  }
+
+  /** From end to end, but for the gaps where the wall stops at a dormer's cheeks. */
+  private void topPlates(String name, long z) {
+    List<Interval> gaps =
+        wall.openings().stream().filter(wall::isGap).map(Wall.WallOpening::s).toList();
+    for (Interval piece : new Interval(0, wall.length()).without(gaps, 5_000_000)) {
+      String tail = gaps.isEmpty() ? "" : "-" + tag(piece.lo());
+      add(MemberKind.TOP_PLATE, name + tail, piece, new Interval(z, z + PLATE), false);
+    }
   }
 
   private Interval at(long lo) {
@@ -155,7 +160,7 @@ final class WallFramer {
           MemberKind.JACK_STUD,
           "jack-" + tag(s.lo()),
           s,
-          new Interval(studBottom(), o.z().hi()),
+          new Interval(studBottom(), Math.min(studTop, o.z().hi())),
           false);
     }
   }

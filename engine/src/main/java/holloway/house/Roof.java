@@ -129,6 +129,16 @@ public record Roof(
    */
   public record Skylight(CeilingSpot at, Length eastWest, Length northSouth, Where where) {}
 
+  /** The face of a room's knee wall on a side; empty if it states none there, or two. */
+  public Optional<FaceRef> kneeOf(String room, Side side) {
+    List<FaceRef> there =
+        knees.stream()
+            .map(Knee::face)
+            .filter(f -> f.room().equals(room) && f.side() == side)
+            .toList();
+    return there.size() == 1 ? Optional.of(there.get(0)) : Optional.empty();
+  }
+
   /** The roof's outline in section. */
   public enum Shape {
     GABLE,

@@ -1,12 +1,17 @@
 package holloway.housefile;
 
 import holloway.house.Dormer;
+import holloway.house.FaceRef;
 import holloway.house.House;
 import holloway.house.Roof;
 import holloway.house.Side;
 import java.util.List;
+import java.util.Optional;
 
-/** A dormer stands in a slope of rafters, over an attic, and is taped along its eave. */
+/**
+ * A dormer stands in a slope of rafters, over an attic or out from a room with a knee wall, and is
+ * taped along its eave.
+ */
 final class DormerCheck {
   private DormerCheck() {}
 
@@ -29,14 +34,21 @@ final class DormerCheck {
           roof
               + " has trusses: a dormer only stands on them, and nothing opens below it; leave it"
               + " out, unless somebody saw rafters there");
-    } else if (!r.knees().isEmpty()) {
+    } else if (r.knees().isEmpty() && d.room().isPresent()) {
       add(
           d,
           problems,
-          "no dormer, or a roof without knee-walls",
-          roof
-              + " has knee walls: a dormer of the rooms below is not known here; left out, these"
-              + " rooms are taken to end under the slope");
+          "knee-walls of " + roof + ", or no in",
+          "no knee wall is stated under "
+              + roof
+              + ": 'in' names the room whose knee wall stops at a dormer. Over an attic leave it"
+              + " out; a vaulted room without knee walls is taken to end under the slope");
+    } else if (!r.knees().isEmpty() && knee(r, d).isEmpty()) {
+      add(
+          d,
+          problems,
+          "in: ROOM, with a knee wall on its " + d.side().word() + " side",
+          room(r, d));
     } else if (eaves.isEmpty()) {
       add(
           d,
@@ -64,6 +76,30 @@ final class DormerCheck {
               + (d.side().runsEastWest() ? "east-west" : "north-south")
               + ": tape along it to the dormer's nearer cheek");
     }
+  }
+
+  /** The face of the knee wall that stops at a dormer. */
+  private static Optional<FaceRef> knee(Roof r, Dormer d) {
+    return d.room().flatMap(in -> r.kneeOf(in, d.side()));
+  }
+
+  private static String room(Roof r, Dormer d) {
+    String roof = "roof '" + r.name() + "'";
+    return d.room()
+        .map(
+            in ->
+                "'"
+                    + in
+                    + "' does not state one knee wall on its "
+                    + d.side().word()
+                    + " side under "
+                    + roof
+                    + ": a dormer is named after the eave below it, and the knee wall before that"
+                    + " eave stops at its cheeks")
+        .orElse(
+            roof
+                + " has knee walls: say which room goes out into the dormer, and tape it from inside"
+                + " that room");
   }
 
   private static String words(List<Side> sides, String between) {

@@ -21,7 +21,8 @@ final class DormerReader {
       Optional<Along> from = e.along("from");
       Optional<Dormer.Cover> cover = e.choice("shape", Dormer.Cover.class);
       Optional<Fact<Length>> width = e.length("width");
-      Optional<Fact<Length>> back = e.length("back");
+      Optional<String> room = e.text("in");
+      Optional<Fact<Length>> back = front(e, room.isPresent());
       Optional<Fact<Length>> height = e.length("height");
       if (side.isPresent()
           && from.isPresent()
@@ -37,19 +38,48 @@ final class DormerReader {
                 back.get(),
                 height.get(),
                 cover.get(),
+                room,
                 e.where()));
       }
     }
     return out;
   }
 
+  /** Where its front stands: over an attic from the eave in, from a room out. */
+  private static Optional<Fact<Length>> front(Entry e, boolean fromRoom) {
+    String key = fromRoom ? "out" : "back";
+    String other = fromRoom ? "back" : "out";
+    if (e.has(other)) {
+      e.problem(
+          other,
+          key + ": 2 ft",
+          "",
+          fromRoom
+              ? "a dormer of a room is taped from inside it: 'out' from the knee wall's face to its"
+                  + " front, not 'back'"
+              : "'out' is taped from the knee wall of the room that goes out into the dormer: say"
+                  + " 'in' which room; over an attic it is 'back'");
+    } else if (!e.has(key)) {
+      e.problem(
+          key,
+          key + ": 2 ft",
+          "",
+          fromRoom
+              ? "the dormer lacks 'out:' (level, from the knee wall's face out to its front)"
+              : "the dormer lacks 'back:' (level, from the outside of the eaves wall's studs to its"
+                  + " front)");
+    }
+    return e.length(key);
+  }
+
   static Map<String, Object> written(Dormer d) {
-    return new Words()
-        .word("side", d.side())
+    Words words = new Words().word("side", d.side());
+    d.room().ifPresent(r -> words.put("in", r));
+    return words
         .word("shape", d.cover())
         .put("from", Words.of(d.from()))
         .length("width", d.width())
-        .length("back", d.back())
+        .length(d.room().isPresent() ? "out" : "back", d.back())
         .length("height", d.height())
         .map();
   }

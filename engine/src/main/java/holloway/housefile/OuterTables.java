@@ -71,13 +71,25 @@ final class OuterTables {
   static final Table DORMER =
       Table.of(
           "dormer",
-          "a dormer over an attic: more height there; taped from inside, all sizes clear",
+          "a dormer over an attic, or one that a room with a knee wall goes out into; taped from"
+              + " inside, all sizes clear",
           must("side", wordsOf(Side.class), "the eave that its slope comes down to"),
           must("shape", wordsOf(Dormer.Cover.class), "its own roof"),
-          must("from", ALONG, "from an end of the roof, along the eave, to its nearer cheek"),
+          may(
+              "in",
+              ROOM,
+              "the room whose knee wall stops at its cheeks, if it is not over an attic"),
+          must(
+              "from",
+              ALONG,
+              "along the eave to its nearer cheek, from an end of the roof; with 'in', of the room"),
           must("width", LENGTH, "between its cheeks"),
-          must("back", HEIGHT, "level, from the outside of the eaves wall's studs to its front"),
-          must("height", LENGTH, "at its front, from the tops of the joists to its own roof"));
+          may("back", HEIGHT, "level, from the outside of the eaves wall's studs to its front"),
+          may("out", LENGTH, "with 'in': level, from the knee wall's face out to its front"),
+          must(
+              "height",
+              LENGTH,
+              "at its front, to its own roof, from the tops of the joists; with 'in', the floor"));
 
   static final Table ROOF =
       Table.of(
@@ -107,7 +119,7 @@ final class OuterTables {
           may("hatch", new Shape.MapOf(HouseTables.HATCH), "the way in"),
           may("hatches", listOf(new Shape.MapOf(HouseTables.HATCH)), "the ways in"),
           may("skylights", listOf(new Shape.MapOf(SKYLIGHT)), "shafts up through it"),
-          may("dormers", listOf(new Shape.MapOf(DORMER)), "dormers over its attic"),
+          may("dormers", listOf(new Shape.MapOf(DORMER)), "dormers in its slopes"),
           may("joins", listOf(new Shape.MapOf(JOIN)), "openings into other roofs' attics"),
           may(
               "knee-walls",

@@ -6,6 +6,7 @@ import holloway.framing.Dormers;
 import holloway.framing.FlatRoof;
 import holloway.framing.Framed;
 import holloway.framing.Framing;
+import holloway.framing.KneeDormers;
 import holloway.framing.KneeRoof;
 import holloway.hollow.AtticsBeside;
 import holloway.house.Dormer;
@@ -76,6 +77,7 @@ final class RoofNotes {
         t ->
             out.add(
                 line("There are no side attics under the roof '" + roof.name() + "': " + t + ".")));
+    roof.dormers().forEach(d -> out.add(line(dormer(framed, roof, d))));
     for (Attic a : framed.attics()) {
       if (a.roof().name().equals(roof.name())) {
         out.add(
@@ -92,6 +94,26 @@ final class RoofNotes {
                         : "entered from the " + a.doors().get(0).room())));
       }
     }
+  }
+
+  private static String dormer(Framed framed, Roof roof, Dormer d) {
+    String where =
+        "The dormer of '"
+            + d.room().orElseThrow()
+            + "' over the "
+            + d.side().word()
+            + " eave of '"
+            + roof.name()
+            + "'";
+    String shut =
+        "the knee wall stops at its cheeks, and behind that wall its whole width is shut from there"
+            + " to the outer wall, also outside its front: nobody crawls and no cable passes there";
+    return KneeDormers.trouble(framed.placed(), framed.decks(), roof, d)
+            .map(
+                why ->
+                    where + " cannot stand as stated: " + why + ". It is not framed; but " + shut)
+            .orElse(where + ": " + shut)
+        + ".";
   }
 
   private static void arches(Framed framed, List<Plan.FindingLine> out) {
@@ -111,7 +133,7 @@ final class RoofNotes {
 
   private static void disbelieved(Framed framed, List<Plan.FindingLine> out) {
     for (Roof r : framed.placed().house().roofs()) {
-      for (Dormer d : r.dormers()) {
+      for (Dormer d : r.knees().isEmpty() ? r.dormers() : List.<Dormer>of()) {
         Dormers.trouble(framed.attics(), r, d)
             .ifPresent(
                 why ->

@@ -17,12 +17,17 @@ final class KneeWords {
     if (knee.isEmpty()) {
       return "";
     }
-    boolean door = w.openings().stream().anyMatch(o -> o.opening().kind() != Opening.Kind.WINDOW);
-    return "; knee wall, the slope begins at %s, behind it the eaves, its back %s, %s"
+    boolean door =
+        w.openings().stream()
+            .filter(o -> !w.isGap(o))
+            .anyMatch(o -> o.opening().kind() != Opening.Kind.WINDOW);
+    boolean gap = w.openings().stream().anyMatch(w::isGap);
+    return "; knee wall, the slope begins at %s, behind it the eaves, its back %s, %s%s"
         .formatted(
             units.tape(knee.get().height().value().nm()),
             back(placed, w),
-            door ? "entered by an opening in it" : "no way in through it");
+            door ? "entered by an opening in it" : "no way in through it",
+            gap ? "; it stops at the cheeks of a dormer" : "");
   }
 
   private static String back(Placed placed, Wall w) {

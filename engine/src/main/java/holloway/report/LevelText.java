@@ -188,19 +188,7 @@ final class LevelText {
   }
 
   private void dormer(Roof roof, Dormer d) {
-    page.put(
-        "  ",
-        6,
-        "dormer over the %s eave of '%s', %s wide between its cheeks, %s from the roof's %s end, its front %s in from the outside of the studs below and %s high over the joists, under a %s roof; trimmers, headers and cheeks are assumed"
-            .formatted(
-                d.side().word(),
-                roof.name(),
-                units.tape(d.width().value().nm()),
-                units.tape(d.from().distance().value().nm()),
-                d.from().from().word(),
-                units.tape(d.back().value().nm()),
-                units.tape(d.height().value().nm()),
-                d.cover().word()));
+    page.put("  ", 6, DormerWords.of(roof, d, units));
   }
 
   private static String lining(Lining l) {

@@ -56,6 +56,7 @@ final class OnWalls {
         .sorted(Comparator.comparing(Found.Stud::where))
         .forEach(this::found);
     house.openings().forEach(this::opening);
+    DormerGaps.of(house).forEach(this::gap);
     walls.values().forEach(this::checkOpenings);
     return List.copyOf(walls.values());
   }
@@ -158,15 +159,35 @@ final class OnWalls {
     return at;
   }
 
+  private Optional<WallFinder.Stretch> place(Opening o) {
+    return spot(
+        finder.bases(o.wall(), Optional.of(o.along().from())),
+        o.along(),
+        o.width().value().nm(),
+        o.where(),
+        words(o.wall()));
+  }
+
+  /**
+   * A knee wall stops at a dormer's cheeks: as high as the room, so that nothing passes over it.
+   */
+  private void gap(Opening o) {
+    place(o)
+        .ifPresent(
+            at -> {
+              Wall w = walls.get(at.wall().id());
+              long foot = w.frame().origin().z();
+              long top = w.height() + 1;
+              for (Wall.WallFace f : w.faces()) {
+                top = Math.max(top, finder.room(f.room()).ceilingZ() - foot);
+              }
+              add(w, o, at.s(), new Interval(0, top));
+            });
+  }
+
   private void opening(Opening o) {
     String words = words(o.wall());
-    Optional<WallFinder.Stretch> at =
-        spot(
-            finder.bases(o.wall(), Optional.of(o.along().from())),
-            o.along(),
-            o.width().value().nm(),
-            o.where(),
-            words);
+    Optional<WallFinder.Stretch> at = place(o);
     if (at.isEmpty()) {
       return;
     }
@@ -184,8 +205,11 @@ final class OnWalls {
           words);
       return;
     }
+    add(w, o, at.get().s(), z);
+  }
+
+  private void add(Wall w, Opening o, Interval s, Interval z) {
     Interval whole = new Interval(0, w.length());
-    Interval s = at.get().s();
     Interval rough = new Interval(whole.clamp(s.lo() - beside(o)), whole.clamp(s.hi() + beside(o)));
     List<Wall.WallOpening> all = new ArrayList<>(w.openings());
     all.add(new Wall.WallOpening(o, rough, z));

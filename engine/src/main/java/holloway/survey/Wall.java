@@ -69,7 +69,10 @@ public record Wall(
   public record WallFace(
       String room, Side roomSide, int ordinal, int side, Interval s, long floorZ, long ceilingZ) {}
 
-  /** Rough opening: stud to stud and header underside, in the wall's frame. */
+  /**
+   * Rough opening: stud to stud and header underside, in the wall's frame. One that reaches over
+   * the wall's top is a gap in it: there a room goes out into a dormer.
+   */
   public record WallOpening(Opening opening, Interval s, Interval z) {}
 
   /**
@@ -130,6 +133,11 @@ public record Wall(
         junctions,
         spread,
         WallTraits.NONE);
+  }
+
+  /** True where it stops at a dormer's cheeks, plates and all. */
+  public boolean isGap(WallOpening o) {
+    return o.z().hi() > height;
   }
 
   public boolean isFramed() {

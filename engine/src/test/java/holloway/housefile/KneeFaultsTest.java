@@ -67,6 +67,34 @@ class KneeFaultsTest {
         "no window is in it");
   }
 
+  private Written dormer(String words) {
+    String one = "{ shape: shed, from: west 3 ft, width: 4 ft, height: 7 ft, " + words + " }";
+    return knees("vaulted", NORTH + ", " + SOUTH + " ], dormers: [ " + one);
+  }
+
+  @Test
+  void aDormerStopsTheKneeWallOfItsRoom() throws IOException {
+    dormer("side: north, in: office, out: 2 ft").sound();
+    dormer("side: north, back: 2 ft").assertProblemAt("{ shape: shed", "say which room goes out");
+    dormer("side: north, in: kitchen, out: 2 ft")
+        .assertProblemAt("{ shape: shed", "does not state one knee wall on its north side");
+    dormer("side: north, in: office").assertProblemAt("{ shape: shed", "lacks 'out:'");
+    dormer("side: north").assertProblemAt("{ shape: shed", "lacks 'back:'");
+    assertSome(
+        dormer("side: north, in: office, back: 2 ft"),
+        "'out' from the knee wall's face to its front");
+    assertSome(dormer("side: north, out: 2 ft"), "say 'in' which room");
+    dormer("side: north, in: office, out: 2 ft")
+        .with("from: west 3 ft, width: 4 ft", "from: south 3 ft, width: 4 ft")
+        .assertProblemAt("{ shape: shed", "the north eave runs east-west: tape along it");
+    new Written(dir)
+        .with(
+            "frame: trusses",
+            "frame: rafters, dormers: [{ side: north, in: office, shape: shed, from: west 3 ft,"
+                + " width: 4 ft, height: 7 ft, out: 2 ft }]")
+        .assertProblemAt("{ side: north", "no knee wall is stated under");
+  }
+
   @Test
   void aShaftHasNoKnownEndThere() throws IOException {
     assertSome(

@@ -160,6 +160,7 @@ final class TurnedHouse {
         d.back(),
         d.height(),
         d.cover(),
+        d.room(),
         d.where());
   }
 
