@@ -69,7 +69,7 @@ final class OpenShafts {
     double less = more == 0 ? saved(plan, through) : 0;
     boolean worth = more > 0 || (more == 0 && less >= LEAST_MINUTES);
     return worth
-        ? Optional.of(new Plan.OpenShaft(s.name(), less, more, AcceptText.of(chase)))
+        ? Optional.of(new Plan.OpenShaft(s.name(), less, more, AcceptText.of(chase, house)))
         : Optional.empty();
   }
 }

@@ -1,18 +1,25 @@
 package holloway.report;
 
 import holloway.house.Chase;
+import holloway.house.House;
 import holloway.units.Length;
+import holloway.units.UnitSystem;
 import java.util.TreeMap;
 
 /** The entry of a house file that accepts an unaccounted space as an open shaft. */
 public final class AcceptText {
   private AcceptText() {}
 
-  /** One item of {@code hollows}; lengths in whole millimetres, as a house file reads them. */
-  public static String of(Chase c) {
+  /**
+   * One item of {@code hollows}, as a house file reads it.
+   *
+   * @param house whose units it is written in: feet and inches to a sixteenth, or whole millimetres
+   */
+  public static String of(Chase c, House house) {
+    UnitSystem units = UnitWords.usual(house);
     String along =
         c.along()
-            .map(a -> "along: %s %s, ".formatted(a.from().word(), mm(a.distance().value())))
+            .map(a -> "along: %s %s, ".formatted(a.from().word(), text(a.distance().value(), units)))
             .orElse("");
     String floors =
         String.join(
@@ -26,8 +33,8 @@ public final class AcceptText {
             along,
             quoted(c.from()),
             quoted(c.to()),
-            mm(c.alongFace().value()),
-            mm(c.awayFromFace().value()),
+            text(c.alongFace().value(), units),
+            text(c.awayFromFace().value(), units),
             floors.isEmpty() ? "" : " floors: { " + floors + " },");
   }
 
@@ -38,7 +45,7 @@ public final class AcceptText {
         : '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
-  private static String mm(Length l) {
-    return l.nm() / Length.NM_PER_MM + " mm";
+  private static String text(Length l, UnitSystem units) {
+    return units == UnitSystem.METRIC ? l.nm() / Length.NM_PER_MM + " mm" : units.format(l);
   }
 }

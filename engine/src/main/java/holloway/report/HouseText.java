@@ -110,7 +110,7 @@ public final class HouseText {
                 page.put(
                     "      ",
                     "none is used unknown; once you have looked, under hollows: "
-                        + AcceptText.of(c)));
+                        + AcceptText.of(c, placed.house())));
   }
 
   private void each(String title, List<String> lines) {

@@ -181,7 +181,9 @@ public final class HoleCards {
       out.add(
           "the bit may come out "
               + units.format(Length.mm(tolerance))
-              + " from its place: leave a locator wire (1/8 in pilot) before the full bit");
+              + " from its place: leave a locator wire ("
+              + Pilot.bit(Pilots.BIT_MM, units)
+              + " pilot) before the full bit");
     }
     return String.join("; ", out);
   }

@@ -72,9 +72,16 @@ public record Pilot(
   /** What to do, as one sentence. */
   String words(UnitSystem units) {
     String within = units.format(Length.mm(Math.ceil(searchMm)));
-    String bit = bitMm == Pilots.BIT_MM ? "1/8 in (3 mm)" : "1/4 in (6 mm)";
+    String bit = bit(bitMm, units);
     String first = "drill %s first and push a stiff wire through; ".formatted(bit);
     return words(first, bit).formatted(within) + "; else stop and measure again";
+  }
+
+  /** A thin bit by the reader's own units first, the other in brackets. */
+  static String bit(int bitMm, UnitSystem units) {
+    String inches = bitMm == Pilots.BIT_MM ? "1/8 in" : "1/4 in";
+    String mm = bitMm + " mm";
+    return units == UnitSystem.METRIC ? mm + " (" + inches + ")" : inches + " (" + mm + ")";
   }
 
   private String words(String first, String bit) {

@@ -10,6 +10,7 @@ import holloway.house.Side;
 import holloway.house.Thing;
 import holloway.house.Where;
 import holloway.units.Length;
+import holloway.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,9 @@ final class SpaceGuess {
   private final List<UnaccountedSpace.Touch> touches;
   private final long narrow;
 
+  /** What a tape of the house's units shows, so that the shaft can be written down as it is. */
+  private final long step;
+
   SpaceGuess(
       Placed placed,
       List<String> levels,
@@ -52,6 +56,8 @@ final class SpaceGuess {
     this.outline = outline;
     this.touches = touches;
     this.narrow = Math.min(outline.xRange().length(), outline.yRange().length());
+    boolean metric = Texts.of(placed.house()).units() == UnitSystem.METRIC;
+    this.step = metric ? Length.NM_PER_MM : Length.NM_PER_INCH / 16;
   }
 
   UnaccountedSpace space() {
@@ -149,7 +155,7 @@ final class SpaceGuess {
     Along along =
         new Along(
             ew ? Side.WEST : Side.SOUTH,
-            Fact.assumed(Length.mm(-Math.floorDiv(-t.along().lo(), Length.NM_PER_MM))));
+            Fact.assumed(new Length(-Math.floorDiv(-t.along().lo(), step) * step)));
     return new Chase(
         name(),
         face,
@@ -157,7 +163,7 @@ final class SpaceGuess {
         false,
         levels.get(0),
         underRoof ? "attic" : levels.get(levels.size() - 1),
-        whole(t.along().length() - Length.NM_PER_MM),
+        whole(t.along().length() - step),
         whole(across.length()),
         List.of(),
         open(),
@@ -175,7 +181,7 @@ final class SpaceGuess {
     return out;
   }
 
-  private static Fact<Length> whole(long nm) {
-    return Fact.assumed(Length.mm(nm / Length.NM_PER_MM));
+  private Fact<Length> whole(long nm) {
+    return Fact.assumed(new Length(nm / step * step));
   }
 }

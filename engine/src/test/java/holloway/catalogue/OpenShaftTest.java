@@ -11,6 +11,7 @@ import holloway.plan.PlanJson;
 import holloway.report.AcceptText;
 import holloway.support.Chain;
 import holloway.support.Rough;
+import holloway.survey.Placed;
 import holloway.survey.UnaccountedSpace;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -133,11 +134,11 @@ class OpenShaftTest {
     assertTrue(!usesAChase(without));
     Plan.OpenShaft o = without.survey().checkFirst().get(0);
     assertTrue(o.minutesLess() >= 1, o.toString());
-    // 600 - 203.2 = 396.8 mm deep; along the whole of 2.7 m less a millimetre.
+    // 600 - 203.2 = 396.8 mm deep, 15.62 in; along the whole of 2.7 m, 106.30 in, less 1/16 in.
     assertEquals(
-        "- { chase: space behind left east, beside: left east, along: south 0 mm, from: ground,"
-            + " to: attic, size: 2699 mm x 396 mm, floors: { attic: open, upper: open }, known:"
-            + " yes }",
+        "- { chase: space behind left east, beside: left east, along: south 0 in, from: ground,"
+            + " to: attic, size: 8 ft 10-3/16 in x 1 ft 3-9/16 in, floors: { attic: open, upper:"
+            + " open }, known: yes }",
         o.say());
     Plan with = planned(accepted(BLOCKS, o.say())).plan();
     assertTrue(usesAChase(with));
@@ -150,8 +151,23 @@ class OpenShaftTest {
   void whatIsSaidOfItIsReadBack() throws IOException {
     Plan p = planned(BLOCKS).plan();
     assertEquals(p.survey().checkFirst(), PlanJson.read(PlanJson.write(p)).survey().checkFirst());
-    String say = AcceptText.of(spaces(BLOCKS).get(0).chase().orElseThrow());
-    assertEquals(say, p.survey().checkFirst().get(0).say());
+    assertEquals(said(BLOCKS), p.survey().checkFirst().get(0).say());
+  }
+
+  private static String said(String text) {
+    Placed placed = Chain.of(text).placed();
+    return AcceptText.of(placed.spaces().get(0).chase().orElseThrow(), placed.house());
+  }
+
+  /** 396.8 mm deep; along the whole of 2.7 m less a millimetre; in feet see above. */
+  @Test
+  void itIsSaidInTheUnitsOfTheHouse() {
+    String metric = BLOCKS.replace("place: us", "place: uk");
+    assertTrue(said(metric).contains("along: south 0 mm, "), said(metric));
+    assertTrue(said(metric).contains("size: 2699 mm x 396 mm, "), said(metric));
+    var chase = Chain.of(accepted(metric, said(metric))).placed().house().chases().get(0);
+    assertEquals(2699, chase.alongFace().value().toMm());
+    assertEquals(396, chase.awayFromFace().value().toMm());
   }
 
   /** Names are the person's own. */

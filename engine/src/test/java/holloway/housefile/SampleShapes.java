@@ -10,7 +10,10 @@ import holloway.survey.Placed;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 
 /** What of a sample is seen only in how its storeys lie over one another. */
@@ -128,6 +131,25 @@ final class SampleShapes {
                             c != r
                                 && c.room().level().equals(r.room().level())
                                 && within(c.outline(), r.outline())));
+  }
+
+  /** A studded wall of full height between two rooms whose whole ceilings are lowered. */
+  static boolean cutsAVoid(Placed p) {
+    Set<String> lowered =
+        p.house().soffits().stream()
+            .filter(s -> s.face().isEmpty())
+            .map(s -> s.room())
+            .collect(Collectors.toSet());
+    return p.walls().stream()
+        .filter(w -> w.isFramed() && !w.isLow())
+        .anyMatch(
+            w ->
+                IntStream.of(0, 1)
+                    .allMatch(
+                        side ->
+                            w.faces().stream()
+                                .filter(f -> f.side() == side)
+                                .anyMatch(f -> lowered.contains(f.room()))));
   }
 
   private static boolean within(Polygon2 inner, Polygon2 outer) {

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class SamplesTest {
   @TempDir Path dir;
 
   @ParameterizedTest
-  @CsvSource({"alder-lane,13", "quince-ranch,9", "tin-street,10", "plumb-corner,8"})
+  @CsvSource({"alder-lane,14", "quince-ranch,10", "tin-street,10", "plumb-corner,8"})
   void read(String name, int runs) {
     Reading r = HouseFile.read(SAMPLES.resolve(name + ".yaml"));
     Reading.Sound s = assertInstanceOf(Reading.Sound.class, r, r::toString);
@@ -42,14 +43,19 @@ class SamplesTest {
     assertTrue(s.request().outlets().stream().anyMatch(o -> o.feed()));
   }
 
-  /** Rooms tile with walls between them, and every spot has a wall behind it. */
+  /**
+   * Rooms tile with walls between them, and every spot has a wall behind it. What is left in Plumb
+   * Corner is the one box that nobody remembers, through two storeys.
+   */
   @ParameterizedTest
-  @ValueSource(strings = {"alder-lane", "quince-ranch", "tin-street", "plumb-corner"})
-  void close(String name) {
+  @CsvSource({"alder-lane,''", "quince-ranch,''", "tin-street,''", "plumb-corner,ground upper"})
+  void close(String name, String left) {
     var s = (Reading.Sound) HouseFile.read(SAMPLES.resolve(name + ".yaml"));
     Placed placed = Survey.of(s.house()).value();
     assertEquals(List.of(), placed.misclosures());
-    assertEquals(List.of(), placed.unaccounted());
+    assertEquals(
+        left, placed.unaccounted().stream().map(u -> u.level()).collect(Collectors.joining(" ")));
+    assertEquals(left.isEmpty() ? 0 : 1, placed.spaces().size());
     List<WallSpot> spots = new ArrayList<>(List.of(s.request().cabinet().at()));
     s.house().things().forEach(t -> spots.add(t.at()));
     for (Outlet o : s.request().outlets()) {

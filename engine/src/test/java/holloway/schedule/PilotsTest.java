@@ -50,8 +50,17 @@ class PilotsTest {
   @Test
   void intoAShaftTheWireIsFeltFor() {
     String says = card(with(HollowKind.CHASE, false)).pilot();
-    assertTrue(says.startsWith("drill 1/8 in (3 mm) first"), says);
+    assertTrue(says.startsWith("drill 3 mm (1/8 in) first"), says);
     assertTrue(says.contains("feel for the wire through the opening on the far side, up to 22 mm"));
+  }
+
+  /** The same where it is read in feet: 22 mm are 0.866 in, 14/16 of an inch. */
+  @Test
+  void inFeetTheInchesComeFirst() {
+    HollowHouse house = with(HollowKind.CHASE, false);
+    String says = HoleCards.of(ToyPlan.good(), house, UnitSystem.FT_IN).get(HOLE).pilot();
+    assertTrue(says.startsWith("drill 1/8 in (3 mm) first"), says);
+    assertTrue(says.contains("on the far side, up to 7/8 in from"), says);
   }
 
   /** Where the drill's side shows nothing and the bay's face is closed, a magnet finds the wire. */
@@ -76,7 +85,7 @@ class PilotsTest {
     assertEquals(Optional.of(Pilot.From.room("den")), pilot.from());
     assertEquals(3, pilot.bitMm());
     String says = HoleCards.of(plan, chain.house(), UnitSystem.METRIC).get(hole.id()).pilot();
-    assertTrue(says.startsWith("from the den drill 1/8 in (3 mm) straight out"), says);
+    assertTrue(says.startsWith("from the den drill 3 mm (1/8 in) straight out"), says);
     Places places = new Places(chain.house(), chain.request());
     List<Step> steps =
         new HoleSteps(plan, chain.house(), places, new Openings(plan, places)).list();
