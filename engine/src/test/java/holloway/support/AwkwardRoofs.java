@@ -2,6 +2,7 @@ package holloway.support;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Collectors;
 
 /** One roof or several over an awkward house, with their hatches, openings and skylights. */
@@ -60,8 +61,33 @@ final class AwkwardRoofs {
             .collect(Collectors.joining(", "));
     d.has("knee walls");
     roofs.add(
-        "{ name: top roof, over: upper, shape: gable, ridge: east-west, pitch: %s, frame: rafters, chord: 2x6, every: 24 in, knee-walls: [%s] }"
-            .formatted(d.pick("7/12", "8/12", "9/12"), walls));
+        "{ name: top roof, over: upper, shape: gable, ridge: east-west, pitch: %s, frame: rafters, chord: 2x6, every: 24 in, knee-walls: [%s]%s }"
+            .formatted(d.pick("7/12", "8/12", "9/12"), walls, kneeDormers()));
+  }
+
+  /** Out of some of its rooms; some cannot stand. Chance of its own: it shifts no other draw. */
+  private String kneeDormers() {
+    List<String> out = new ArrayList<>();
+    for (AwkwardRoom r : plan.upper) {
+      Random own = new Random(r.width * 31L + r.depth);
+      String side = own.nextBoolean() ? "north" : "south";
+      int wide = 300 * (2 + own.nextInt(4));
+      int at = own.nextInt(3) == 0 ? -1 : r.take(own, side, wide, 300);
+      if (at >= 0) {
+        d.has("dormer of a room");
+        out.add(
+            "{ side: %s, in: %s, shape: %s, from: west %d mm, width: %d mm, out: %d mm, height: %d mm }"
+                .formatted(
+                    side,
+                    r.name,
+                    own.nextBoolean() ? "gable" : "shed",
+                    at,
+                    wide,
+                    200 + 100 * own.nextInt(8),
+                    1700 + 100 * own.nextInt(6)));
+      }
+    }
+    return out.isEmpty() ? "" : out.stream().collect(Collectors.joining(", ", ", dormers: [", "]"));
   }
 
   private static String names(List<AwkwardRoom> rooms) {
