@@ -19,7 +19,8 @@ public final class AcceptText {
     UnitSystem units = UnitWords.usual(house);
     String along =
         c.along()
-            .map(a -> "along: %s %s, ".formatted(a.from().word(), text(a.distance().value(), units)))
+            .map(
+                a -> "along: %s %s, ".formatted(a.from().word(), text(a.distance().value(), units)))
             .orElse("");
     String floors =
         String.join(

@@ -17,7 +17,8 @@ final class NetMemory {
   /**
    * An entry without its number; {@code rank} among the entries by number decides between equals.
    */
-  private record Into(String node, Point3 nodeAt, Point3 at, boolean hub, boolean overhead, int rank) {}
+  private record Into(
+      String node, Point3 nodeAt, Point3 at, boolean hub, boolean overhead, int rank) {}
 
   private record Asked(Hollow hollow, List<Into> entries, List<String> stand) {}
 
