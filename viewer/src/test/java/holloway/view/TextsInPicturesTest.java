@@ -40,12 +40,15 @@ class TextsInPicturesTest {
     }
   }
 
+  /** The garage's is the lowest floor, 2 ft 6 in under the kitchen's, which is 8 ft high. */
   @Test
   void aLevelSliceNamesRoomsAtAnyHeightOfThem() {
-    for (float at : new float[] {0.5f, 1.2f, 2.0f}) {
-      assertTrue(slice(2, at).contains("kitchen"), "at " + at);
+    float floor = 0.762f;
+    assertFalse(slice(2, floor - 0.1f).contains("kitchen"), "under the floor");
+    for (float up : new float[] {0.5f, 1.2f, 2.0f}) {
+      assertTrue(slice(2, floor + up).contains("kitchen"), up + " over the floor");
     }
-    assertFalse(slice(2, 3.2f).contains("kitchen"), "over the ceiling");
+    assertFalse(slice(2, floor + 3.2f).contains("kitchen"), "over the ceiling");
   }
 
   /** Beside the house there is no storey to measure. */
