@@ -37,6 +37,9 @@ class GermanPageTest {
 
   private static final Pattern ENGLISH_UNIT = Pattern.compile("\\d (ft|in)\\b");
 
+  /** To be copied into the house file, which has one way to write a length in feet. */
+  private static final Pattern ENTRY = Pattern.compile("- \\{ chase: .* known: yes }");
+
   /** Spelled the same in both languages. */
   private static final Set<String> SAME =
       Set.of(
@@ -69,7 +72,7 @@ class GermanPageTest {
     Set<String> english = new TreeSet<>(nodes(page(sheet, p, Spoken.of(sheet, Language.ENGLISH))));
     assertEquals(Set.of(), german.missed());
     assertTrue(said.size() > 300, said.size() + " pieces of text");
-    said.forEach(s -> assertFalse(ENGLISH_UNIT.matcher(s).find(), s));
+    said.forEach(s -> assertFalse(ENGLISH_UNIT.matcher(ENTRY.matcher(s).replaceAll("")).find(), s));
     Set<String> own = OwnNames.of(sheet);
     Set<String> left = new TreeSet<>();
     said.stream().filter(s -> english.contains(s) && !isSame(s, own)).forEach(left::add);
