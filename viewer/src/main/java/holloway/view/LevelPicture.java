@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
 import org.joml.Vector4f;
@@ -27,6 +28,9 @@ final class LevelPicture {
 
   /** As far from a room a mark or a wall may be, metres, and still be of its building. */
   private static final float WALL = 1;
+
+  /** What hangs under the roof of a porch is still of its building, metres from its rooms. */
+  private static final float PORCH = 5;
 
   private final List<Pane> panes = new ArrayList<>();
   private final Model model;
@@ -48,7 +52,7 @@ final class LevelPicture {
     List<Vector3fc> near = all.stream().filter(p -> isOf(main, p)).toList();
     column();
     if (wide(near) > MUCH * wide(all)) {
-      view(page.model, all, rooms, p -> true);
+      view(page.model, all, rooms, p -> true, p -> true);
     } else {
       apart(rooms, main, near, all);
     }
@@ -61,9 +65,11 @@ final class LevelPicture {
     Area m = page.model;
     float split = Math.round(m.height() * ABOVE);
     Area below = new Area(m.x(), m.y() + split, m.width(), m.height() - split);
-    view(new Area(m.x(), m.y(), m.width(), split), near, main, p -> isOf(main, p));
     List<RoomMark> others = rooms.stream().filter(r -> !main.contains(r)).toList();
-    view(below, all, others, p -> !isOf(main, p));
+    Predicate<Vector3fc> hers = p -> away(main, p) < Math.min(PORCH, away(others, p));
+    Area above = new Area(m.x(), m.y(), m.width(), split);
+    view(above, near, main, hers, p -> isOf(main, p));
+    view(below, all, others, p -> !hers.test(p), p -> !isOf(main, p));
     String text = "the whole level";
     Area label = page.canvas.label(text, page.size(), false);
     page.canvas.plated(
@@ -75,7 +81,11 @@ final class LevelPicture {
   }
 
   private static boolean isOf(List<RoomMark> building, Vector3fc p) {
-    return building.stream().anyMatch(r -> r.away(p) < WALL);
+    return away(building, p) < WALL;
+  }
+
+  private static double away(List<RoomMark> building, Vector3fc p) {
+    return building.stream().mapToDouble(r -> r.away(p)).min().orElse(Double.MAX_VALUE);
   }
 
   private static float wide(List<Vector3fc> points) {
@@ -91,8 +101,18 @@ final class LevelPicture {
     return high.sub(low);
   }
 
+  /**
+   * @param marked whose ends and holes have a sign here
+   * @param guessed where the words of an unknown way may stand
+   */
   private void view(
-      Area area, List<Vector3fc> all, List<RoomMark> rooms, Predicate<Vector3fc> marked) {
+      Area area,
+      List<Vector3fc> walls,
+      List<RoomMark> rooms,
+      Predicate<Vector3fc> marked,
+      Predicate<Vector3fc> guessed) {
+    List<Vector3fc> all = new ArrayList<>(walls);
+    outlying(marked).forEach(all::add);
     // At the foot of a high one there are the words of its depth, and the bar under them.
     Vector3f reach = reach(all);
     boolean high = reach.y * area.width() > reach.x * area.height();
@@ -100,7 +120,15 @@ final class LevelPicture {
     Eye eye = Eye.on(all, new Vector3f(0, 0, -1), new Vector3f(0, 1, 0), area, 1, free);
     Pane pane = pane(eye, area);
     panes.add(pane);
-    marks(pane, area, page.scaleBar(eye, area), rooms, all, marked);
+    marks(pane, area, page.scaleBar(eye, area), rooms, walls, marked, guessed);
+  }
+
+  /** Ends out under a porch, beyond all walls, which the picture has to reach. */
+  private Stream<Vector3fc> outlying(Predicate<Vector3fc> marked) {
+    List<RoomMark> rooms = model.rooms().stream().filter(r -> r.level() == storey.order()).toList();
+    return model.ends().stream()
+        .map(EndMark::at)
+        .filter(p -> here(p) && marked.test(p) && away(rooms, p) >= WALL);
   }
 
   private static void corners(Piece p, List<Vector3fc> to) {
@@ -167,7 +195,8 @@ final class LevelPicture {
       Area bar,
       List<RoomMark> rooms,
       List<Vector3fc> all,
-      Predicate<Vector3fc> marked) {
+      Predicate<Vector3fc> marked,
+      Predicate<Vector3fc> guessed) {
     Placer placer = new Placer(area.inset(2), page.canvas.scale());
     placer.keepFree(bar);
     page.north.ifPresent(
@@ -183,7 +212,7 @@ final class LevelPicture {
     model.pins().stream()
         .filter(p -> here(p.middle()) && marked.test(p.middle()))
         .forEach(p -> marks.pin(p, false));
-    model.cables().forEach(c -> marks.guessed(c, p -> here(p) && marked.test(p)));
+    model.cables().forEach(c -> marks.guessed(c, p -> here(p) && guessed.test(p)));
     marks.finish();
   }
 
