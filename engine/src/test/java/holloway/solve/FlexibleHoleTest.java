@@ -7,40 +7,17 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import holloway.plan.Certificate.Share;
 import holloway.request.Profile;
 import holloway.routing.RouteGraph;
-import holloway.routing.RouteGraph.Step;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
-/**
- * One hole leads to four outlets. A flexible bit bores it for 10 000 to 19 mm, which three cables
- * pass; from a patch for 500 000, which another hole needs too, a straight one bores it to 22 mm
- * for as much. An outlet's own way costs 1 000 000. So the patch is opened: 510 000. The room of
- * the straight bit told of the flexible one would prove 10 000.
- */
+/** The room of the straight bit, told of the flexible one too, would prove 10 000 of 510 000. */
 class FlexibleHoleTest {
   private static final Order ORDER = FourOutlets.order();
-  private static final RouteGraph GRAPH = graph();
+  private static final RouteGraph GRAPH = FlexibleHole.builder().build();
   private static final Solved SOLVED =
       JointPlanner.solve(GRAPH, ORDER, Budget.QUICK, Progress.SILENT);
-
-  private static RouteGraph graph() {
-    GraphBuilder b = new GraphBuilder();
-    int cabinet = b.node(0, 0, 0);
-    int behind = b.node(0, 0, 1000);
-    int patch = b.bore(500_000);
-    List<int[]> methods = List.of(new int[] {b.bore(10_000)}, new int[] {patch, b.bore(10_000)});
-    List<Step> steps = List.of(new Step(19, 0), new Step(22, 0));
-    int hole = b.hole(methods, steps, OptionalLong.empty());
-    b.firstIsFlexible(hole);
-    b.edge(cabinet, behind, 0, hole);
-    int aside = b.hole(List.of(new int[] {patch}), List.of(), OptionalLong.empty());
-    b.edge(cabinet, b.node(1000, -1000, 0), 0, aside);
-    FourOutlets.add(b, cabinet, behind, 1_000_000);
-    return b.build();
-  }
 
   @Test
   void theFirstPartProvesThatThePatchIsNeeded() {
@@ -54,8 +31,8 @@ class FlexibleHoleTest {
   /** Three pay for the flexible bore what they may, four for the straight one. */
   @Test
   void moreThanEitherBitTakesIsSeen() {
-    assertSeesMoreOf(1);
-    assertSeesMoreOf(2);
+    assertSeesMoreOf(FlexibleHole.FLEXIBLE);
+    assertSeesMoreOf(FlexibleHole.STRAIGHT);
   }
 
   private static void assertSeesMoreOf(int bore) {

@@ -1,5 +1,8 @@
 package holloway.solve;
 
+import static holloway.solve.FlexibleHole.FLEXIBLE;
+import static holloway.solve.FlexibleHole.PATCH;
+import static holloway.solve.FlexibleHole.STRAIGHT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -7,46 +10,29 @@ import holloway.catalog.Cable;
 import holloway.plan.Certificate.Share;
 import holloway.request.Profile;
 import holloway.routing.RouteGraph;
-import holloway.routing.RouteGraph.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 /**
- * The hole of {@link FlexibleHoleTest}, and three slim fibres that have a free way elsewhere: of
- * all seven jackets four pass what a flexible bit bores, but three of the thick ones. Their room by
- * the flexible bit, and by the straight one with the patch that lends to it, proves the plan: 510
- * 000.
+ * The hole of {@link FlexibleHole}, and three slim fibres that have a free way elsewhere: of all
+ * seven jackets four pass what a flexible bit bores, but three of the thick ones. Their room by the
+ * flexible bit, and by the straight one with the patch that lends to it, proves the plan: 510 000.
  */
 class OwnRoomTest {
   private static final Order ORDER = order();
   private static final RouteGraph GRAPH = graph();
   private static final Solved SOLVED =
       JointPlanner.solve(GRAPH, ORDER, Budget.USUAL, Progress.SILENT);
-  private static final int PATCH = 0;
-  private static final int FLEXIBLE = 1;
-  private static final int STRAIGHT = 2;
 
   private static RouteGraph graph() {
-    GraphBuilder b = new GraphBuilder();
-    int cabinet = b.node(0, 0, 0);
-    int behind = b.node(0, 0, 1000);
-    int patch = b.bore(500_000);
-    List<int[]> methods = List.of(new int[] {b.bore(10_000)}, new int[] {patch, b.bore(10_000)});
-    List<Step> steps = List.of(new Step(19, 0), new Step(22, 0));
-    int hole = b.hole(methods, steps, OptionalLong.empty());
-    b.firstIsFlexible(hole);
-    b.edge(cabinet, behind, 0, hole);
-    int aside = b.hole(List.of(new int[] {patch}), List.of(), OptionalLong.empty());
-    b.edge(cabinet, b.node(1000, -1000, 0), 0, aside);
-    FourOutlets.add(b, cabinet, behind, 1_000_000);
+    GraphBuilder b = FlexibleHole.builder();
     int near = b.node(0, 500, 0);
-    b.edge(cabinet, near, 0);
+    b.edge(0, near, 0);
     b.end("near", near);
     return b.build();
   }
