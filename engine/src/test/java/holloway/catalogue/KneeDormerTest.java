@@ -32,34 +32,6 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 @Feature("dormer of a room with knee walls")
 class KneeDormerTest {
-  private static final String HOUSE =
-      """
-      house: Half Storey
-      place: us
-      built: 1990
-      outer-walls: { studs: 2x4, every: 16 in, fill: faced-batt }
-      inner-walls: { studs: 2x4, every: 16 in }
-      levels:
-        ground: { ceiling-height: 8 ft, floor: slab }
-        upper: { above: ground, ceiling-height: 2.3 m, floor: { joists: 2x10, every: 16 in, run: north-south } }
-      rooms:
-        hall: { level: ground, size: 12 m x 8 m }
-        west: { level: upper, size: 4 m x 4 m, above: hall, align: south-west, shift-north: 2 m, tied: measured, ceiling: vaulted }
-        middle: { level: upper, size: 3771.4 mm x 4 m, east-of: west, align: south, ceiling: vaulted }
-        east: { level: upper, size: 4 m x 4 m, east-of: middle, align: south, ceiling: vaulted }
-      openings:
-        - { opening, side: west north, from: west 1 m, width: 600 mm, sill: 50 mm, head: 450 mm }
-        - { door, between: [west, middle], from: south 1.5 m, width: 762 mm }
-      roof:
-        - { name: top roof, over: upper, shape: gable, ridge: east-west, pitch: 8/12, frame: rafters, chord: 2x6, every: 24 in,
-            knee-walls: [
-              { side: west north, height: 1.2 m, behind: bare }, { side: middle north, height: 1.2 m },
-              { side: east north, height: 1.2 m, behind: bare }, { side: west south, height: 1.2 m },
-              { side: middle south, height: 1.2 m }, { side: east south, height: 1.2 m } ] DORMER }
-      cabinet: { in: west, wall: north, from: west 3 m, height: 500 mm }
-      outlets:
-        - { name: desk, in: east, wall: north, from: east 2 m, height: 400 mm, cables: [cat6] }
-      """;
 
   /** 1.5 m wide in the middle room, its front on the outer wall, which is 2101.6 mm out. */
   private static final String MIDDLE =
@@ -73,7 +45,7 @@ class KneeDormerTest {
 
   private static String text(String... dormers) {
     String all = dormers.length == 0 ? "" : ", dormers: [" + String.join(", ", dormers) + "]";
-    return HOUSE.replace(" DORMER", all);
+    return HalfStorey.text("1.2 m", "bare", all);
   }
 
   private static Chain house(String... dormers) {
