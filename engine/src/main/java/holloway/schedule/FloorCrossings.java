@@ -8,11 +8,13 @@ import holloway.geometry.Point3;
 import holloway.geometry.Polygon2;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
+import holloway.hollow.HollowKind;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Finds every place where a run passes a floor, whether a hole is made there or not. */
@@ -25,6 +27,10 @@ final class FloorCrossings {
 
   /** Cables this near to one another pass the floor at one place. */
   private static final long NEAR = 60_000_000;
+
+  /** Cable that rises along the outside of the house, or beside it, passes no floor. */
+  private static final Set<String> OPEN_AIR =
+      Set.of(HollowKind.OUTSIDE_FACE.word(), HollowKind.SPAN.word());
 
   private final Plan plan;
   private final HollowHouse house;
@@ -76,6 +82,9 @@ final class FloorCrossings {
 
   private void collect(Plan.PlannedRun run, List<Place> places) {
     for (int i = 0; i < run.steps().size(); i++) {
+      if (run.steps().get(i).hollow().filter(OPEN_AIR::contains).isPresent()) {
+        continue;
+      }
       List<Point3> path = run.steps().get(i).path();
       for (int k = 1; k < path.size(); k++) {
         for (Plane p : planes) {

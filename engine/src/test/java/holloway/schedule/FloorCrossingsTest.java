@@ -55,6 +55,20 @@ class FloorCrossingsTest {
     assertTrue(seen >= plan.runs().size(), seen + " floors passed");
   }
 
+  /** The span to the garage of Quince Ranch leaves over the wall, as high as the attic's foot. */
+  @Test
+  void whatRisesOutsidePassesNoFloor() {
+    Answers.Packed ranch = PackedSample.get("quince-ranch");
+    Set<String> outside = Set.of("outside face", "overhead span");
+    assertTrue(
+        ranch.planned().plan().runs().stream()
+            .flatMap(r -> r.steps().stream())
+            .anyMatch(s -> s.hollow().filter("overhead span"::equals).isPresent()));
+    for (FloorCrossing f : ranch.views().floors()) {
+      assertTrue(!outside.contains(f.below()) || !outside.contains(f.over()), f.toString());
+    }
+  }
+
   @Test
   void whereNoHoleIsMadeThereIsASectionToo() {
     List<FloorCrossing> open =
