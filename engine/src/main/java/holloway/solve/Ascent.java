@@ -79,7 +79,7 @@ final class Ascent {
       pools[g] = new PathPool(paths, g);
       known.add(new ArrayList<>());
       for (Path p : part.known == null ? List.<Path>of() : part.known.get(g)) {
-        if (paths.open(p, g) && pools[g].add(p)) {
+        if (paths.lengths.open(p, g) && pools[g].add(p)) {
           known.get(g).add(p);
         }
       }

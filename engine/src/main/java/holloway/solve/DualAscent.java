@@ -70,7 +70,7 @@ final class DualAscent {
       return 0;
     }
     fillTop(g);
-    back.run(task.ends[group.to()], Network.SHUT, arc -> paths.lengthOf(arc, g, top));
+    back.run(task.ends[group.to()], Network.SHUT, arc -> paths.lengths.lengthOf(arc, g, top));
     long least = least(g);
     return least >= Network.SHUT ? 0 : least;
   }
@@ -78,7 +78,7 @@ final class DualAscent {
   private long least(int g) {
     long least = Network.SHUT;
     for (int s : task.ends[groups.get(g).from()]) {
-      least = Math.min(least, back.distance(s) + paths.startOf(s, top));
+      least = Math.min(least, back.distance(s) + paths.lengths.startOf(s, top));
     }
     return least;
   }
@@ -97,7 +97,7 @@ final class DualAscent {
       return now;
     }
     fillTop(g);
-    back.run(task.ends[group.to()], wish, arc -> paths.lengthOf(arc, g, top));
+    back.run(task.ends[group.to()], wish, arc -> paths.lengths.lengthOf(arc, g, top));
     long reached = Math.min(wish, least(g));
     if (reached <= now) {
       return now;
@@ -120,7 +120,7 @@ final class DualAscent {
     for (int i = net.first[v]; i < net.first[v + 1]; i++) {
       int arc = net.arcs[i] ^ 1;
       long from = Math.min(reached, back.distance(net.tail(arc)));
-      long need = from - back.distance(v) - paths.travelOf(arc, g);
+      long need = from - back.distance(v) - paths.lengths.travelOf(arc, g);
       if (need > 0) {
         raiseArc(arc, need, fresh);
       }
@@ -133,15 +133,15 @@ final class DualAscent {
     int[] holes = net.edgeHoles[arc >> 1];
     long missing = need - sum(own, fresh);
     for (int i = 0; i < holes.length; i++) {
-      missing -= paths.holeOf(holes[i], places.methodsOf(arc, i), fresh);
+      missing -= paths.lengths.holeOf(holes[i], places.methodsOf(arc, i), fresh);
     }
     for (int i = 0; i < holes.length && missing > 0; i++) {
       int[][] methods = places.methodsOf(arc, i);
-      long had = paths.holeOf(holes[i], methods, fresh);
+      long had = paths.lengths.holeOf(holes[i], methods, fresh);
       for (int[] m : methods) {
         fill(m, had + missing, fresh);
       }
-      missing -= paths.holeOf(holes[i], methods, fresh) - had;
+      missing -= paths.lengths.holeOf(holes[i], methods, fresh) - had;
     }
     fill(own, sum(own, fresh) + missing, fresh);
   }

@@ -112,11 +112,11 @@ final class Finish {
     Groups.Group g = groups.get(group);
     long[] start = new long[net.nodes];
     for (int s : task.ends[g.from()]) {
-      start[s] = paths.startOf(s, units);
+      start[s] = paths.lengths.startOf(s, units);
     }
     long[] lengths = new long[2 * net.edges];
     for (int arc : net.arcs) {
-      lengths[arc] = paths.lengthOf(arc, group, units);
+      lengths[arc] = paths.lengths.lengthOf(arc, group, units);
     }
     return new WaysWithin.Wanted(task.ends[g.from()], start, task.ends[g.to()], lengths, g.pin());
   }

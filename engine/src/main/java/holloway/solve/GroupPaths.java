@@ -1,6 +1,5 @@
 package holloway.solve;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
@@ -18,8 +17,10 @@ final class GroupPaths {
   private final Places places;
   private final Queue<Desk> desks = new ConcurrentLinkedQueue<>();
   private final AtomicLong looks = new AtomicLong();
-  private final Passable passable;
-  private final boolean[][] fits;
+
+  /** What each arc costs, reckoned anew at each question. */
+  final GroupLengths lengths;
+
   private final long[][] holePrice;
   private final long[][] arcPrice;
 
@@ -52,13 +53,12 @@ final class GroupPaths {
     this.task = task;
     this.net = task.net;
     this.places = places;
-    this.fits = fits;
     lean = 2L * net.edges * groups.size() > MOST_KEPT;
     holePrice = new long[groups.size()][];
     arcPrice = new long[groups.size()][];
     stale = new IntList[groups.size()];
     Arrays.setAll(stale, g -> new IntList());
-    passable = new Passable(net, shutWorks);
+    lengths = new GroupLengths(net, groups, places, shutWorks, fits);
   }
 
   long looks() {
@@ -85,9 +85,8 @@ final class GroupPaths {
     Groups.Group g = groups.get(group);
     prepare(group, units, desk);
     long before = desk.search.looks();
-    ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice[group], null);
-    Path found =
-        desk.search.find(task.ends[g.from()], desk.start, task.ends[g.to()], lengths, g.pin());
+    ShortestPaths.Lengths at = new ShortestPaths.Lengths(arcPrice[group], null);
+    Path found = desk.search.find(task.ends[g.from()], desk.start, task.ends[g.to()], at, g.pin());
     looks.addAndGet(desk.search.looks() - before);
     return found;
   }
@@ -133,47 +132,8 @@ final class GroupPaths {
     }
     stale[group].clear();
     for (int s : task.ends[groups.get(group).from()]) {
-      desk.start[s] = startOf(s, units);
+      desk.start[s] = lengths.startOf(s, units);
     }
-  }
-
-  /** True if the group may walk the path here. */
-  boolean open(Path p, int group) {
-    boolean out = passable.nodes[p.start()];
-    for (int arc : p.arcs()) {
-      out &= passable.edges[arc >> 1] && passable.nodes[net.head[arc]];
-      for (int h : net.edgeHoles[arc >> 1]) {
-        out &= fits[groups.get(group).kind()][h] && passable.holes[h];
-      }
-    }
-    return out;
-  }
-
-  int[] startPlaces(int node) {
-    return places.startPlaces[node];
-  }
-
-  int[] arcPlaces(int arc) {
-    return places.arcPlaces[arc];
-  }
-
-  /** For each hole on the arc that has to be made: by method not shut, the places charged. */
-  List<int[][]> openMethods(int arc) {
-    List<int[][]> out = new ArrayList<>();
-    int[] holes = net.edgeHoles[arc >> 1];
-    for (int i = 0; i < holes.length; i++) {
-      int[][] methods = places.methodsOf(arc, i);
-      List<int[]> open = new ArrayList<>();
-      for (int m = 0; m < methods.length; m++) {
-        if (passable.methods[holes[i]][m]) {
-          open.add(methods[m]);
-        }
-      }
-      if (!open.isEmpty()) {
-        out.add(open.toArray(int[][]::new));
-      }
-    }
-    return out;
   }
 
   /** As if the group had no shares, then what is near its shares: most places have none. */
@@ -181,8 +141,7 @@ final class GroupPaths {
     holePrice[group] = lean ? desk.holes : new long[net.methods.length];
     arcPrice[group] = lean ? desk.arcs : new long[2 * net.edges];
     for (int h = 0; h < net.methods.length; h++) {
-      boolean open = fits[groups.get(group).kind()][h] && passable.holes[h];
-      holePrice[group][h] = open ? 0 : Network.SHUT;
+      holePrice[group][h] = lengths.passes(group, h) ? 0 : Network.SHUT;
     }
     for (int arc = 0; arc < 2 * net.edges; arc++) {
       arcPrice[group][arc] = bare(arc, group);
@@ -198,10 +157,10 @@ final class GroupPaths {
 
   private long bare(int arc, int group) {
     int e = arc >> 1;
-    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
+    if (lengths.isShut(arc)) {
       return Network.SHUT;
     }
-    long sum = travelOf(arc, group);
+    long sum = lengths.travelOf(arc, group);
     for (int h : net.edgeHoles[e]) {
       sum = Math.min(Network.SHUT, sum + holePrice[group][h]);
     }
@@ -226,41 +185,9 @@ final class GroupPaths {
     }
   }
 
-  /** What walking an arc costs the group at these units, reckoned anew. */
-  long lengthOf(int arc, int group, long[] units) {
-    int e = arc >> 1;
-    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
-      return Network.SHUT;
-    }
-    long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
-    int[] holes = net.edgeHoles[e];
-    for (int i = 0; i < holes.length && sum < Network.SHUT; i++) {
-      boolean passes = fits[groups.get(group).kind()][holes[i]] && passable.holes[holes[i]];
-      sum += passes ? holeOf(holes[i], places.methodsOf(arc, i), units) : Network.SHUT;
-    }
-    return Math.min(Network.SHUT, sum);
-  }
-
-  /** Travel of all runs of the group. */
-  long travelOf(int arc, int group) {
-    Groups.Group g = groups.get(group);
-    long one = net.travel(arc >> 1, g.kind());
-    return one >= Network.SHUT ? one : one * g.runs().length;
-  }
-
-  /** What a hole costs at these units by its cheapest method that is not shut. */
-  long holeOf(int hole, int[][] methods, long[] units) {
-    return Math.min(Network.SHUT, cheapest(hole, methods, units));
-  }
-
-  /** What starting at a node costs. */
-  long startOf(int node, long[] units) {
-    return passable.nodes[node] ? sum(places.startPlaces[node], units) : Network.SHUT;
-  }
-
   private void priceHole(int group, int h, long[] units) {
     holePrice[group][h] =
-        fits[groups.get(group).kind()][h] ? cheapest(h, places.holePlaces[h], units) : Network.SHUT;
+        lengths.fits(group, h) ? lengths.holeOf(h, places.holePlaces[h], units) : Network.SHUT;
   }
 
   private void priceEdge(int group, int e, long[] units) {
@@ -270,38 +197,20 @@ final class GroupPaths {
 
   private long price(int arc, int group, long[] units) {
     int e = arc >> 1;
-    if (!passable.edges[e] || !passable.nodes[net.head[arc]]) {
+    if (lengths.isShut(arc)) {
       return Network.SHUT;
     }
-    long sum = travelOf(arc, group) + sum(places.arcPlaces[arc], units);
+    long sum = lengths.travelOf(arc, group) + GroupLengths.sum(places.arcPlaces[arc], units);
     int[] holes = net.edgeHoles[e];
     int[][][] own = places.ownHolePlaces[arc];
     for (int i = 0; i < holes.length; i++) {
       int h = holes[i];
       long p = holePrice[group][h];
       if (own != null && own[i] != places.holePlaces[h] && p < Network.SHUT) {
-        p = cheapest(h, own[i], units);
+        p = lengths.holeOf(h, own[i], units);
       }
       sum = Math.min(Network.SHUT, sum + p);
     }
     return sum;
-  }
-
-  private long cheapest(int hole, int[][] methods, long[] units) {
-    long least = methods.length == 0 ? 0 : Network.SHUT;
-    for (int m = 0; m < methods.length; m++) {
-      if (passable.methods[hole][m]) {
-        least = Math.min(least, sum(methods[m], units));
-      }
-    }
-    return least;
-  }
-
-  private static long sum(int[] places, long[] units) {
-    long s = 0;
-    for (int p : places) {
-      s += units[p];
-    }
-    return s;
   }
 }

@@ -21,15 +21,9 @@ final class MarginalSearch {
   private final OncePaths once;
   private final long[] arcPrice;
   private final long[] start;
-  private final long[][] holeExtra;
-  private final long[][] edgeExtra;
+  private final HoleExtras extras;
   private final boolean[] pricedOpen;
-  private final boolean[] holeShut;
   private final int[] mark;
-
-  /** By kind: cables that a new path is to have room for besides its own. */
-  private int[] company = {};
-
   private long[] penalty;
   private int stamp;
   private final int[] holeAt;
@@ -45,10 +39,8 @@ final class MarginalSearch {
     arcPrice = new long[2 * net.edges];
     start = new long[net.nodes];
     mark = new int[net.workPrice.length];
-    holeShut = new boolean[net.methods.length];
     holeAt = new int[net.methods.length];
-    edgeExtra = new long[task.capacity.kinds()][net.edges];
-    holeExtra = new long[task.capacity.kinds()][net.methods.length];
+    extras = new HoleExtras(draft, zones);
     pricedOpen = new boolean[net.workPrice.length];
     refresh();
   }
@@ -60,13 +52,10 @@ final class MarginalSearch {
     for (int w = 0; w < pricedOpen.length; w++) {
       pricedOpen[w] = draft.isOpen(w);
     }
-    for (int h = 0; h < holeShut.length; h++) {
-      priceHole(h);
-    }
     for (int e = 0; e < net.edges; e++) {
       priceEdge(e);
-      extraEdge(e);
     }
+    extras.priceAll();
   }
 
   /** A further price of each edge, for the search only; call {@link #refresh} when it changed. */
@@ -76,17 +65,14 @@ final class MarginalSearch {
 
   /** No new path may pass a hole in this state. */
   void shutHole(int hole, boolean shut) {
-    holeShut[hole] = shut;
+    extras.shut(hole, shut);
     draft.changedHoles.add(hole);
   }
 
   /** From now on a hole costs a new path what it would cost with cables of these kinds as well. */
   void accompany(int... kinds) {
-    company = new int[task.capacity.kinds()];
-    for (int k : kinds) {
-      company[k]++;
-    }
-    for (int h = 0; h < holeShut.length; h++) {
+    extras.accompany(kinds);
+    for (int h = 0; h < holeAt.length; h++) {
       draft.changedHoles.add(h);
     }
   }
@@ -119,8 +105,7 @@ final class MarginalSearch {
   Path leading(int[] others, int run) {
     drain();
     long[] keptArc = arcPrice.clone();
-    long[][] keptHole = copy(holeExtra);
-    long[][] keptEdge = copy(edgeExtra);
+    HoleExtras.Kept keptExtras = extras.kept();
     long[] kept = penalty;
     penalty = new long[net.edges];
     for (int e = 0; e < net.edges; e++) {
@@ -129,37 +114,13 @@ final class MarginalSearch {
       arcPrice[2 * e] = Math.min(Network.SHUT, arcPrice[2 * e] + more);
       arcPrice[2 * e + 1] = Math.min(Network.SHUT, arcPrice[2 * e + 1] + more);
     }
-    accompanied(others);
+    extras.accompany(others);
+    extras.priceAll();
     Path p = cheapest(run);
     penalty = kept;
-    company = new int[0];
     System.arraycopy(keptArc, 0, arcPrice, 0, keptArc.length);
-    copy(keptHole, holeExtra);
-    copy(keptEdge, edgeExtra);
+    extras.back(keptExtras);
     return p;
-  }
-
-  private void accompanied(int[] kinds) {
-    company = new int[task.capacity.kinds()];
-    for (int k : kinds) {
-      company[k]++;
-    }
-    for (int h = 0; h < holeShut.length; h++) {
-      priceHole(h);
-    }
-    for (int e = 0; e < net.edges; e++) {
-      extraEdge(e);
-    }
-  }
-
-  private static long[][] copy(long[][] of) {
-    return Arrays.stream(of).map(long[]::clone).toArray(long[][]::new);
-  }
-
-  private static void copy(long[][] from, long[][] to) {
-    for (int i = 0; i < from.length; i++) {
-      System.arraycopy(from[i], 0, to[i], 0, from[i].length);
-    }
   }
 
   private long travel(int[] kinds, int e) {
@@ -176,7 +137,7 @@ final class MarginalSearch {
     for (int s : from) {
       start[s] = startPrice(s);
     }
-    long[] extra = edgeExtra[d.kind()];
+    long[] extra = extras.byEdge(d.kind());
     ShortestPaths.Lengths lengths = new ShortestPaths.Lengths(arcPrice, extra);
     return new PathRepair(net, MOST_BRANCHES, UNTIL_FOUND)
         .find(arcPrice, () -> search.find(from, start, to, lengths, d.pin()));
@@ -200,7 +161,7 @@ final class MarginalSearch {
     Demand d = task.demands[run];
     int[] from = draft.alternatives(d.from());
     int[] to = draft.alternatives(d.to());
-    long[] byEdge = edgeExtra[d.kind()].clone();
+    long[] byEdge = extras.byEdge(d.kind()).clone();
     for (int e = 0; penalty != null && e < byEdge.length; e++) {
       byEdge[e] = Math.min(Network.SHUT, byEdge[e] + penalty[e]);
     }
@@ -232,10 +193,7 @@ final class MarginalSearch {
         continue;
       }
       holeAt[hole] = drained;
-      priceHole(hole);
-      for (int e : net.holeEdges[hole]) {
-        extraEdge(e);
-      }
+      extras.price(hole);
     }
     draft.changedWorks.clear();
     draft.changedHoles.clear();
@@ -291,51 +249,6 @@ final class MarginalSearch {
     }
     if (best != null) {
       count(best, true);
-    }
-    return least;
-  }
-
-  private void extraEdge(int e) {
-    for (int kind = 0; kind < edgeExtra.length; kind++) {
-      long sum = net.fare[kind][e];
-      for (int h : net.edgeHoles[e]) {
-        sum = Math.min(Network.SHUT, sum + holeExtra[kind][h]);
-      }
-      edgeExtra[kind][e] = sum;
-    }
-  }
-
-  private void priceHole(int hole) {
-    for (int kind = 0; kind < holeExtra.length; kind++) {
-      holeExtra[kind][hole] = extra(hole, kind);
-    }
-  }
-
-  private long extra(int hole, int kind) {
-    if (holeShut[hole]) {
-      return Network.SHUT;
-    }
-    int[] load = draft.loads[hole];
-    int[] more = load == null ? new int[edgeExtra.length] : Arrays.copyOf(load, load.length);
-    long before = draft.holeUse(hole) == 0 ? 0 : draft.holeExtra(hole);
-    more[kind]++;
-    for (int k = 0; k < company.length; k++) {
-      more[k] += company[k];
-    }
-    long after = least(hole, more);
-    return after >= Network.SHUT ? Network.SHUT : Math.max(0, after - before);
-  }
-
-  /** By the method that bores it best; the works of changing to it the draft's price counts. */
-  private long least(int hole, int[] cables) {
-    if (!task.capacity.dependsOnMethod(hole)) {
-      return task.capacity.bores(hole, cables).extra();
-    }
-    long least = Network.SHUT;
-    for (int m = 0; m < net.methods[hole].length; m++) {
-      if (count(net.methods[hole][m], false) < Network.SHUT) {
-        least = Math.min(least, task.capacity.bores(hole, m, cables).extra());
-      }
     }
     return least;
   }

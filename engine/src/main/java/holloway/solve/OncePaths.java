@@ -17,9 +17,6 @@ final class OncePaths {
   /** Where more labels are made than this the search gives up. */
   private static final int MOST_LABELS = 20_000;
 
-  /** A work at more places than this may be met any number of times. */
-  private static final int MOST_PLACES = 6;
-
   /**
    * What is asked of the search.
    *
@@ -50,15 +47,8 @@ final class OncePaths {
     }
   }
 
-  private static final int[] NOTHING = {};
-
   private final Network net;
-  private final Draft draft;
-  private final Zones zones;
-
-  /** By work: nodes, edges and holes that need it. */
-  private final int[] places;
-
+  private final PaidWorks works;
   private final long[] rest;
   private final NodeHeap heap;
   private final List<List<Label>> kept = new ArrayList<>();
@@ -73,11 +63,9 @@ final class OncePaths {
   private final boolean any;
 
   OncePaths(Draft draft, Zones zones) {
-    this.draft = draft;
     this.net = draft.net;
-    this.zones = zones;
-    places = Index.placesOfWorks(net);
-    any = Arrays.stream(places).anyMatch(n -> n > 1) && !net.oneWay;
+    works = new PaidWorks(draft, zones);
+    any = works.any() && !net.oneWay;
     rest = new long[net.nodes];
     heap = new NodeHeap(rest);
     for (int state = 0; state < 2 * net.nodes; state++) {
@@ -101,7 +89,7 @@ final class OncePaths {
     made = 0;
     remaining();
     for (int s : wanted.from()) {
-      pay(null, s, -1, new int[][] {net.nodeWorks[s]}, 0, 0, NOTHING);
+      pay(null, s, -1, new int[][] {net.nodeWorks[s]}, 0, 0, PaidWorks.NONE);
     }
     Label last = null;
     while (last == null && !queue.isEmpty() && made < MOST_LABELS) {
@@ -134,93 +122,42 @@ final class OncePaths {
       long travel = net.price[e] + wanted.byEdge()[e];
       if (wanted.byArc()[arc] < Network.SHUT
           && travel < Network.SHUT
-          && l.price + travel + rest[next] - slack(l.paid) < wanted.less()) {
+          && l.price + travel + rest[next] - works.slack(l.paid) < wanted.less()) {
         boolean second = wanted.pin() != null && (l.state >= net.nodes || wanted.pin()[e]);
-        int[][] works = {net.edgeWorks[e], net.nodeWorks[next]};
-        pay(l, second ? next + net.nodes : next, arc, works, 0, l.price + travel, l.paid);
+        int[][] sets = {net.edgeWorks[e], net.nodeWorks[next]};
+        pay(l, second ? next + net.nodes : next, arc, sets, 0, l.price + travel, l.paid);
       }
     }
   }
 
   /** Pays the works one set after the other, then each hole of the arc by each of its methods. */
   private void pay(
-      Label before, int state, int arc, int[][] works, int done, long price, int[] paid) {
-    if (done < works.length) {
-      long sum = price + missing(works[done], paid);
-      pay(before, state, arc, works, done + 1, sum, with(works[done], paid));
+      Label before, int state, int arc, int[][] sets, int done, long price, int[] paid) {
+    if (done < sets.length) {
+      long sum = price + works.missing(sets[done], paid);
+      pay(before, state, arc, sets, done + 1, sum, works.with(sets[done], paid));
       return;
     }
-    int[] holes = arc < 0 ? NOTHING : net.edgeHoles[arc >> 1];
-    int hole = done - works.length;
+    int[] holes = arc < 0 ? PaidWorks.NONE : net.edgeHoles[arc >> 1];
+    int hole = done - sets.length;
     if (price >= wanted.less()) {
       return;
     }
     if (hole == holes.length) {
       keep(state, price, paid, arc, before);
     } else if (net.methods[holes[hole]].length == 0) {
-      pay(before, state, arc, works, done + 1, price, paid);
+      pay(before, state, arc, sets, done + 1, price, paid);
     } else {
       for (int[] m : net.methods[holes[hole]]) {
-        long sum = price + missing(m, paid);
-        pay(before, state, arc, works, done + 1, sum, with(m, paid));
+        long sum = price + works.missing(m, paid);
+        pay(before, state, arc, sets, done + 1, sum, works.with(m, paid));
       }
     }
-  }
-
-  private long priceOf(int work) {
-    return draft.isOpen(work) ? 0 : zones.price(work);
-  }
-
-  private long missing(int[] works, int[] paid) {
-    long sum = 0;
-    for (int w : works) {
-      if (Arrays.binarySearch(paid, w) < 0) {
-        sum = Math.min(Network.SHUT, sum + priceOf(w));
-      }
-    }
-    return sum;
-  }
-
-  /**
-   * Whether the works, ascending, less those paid cost at most so much; most of the time is here.
-   */
-  private boolean within(long most, int[] works, int[] paid) {
-    long sum = 0;
-    int at = 0;
-    for (int w : works) {
-      while (at < paid.length && paid[at] < w) {
-        at++;
-      }
-      if (at == paid.length || paid[at] != w) {
-        sum += priceOf(w);
-        if (sum > most) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  /** What was paid, ascending, with those works that may be met again. */
-  private int[] with(int[] works, int[] paid) {
-    int[] out = paid;
-    for (int w : works) {
-      if (places[w] > 1 && priceOf(w) > 0) {
-        int at = Arrays.binarySearch(out, w);
-        if (at < 0) {
-          int[] more = Arrays.copyOf(out, out.length + 1);
-          System.arraycopy(out, ~at, more, ~at + 1, out.length - ~at);
-          more[~at] = w;
-          out = more;
-        }
-      }
-    }
-    return out;
   }
 
   private void keep(int state, long price, int[] paid, int arc, Label before) {
     int node = state % net.nodes;
-    long least = price + Math.max(0, rest[node] - slack(paid));
+    long least = price + Math.max(0, rest[node] - works.slack(paid));
     if (least >= wanted.less()) {
       return;
     }
@@ -231,7 +168,7 @@ final class OncePaths {
       touched.add(state);
     }
     for (Label l : there) {
-      if (l.price <= price && within(price - l.price, paid, l.paid)) {
+      if (l.price <= price && works.within(price - l.price, paid, l.paid)) {
         return;
       }
     }
@@ -239,7 +176,7 @@ final class OncePaths {
     int left = 0;
     for (int i = 0; i < there.size(); i++) {
       Label l = there.get(i);
-      l.beaten = price <= l.price && within(l.price - price, l.paid, paid);
+      l.beaten = price <= l.price && works.within(l.price - price, l.paid, paid);
       if (!l.beaten) {
         there.set(left++, l);
       }
@@ -250,8 +187,7 @@ final class OncePaths {
   }
 
   /**
-   * By node: what the way from it costs at least if nothing is paid yet. A work that stands at
-   * several places is counted at each with its part, so that it is never counted over its price.
+   * By node: what the way from it costs at least if nothing is paid yet, works counted in parts.
    */
   private void remaining() {
     Arrays.fill(rest, Network.SHUT);
@@ -285,39 +221,15 @@ final class OncePaths {
     if (wanted.byArc()[arc] >= Network.SHUT || travel >= Network.SHUT) {
       return Network.SHUT;
     }
-    long sum = travel + parts(net.edgeWorks[e]) + parts(net.nodeWorks[net.head[arc]]);
+    long sum = travel + works.parts(net.edgeWorks[e]) + works.parts(net.nodeWorks[net.head[arc]]);
     for (int h : net.edgeHoles[e]) {
       long least = net.methods[h].length == 0 ? 0 : Network.SHUT;
       for (int[] m : net.methods[h]) {
-        least = Math.min(least, parts(m));
+        least = Math.min(least, works.parts(m));
       }
       sum += least;
     }
     return Math.min(Network.SHUT, sum);
-  }
-
-  private long parts(int[] works) {
-    long sum = 0;
-    for (int w : works) {
-      sum = Math.min(Network.SHUT, sum + part(w));
-    }
-    return sum;
-  }
-
-  private long part(int work) {
-    long price = priceOf(work);
-    return price >= Network.SHUT || places[work] == 1
-        ? price
-        : places[work] > MOST_PLACES ? 0 : price / places[work];
-  }
-
-  /** What the way on may count of works that are paid. */
-  private long slack(int[] paid) {
-    long sum = 0;
-    for (int w : paid) {
-      sum += (places[w] - 1) * part(w);
-    }
-    return sum;
   }
 
   private Path trace(Label last) {

@@ -45,16 +45,16 @@ final class PathPool {
     }
     TreeSet<Integer> places = new TreeSet<>();
     IntList chosen = new IntList();
-    for (int at : paths.startPlaces(p.start())) {
+    for (int at : paths.lengths.startPlaces(p.start())) {
       places.add(at);
     }
     long travel = 0;
     for (int arc : p.arcs()) {
-      travel += paths.travelOf(arc, group);
-      for (int at : paths.arcPlaces(arc)) {
+      travel += paths.lengths.travelOf(arc, group);
+      for (int at : paths.lengths.arcPlaces(arc)) {
         places.add(at);
       }
-      for (int[][] methods : paths.openMethods(arc)) {
+      for (int[][] methods : paths.lengths.openMethods(arc)) {
         if (methods.length == 1) {
           Arrays.stream(methods[0]).forEach(places::add);
         } else if (Arrays.stream(methods).allMatch(m -> m.length > 0)) {

@@ -1,8 +1,6 @@
 package holloway.solve;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -44,35 +42,20 @@ final class ShareModel {
 
   private final int longest;
 
-  /**
-   * Rents of holes that may be wanted by more than fit, and by row which of them lifts it, or −1.
-   */
-  private final int[] holes;
-
-  private final int[] rentAt;
   private final int[][] liftPairs;
 
   /** Rows by number here: those that lend or stand alone, then those that are lifted. */
   private final int[] plain;
 
   private final int[] lifted;
-  private final double[] rent;
-  private final double[] rentSlope;
+  private final ModelRents rents;
 
   private record Point(double value, double[] x, double[] rent) {}
 
   private final double[] ahead;
-  private final double[] rentAhead;
   private final double[] next;
-  private final double[] rentNext;
   private double momentum;
   private Point best;
-
-  /** By hole here: how many fit the way most do. */
-  private final int[] room;
-
-  /** By row: how many fit by the methods that charge there, 0 where nothing limits them. */
-  private final int[] fits;
 
   /**
    * @param shares where to start; rows that no known path meets are left as they are
@@ -106,52 +89,26 @@ final class ShareModel {
       }
     }
     longest = most;
-    rentAt = new int[rows.length];
-    fits = new int[rows.length];
-    IntList narrow = new IntList();
-    Map<Integer, Integer> known = new HashMap<>();
-    for (int i = 0; i < rows.length; i++) {
-      int at = shares.places.rentOf(rows[i]);
-      if (at >= 0 && known.putIfAbsent(at, narrow.size()) == null) {
-        narrow.add(at);
-      }
-      rentAt[i] = at < 0 ? -1 : known.get(at);
-      fits[i] = at < 0 ? 0 : shares.places.limit(rows[i]).length;
-    }
-    holes = narrow.toArray();
-    room = new int[holes.length];
-    for (int i = 0; i < rows.length; i++) {
-      if (rentAt[i] >= 0) {
-        room[rentAt[i]] = Math.max(room[rentAt[i]], fits[i]);
-      }
-    }
-    rent = new double[holes.length];
-    Arrays.setAll(rent, h -> shares.rent[holes[h]]);
-    rentSlope = new double[holes.length];
+    rents = new ModelRents(shares, rows);
     ahead = new double[x.length];
-    rentAhead = new double[rent.length];
     next = new double[x.length];
-    rentNext = new double[rent.length];
   }
 
   /** The slope at a point; each group has entries of its own, so threads do not meet. */
   private void look(double[] at, double temperature) {
     Arrays.fill(slope, 0);
     everyGroup(g -> soft[g] = groups[g].addSlope(at, temperature, slope));
-    // A rent is worth as much as more would pass than fit.
-    Arrays.fill(rentSlope, 0);
+    rents.clearSlope();
     for (int r = 0; r < rows.length; r++) {
-      if (rentAt[r] >= 0 && fits[r] > 0) {
-        rentSlope[rentAt[r]] += wanted(r) * room[rentAt[r]] / fits[r];
+      if (rents.has(r)) {
+        rents.wanted(r, wanted(r));
       }
     }
-    for (int h = 0; h < holes.length; h++) {
-      rentSlope[h] -= room[h];
-    }
+    rents.takeRoom();
     // What is lent is worth as much as the hole would have to be made often.
     for (int r = 0; r < rows.length; r++) {
       for (int lift : liftPairs[r]) {
-        slope[lift] = wanted(r) / Math.max(1, fits[r]);
+        slope[lift] = wanted(r) / rents.fits(r);
       }
     }
   }
@@ -199,7 +156,7 @@ final class ShareModel {
           break;
         }
         if (best == null || value >= best.value) {
-          best = new Point(value, x.clone(), rent.clone());
+          best = new Point(value, x.clone(), rents.copy());
         } else if (value < best.value - swing) {
           back();
           step /= 2;
@@ -218,13 +175,13 @@ final class ShareModel {
 
   private void restart() {
     System.arraycopy(x, 0, ahead, 0, x.length);
-    System.arraycopy(rent, 0, rentAhead, 0, rent.length);
+    rents.restart();
     momentum = 1;
   }
 
   private void back() {
     System.arraycopy(best.x, 0, x, 0, x.length);
-    System.arraycopy(best.rent, 0, rent, 0, rent.length);
+    rents.back(best.rent);
     restart();
   }
 
@@ -232,22 +189,18 @@ final class ShareModel {
     for (int k = 0; k < x.length; k++) {
       next[k] = ahead[k] + step * slope[k];
     }
-    for (int h = 0; h < rent.length; h++) {
-      rentNext[h] = Math.max(0, rentAhead[h] + step * rentSlope[h]);
-    }
+    rents.step(step);
     projectRows(plain);
     projectRows(lifted);
     double along = 0;
     for (int k = 0; k < x.length; k++) {
       along += slope[k] * (next[k] - x[k]);
     }
-    for (int h = 0; h < rent.length; h++) {
-      along += rentSlope[h] / room[h] * (rentNext[h] - rent[h]);
-    }
+    along = rents.along(along);
     double later = along < 0 ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
     double carry = along < 0 ? 0 : (momentum - 1) / later;
     carryOn(x, next, ahead, carry);
-    carryOn(rent, rentNext, rentAhead, carry);
+    rents.carryOn(carry);
     momentum = later;
   }
 
@@ -263,7 +216,7 @@ final class ShareModel {
   }
 
   private void projectRow(int r) {
-    double higher = rentAt[r] < 0 ? 0 : rentNext[rentAt[r]];
+    double higher = rents.lifts(r);
     for (int k : liftPairs[r]) {
       higher += next[k];
     }
@@ -271,7 +224,7 @@ final class ShareModel {
   }
 
   /** The next point to look at lies a way beyond the new one, as seen from the old. */
-  private static void carryOn(double[] old, double[] next, double[] ahead, double carry) {
+  static void carryOn(double[] old, double[] next, double[] ahead, double carry) {
     for (int k = 0; k < old.length; k++) {
       ahead[k] = next[k] + carry * (next[k] - old[k]);
       old[k] = next[k];
@@ -287,7 +240,7 @@ final class ShareModel {
 
   /** What the shares found would prove if there were no other paths than the known ones. */
   double value() {
-    return Arrays.stream(soft).sum() - Arrays.stream(rent).sum();
+    return Arrays.stream(soft).sum() - rents.sum();
   }
 
   /** Puts the shares found into others of the same rows, in whole units. */
@@ -299,9 +252,7 @@ final class ShareModel {
         out.units[groupOf[k]][placeOf[k]] = (long) Math.floor(x[k]);
       }
     }
-    for (int h = 0; h < holes.length; h++) {
-      out.rent[holes[h]] = (long) Math.floor(rent[h]);
-    }
+    rents.writeTo(out);
     out.projectAll();
   }
 
