@@ -29,51 +29,26 @@ final class FishMemory {
   record Found(int from, int to, GraphDraft.Laid laid, int ways) {}
 
   /** A hollow on one side of a crossing, and the hands that reach into it, in order. */
-  record Side(Hollow hollow, List<Hand> hands) {
-    boolean is(Side other) {
-      return hollow.equals(other.hollow) && hands.equals(other.hands);
-    }
-  }
+  record Side(Hollow hollow, List<Hand> hands) {}
 
-  private record Crossed(Site site, boolean bored, Side one, Side other, List<Found> found) {}
-
-  private record Inside(Side side, List<Found> found) {}
+  private record Crossed(Site site, boolean bored, Side one, Side other) {}
 
   private record Reach(String hollow, Point3 from, Point3 to) {}
 
   private record Reached(Hollow hollow, List<Point3> path) {}
 
-  private final Map<String, Inside> inside = new ConcurrentHashMap<>();
-  private final Map<String, Crossed> crossed = new ConcurrentHashMap<>();
+  private final Remembered<Side, List<Found>> inside = new Remembered<>();
+  private final Remembered<Crossed, List<Found>> crossed = new Remembered<>();
   private final Map<Reach, Reached> reached = new ConcurrentHashMap<>();
 
   /** Fishes within a hollow. */
   List<Found> within(Hollow h, List<Hand> hands, Supplier<List<Found>> look) {
-    Side now = new Side(h, hands);
-    Inside was = inside.get(h.id());
-    if (was != null && was.side().is(now)) {
-      return was.found();
-    }
-    List<Found> found = look.get();
-    inside.put(h.id(), new Inside(now, found));
-    return found;
+    return inside.of(h.id(), new Side(h, hands), look);
   }
 
   /** Fishes across one crossing; {@code bored}: it is a hole, not an opening that is there. */
   List<Found> across(Site s, boolean bored, Side one, Side other, Supplier<List<Found>> look) {
-    Crossed was = crossed.get(s.id());
-    boolean same =
-        was != null
-            && was.bored() == bored
-            && was.site().equals(s)
-            && was.one().is(one)
-            && was.other().is(other);
-    if (same) {
-      return was.found();
-    }
-    List<Found> found = look.get();
-    crossed.put(s.id(), new Crossed(s, bored, one, other, found));
-    return found;
+    return crossed.of(s.id(), new Crossed(s, bored, one, other), look);
   }
 
   /** An arm's way inside a hollow. */

@@ -142,16 +142,16 @@ final class Fishes {
   private void within(Hollow h) {
     List<Port> list = sorted(h);
     List<FishMemory.Hand> hands = hands(list);
-    for (FishMemory.Found f : memory.within(h, hands, () -> fishes(h, list))) {
+    List<FishMemory.Found> found = memory.within(h, hands, () -> fishes(h, list));
+    if (found.isEmpty()) {
+      return; // a tube or a trench that nothing lies in is neither a hole nor dug
+    }
+    int tube = book.tube(h);
+    int[] dug = OutdoorNet.dug(house, draft, prices, h);
+    for (FishMemory.Found f : found) {
       Port p = list.get(f.from());
       Port q = list.get(f.to());
-      draft.edge(
-          p.node(),
-          q.node(),
-          f.laid(),
-          holes(p.hole(), book.tube(h), q.hole()),
-          OutdoorNet.dug(house, draft, prices, h),
-          f.ways());
+      draft.edge(p.node(), q.node(), f.laid(), holes(p.hole(), tube, q.hole()), dug, f.ways());
     }
   }
 
@@ -288,8 +288,20 @@ final class Fishes {
     return out;
   }
 
-  private static int[] holes(int... ids) {
-    return java.util.Arrays.stream(ids).filter(i -> i >= 0).toArray();
+  /** Those of three that are holes, in order. */
+  private static int[] holes(int a, int b, int c) {
+    int[] out = new int[(a >= 0 ? 1 : 0) + (b >= 0 ? 1 : 0) + (c >= 0 ? 1 : 0)];
+    int n = 0;
+    if (a >= 0) {
+      out[n++] = a;
+    }
+    if (b >= 0) {
+      out[n++] = b;
+    }
+    if (c >= 0) {
+      out[n] = c;
+    }
+    return out;
   }
 
   private static int ways(Hollow h) {
