@@ -52,6 +52,7 @@ final class NetMemory {
   }
 
   private final Remembered<Asked, Tape> known = new Remembered<>();
+  final LayMemory floors = new LayMemory();
 
   /**
    * Draws the net of a hollow.
@@ -66,7 +67,7 @@ final class NetMemory {
         known.of(
             h.id(),
             now,
-            () -> {
+            (before, then) -> {
               drawn[0] = true;
               return draft.taken(lay);
             });

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
+import java.util.function.BiFunction;
 
 /**
  * Answers by what was asked, a few for each place of a house: where an end is slid to and fro, what
@@ -22,13 +22,22 @@ final class Remembered<A, V> {
   /** Newest use first. */
   private final Map<String, List<Answer<A, V>>> known = new ConcurrentHashMap<>();
 
-  V of(String place, A asked, Supplier<V> look) {
-    for (Answer<A, V> a : known.getOrDefault(place, List.of())) {
+  /**
+   * @param look finds the answer, out of what was asked of the place last and the answer to that;
+   *     both null where nothing was
+   */
+  V of(String place, A asked, BiFunction<A, V, V> look) {
+    List<Answer<A, V>> before = known.getOrDefault(place, List.of());
+    for (Answer<A, V> a : before) {
       if (a.asked().equals(asked)) {
         return used(place, a);
       }
     }
-    return used(place, new Answer<>(asked, look.get()));
+    V now =
+        before.isEmpty()
+            ? look.apply(null, null)
+            : look.apply(before.get(0).asked(), before.get(0).given());
+    return used(place, new Answer<>(asked, now));
   }
 
   private V used(String place, Answer<A, V> now) {

@@ -77,12 +77,15 @@ public final class RoutingMemory {
         && cables.equals(cables(request));
   }
 
-  /** That of the house which was asked for last stays. */
+  /** What is known of the house, which is the first that was asked for. */
   House house(Framed framed) {
     House known = house;
-    if (known == null || known.framed() != framed) {
+    if (known == null) {
       known = House.of(framed);
       house = known;
+    }
+    if (known.framed() != framed) {
+      throw new IllegalArgumentException("ways of another house are remembered");
     }
     return known;
   }

@@ -86,6 +86,9 @@ public final class Spending {
 
   /** Units for steel on both faces, where the bit wants it. */
   long plates(Site s, int bit) {
+    if (plates == 0) {
+      return 0;
+    }
     plain.put(s.id(), s.largestBit());
     return bit > s.largestBit() ? plates : 0;
   }
