@@ -88,8 +88,37 @@ public record Polygon2(List<Point2> corners) {
     return new Polygon2(out).counterClockwise();
   }
 
+  /** Border included. Most points lie outside the box around, and most rooms fill theirs. */
   public boolean contains(Point2 p) {
-    return covers(toJts(), p);
+    long x0 = Long.MAX_VALUE;
+    long x1 = Long.MIN_VALUE;
+    long y0 = Long.MAX_VALUE;
+    long y1 = Long.MIN_VALUE;
+    for (Point2 c : corners) {
+      x0 = Math.min(x0, c.x());
+      x1 = Math.max(x1, c.x());
+      y0 = Math.min(y0, c.y());
+      y1 = Math.max(y1, c.y());
+    }
+    boolean inBox = p.x() >= x0 && p.x() <= x1 && p.y() >= y0 && p.y() <= y1;
+    return inBox && (isBox() || covers(toJts(), p));
+  }
+
+  /** Four corners with sides east and north by turns. */
+  private boolean isBox() {
+    if (corners.size() != 4) {
+      return false;
+    }
+    boolean eastFirst = corners.get(0).y() == corners.get(1).y();
+    for (int i = 0; i < 4; i++) {
+      Point2 a = corners.get(i);
+      Point2 b = corners.get((i + 1) % 4);
+      boolean square = (i % 2 == 0) == eastFirst ? a.y() == b.y() : a.x() == b.x();
+      if (!square) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** True when the JTS geometry (millimetres) holds the point, border included. */

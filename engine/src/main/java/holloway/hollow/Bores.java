@@ -26,17 +26,28 @@ final class Bores {
   private final Solids solids;
   private final Lawful lawful;
   private final KeepOffs keepOffs;
+  private final Tried tried;
+
+  /** What does not hang on the ends is looked for once, and need not be remembered. */
+  private final boolean remembers;
+
   private String lastReason = "";
 
   Bores(Solids solids, Lawful lawful, KeepOffs keepOffs) {
+    this(solids, lawful, keepOffs, new Tried(), false);
+  }
+
+  private Bores(Solids solids, Lawful lawful, KeepOffs keepOffs, Tried tried, boolean remembers) {
     this.keepOffs = keepOffs;
     this.solids = solids;
     this.lawful = lawful;
+    this.tried = tried;
+    this.remembers = remembers;
   }
 
-  /** The same of no attempt yet. */
+  /** The same of no attempt yet; what others tried in this house it need not look at again. */
   Bores anew() {
-    return new Bores(solids, lawful, keepOffs);
+    return new Bores(solids, lawful, keepOffs, tried, true);
   }
 
   /** Why the last attempt failed, for a {@link Refused}. */
@@ -87,29 +98,34 @@ final class Bores {
 
   Optional<Site> along(
       String id, SiteKind kind, Point3 a, Point3 b, String hollowA, String hollowB, long radius) {
-    List<Solids.Hit> hits = solids.hits(a, b, radius);
-    Set<MemberKind> may = allowed(kind);
+    Tried.Axis axis = new Tried.Axis(id, kind, a, b, hollowA, hollowB, radius);
+    Tried.Answer answer = remembers ? tried.of(axis, () -> look(axis)) : look(axis);
+    lastReason = answer.site().isPresent() ? lastReason : answer.why();
+    return answer.site();
+  }
+
+  private Tried.Answer look(Tried.Axis axis) {
+    Point3 a = axis.a();
+    Point3 b = axis.b();
+    List<Solids.Hit> hits = solids.hits(a, b, axis.radius());
+    Set<MemberKind> may = allowed(axis.kind());
     for (Solids.Hit h : hits) {
       if (lawful.isShared(h.member())) {
-        lastReason = ShutWalls.bored(lawful.wallOf(h.member()));
-        return Optional.empty();
+        return Tried.Answer.no(ShutWalls.bored(lawful.wallOf(h.member())));
       }
       if (!may.contains(h.member().kind())) {
-        lastReason =
-            "a " + h.member().kind().word() + " stands in the way (" + h.member().id() + ")";
-        return Optional.empty();
+        return Tried.Answer.no(
+            "a " + h.member().kind().word() + " stands in the way (" + h.member().id() + ")");
       }
     }
     if (hits.isEmpty()) {
-      lastReason = "nothing to bore through";
-      return Optional.empty();
+      return Tried.Answer.no("nothing to bore through");
     }
     Optional<String> near = keepOffs.against(a, b);
     if (near.isPresent()) {
-      lastReason = near.get();
-      return Optional.empty();
+      return Tried.Answer.no(near.get());
     }
-    int most = (int) (2 * radius / 1_000_000);
+    int most = (int) (2 * axis.radius() / 1_000_000);
     int plain = 51;
     int plated = 51;
     boolean assumed = false;
@@ -119,25 +135,23 @@ final class Bores {
       plated = Math.min(plated, bits.plated());
       assumed |= h.member().assumed();
       if (bits.plated() == 0) {
-        lastReason =
-            "no lawful hole in the " + h.member().kind().word() + " (" + bits.source() + ")";
-        return Optional.empty();
+        return Tried.Answer.no(
+            "no lawful hole in the " + h.member().kind().word() + " (" + bits.source() + ")");
       }
     }
     plated = Math.min(plated, most);
     if (plated < 13) {
-      lastReason = "no bit of 13 mm or more fits";
-      return Optional.empty();
+      return Tried.Answer.no("no bit of 13 mm or more fits");
     }
     List<String> ids = hits.stream().map(h -> h.member().id()).toList();
-    return Optional.of(
+    return Tried.Answer.yes(
         new Site(
-            id,
-            kind,
+            axis.id(),
+            axis.kind(),
             a,
             b,
-            hollowA,
-            hollowB,
+            axis.hollowA(),
+            axis.hollowB(),
             ids,
             layers(a, b, hits),
             Math.min(plain, plated),

@@ -12,6 +12,8 @@ import java.util.List;
  */
 public final class HollowBase {
   private final Draft base;
+  private final List<AccessPlace> patches;
+  private final FloorWays floors;
 
   HollowBase(Framed framed) {
     base = new Draft(framed);
@@ -39,6 +41,8 @@ public final class HollowBase {
     new JoistSites(base).find();
     ChaseSites chases = new ChaseSites(base);
     shafts.forEach(chases::find);
+    patches = WallPatches.of(base);
+    floors = new FloorWays(base);
   }
 
   public Framed framed() {
@@ -54,7 +58,7 @@ public final class HollowBase {
     Draft draft = new Draft(base);
     ChannelSpaces.find(draft, interests);
     new SurfaceSites(draft).find(interests);
-    new RoomToRoomSites(draft).find();
+    new RoomToRoomSites(draft, floors).find();
     new StairSites(draft).find();
     OpenSites.find(draft);
     LowWallSites.find(draft);
@@ -63,7 +67,7 @@ public final class HollowBase {
     new LoweredSites(draft, interests).find();
     new SkirtingSites(draft, interests).find();
     BehindBattens.find(draft, interests);
-    WallPatches.find(draft);
+    draft.accesses.addAll(patches);
     ThingAccesses.find(draft);
     draft.accesses.removeIf(a -> !draft.isOpen(a.room()));
     return new HollowHouse(

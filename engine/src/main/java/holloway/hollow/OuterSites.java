@@ -157,7 +157,7 @@ final class OuterSites {
                       + Tags.of(w.frame().toLocal(s.a()).x())
                       + "-z"
                       + Tags.of(w.frame().toLocal(s.a()).z());
-              if (draft.sites.stream().noneMatch(o -> o.id().equals(id))) {
+              if (!draft.has(id)) {
                 draft.keep(s.named(id));
               }
             });

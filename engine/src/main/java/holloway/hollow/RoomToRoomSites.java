@@ -1,15 +1,7 @@
 package holloway.hollow;
 
-import holloway.framing.Lowered;
 import holloway.geometry.Interval;
-import holloway.geometry.Overlay;
-import holloway.geometry.Point2;
 import holloway.geometry.Point3;
-import holloway.geometry.Polygon2;
-import holloway.house.FloorSpec;
-import holloway.house.Lining;
-import holloway.survey.PlacedLevel;
-import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,18 +14,16 @@ final class RoomToRoomSites {
   private static final long LOW = 150_000_000;
 
   private final Draft draft;
+  private final FloorWays floors;
 
-  RoomToRoomSites(Draft draft) {
+  RoomToRoomSites(Draft draft, FloorWays floors) {
     this.draft = draft;
+    this.floors = floors;
   }
 
   void find() {
     draft.framed.placed().walls().forEach(this::betweenRooms);
-    for (PlacedRoom low : draft.framed.placed().rooms()) {
-      for (PlacedRoom high : draft.framed.placed().rooms()) {
-        throughFloor(low, high);
-      }
-    }
+    floors.keep(draft);
   }
 
   /** One way through a wall near each end of the stretch that two rooms share. */
@@ -85,73 +75,5 @@ final class RoomToRoomSites {
                 draft.keep(s.named(id));
               }
             });
-  }
-
-  /**
-   * One way straight through the floor between two rooms on top of each other, in a corner of what
-   * they share.
-   */
-  private void throughFloor(PlacedRoom low, PlacedRoom high) {
-    PlacedLevel a = draft.framed.placed().getLevel(low.room().level());
-    PlacedLevel b = draft.framed.placed().getLevel(high.room().level());
-    if (b.isNextOver(a) && concrete(low, high)) {
-      return;
-    }
-    if (b.isNextOver(a) && low.room().ceiling() != Lining.OPEN && !lowered(low)) {
-      var shared =
-          Spaces.grow(Overlay.intersection(low.outline().toJts(), high.outline().toJts()), -70);
-      Spaces.largest(shared)
-          .ifPresent(
-              p ->
-                  draft.keepBest(
-                      low.name() + "/to-" + high.name() + "/",
-                      SiteKind.CEILING_AND_FLOOR,
-                      nearCorners(p, Away.of(draft)).stream()
-                          .filter(c -> !draft.covered(low, c))
-                          .map(c -> new Point3[] {c.at(low.ceilingZ()), c.at(high.floorZ())})
-                          .toList(),
-                      RoomSpaces.surface(low.name()),
-                      RoomSpaces.surface(high.name())));
-    }
-  }
-
-  /** A bore through the floor over a lowered ceiling would come out in its void. */
-  private boolean lowered(PlacedRoom r) {
-    return Lowered.visibleCeiling(draft.framed.placed(), r) < r.ceilingZ();
-  }
-
-  /** A core bore through concrete between storeys is not offered; told once for each two rooms. */
-  private boolean concrete(PlacedRoom low, PlacedRoom high) {
-    FloorSpec usual = draft.framed.placed().getLevel(high.room().level()).level().floor();
-    boolean slab = high.room().floor().orElse(usual).kind() == FloorSpec.Kind.SLAB;
-    var shared = Overlay.intersection(low.outline().toJts(), high.outline().toJts());
-    if (slab && !shared.isEmpty() && shared.getArea() > 0) {
-      Point2 mid =
-          new Point2(
-              Math.round(shared.getCentroid().getX() * 1e6),
-              Math.round(shared.getCentroid().getY() * 1e6));
-      draft.refuse(
-          "floor between " + low.name() + " and " + high.name(),
-          mid.at(high.floorZ()),
-          "it is concrete: a core bore needs a specialist and somebody who knows its steel",
-          "common practice, no published source");
-    }
-    return slab;
-  }
-
-  /** The corners, then places beside them, as far as they lie within. */
-  private static List<Point2> nearCorners(Polygon2 shared, Away away) {
-    List<Point2> near = new ArrayList<>();
-    shared.corners().stream()
-        .sorted(away.order())
-        .forEach(
-            c -> {
-              for (long aside :
-                  new long[] {0, 120_000_000, -120_000_000, 240_000_000, -240_000_000}) {
-                near.add(away.plus(c, aside, 0));
-                near.add(away.plus(c, 0, aside));
-              }
-            });
-    return near.stream().filter(shared::contains).toList();
   }
 }

@@ -5,6 +5,8 @@ import holloway.geometry.Point3;
 import holloway.house.Lining;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,31 +19,35 @@ final class WallPatches {
 
   private WallPatches() {}
 
-  static void find(Draft draft) {
+  /** They hang on bays and walls alone. */
+  static List<AccessPlace> of(Draft draft) {
+    List<AccessPlace> out = new ArrayList<>();
     for (Wall w : draft.framed.placed().walls()) {
       for (Hollow bay : draft.hollows.values()) {
         if (bay.owner().equals(w.id())
             && bay.kind() == HollowKind.STUD_BAY
             && bay.clear().x().length() >= 120_000_000) {
-          places(draft, w, bay);
+          places(draft, w, bay, out);
         }
       }
     }
+    return out;
   }
 
-  private static void places(Draft draft, Wall w, Hollow bay) {
+  private static void places(Draft draft, Wall w, Hollow bay, List<AccessPlace> out) {
     Box b = bay.clear();
     long low = b.z0() + LOW;
     long high = b.z1() - HIGH;
     if (high - low > 600_000_000) {
-      place(draft, w, bay, low, "low");
-      place(draft, w, bay, high, "high");
+      place(draft, w, bay, low, "low", out);
+      place(draft, w, bay, high, "high", out);
     } else if (b.z().length() > 150_000_000) {
-      place(draft, w, bay, b.z().mid(), "mid");
+      place(draft, w, bay, b.z().mid(), "mid", out);
     }
   }
 
-  private static void place(Draft draft, Wall w, Hollow bay, long z, String where) {
+  private static void place(
+      Draft draft, Wall w, Hollow bay, long z, String where, List<AccessPlace> out) {
     long s = bay.clear().x().mid();
     Optional<Wall.WallFace> best = Optional.empty();
     for (int side = 0; side < 2; side++) {
@@ -59,7 +65,7 @@ final class WallPatches {
       Wall.WallFace f = best.get();
       Lining lining = f.side() == 0 ? w.lining0() : w.lining1();
       Point3 at = StudBays.middle(bay, z);
-      draft.accesses.add(
+      out.add(
           new AccessPlace(
               bay.id() + "/wall-patch-" + where,
               bay.id(),

@@ -51,6 +51,9 @@ public record LocalRules(
    * of them.
    */
   public Optional<Verdict> againstBore(String member, Length bit) {
+    if (own.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<OwnRule.Part> part = OwnRule.part(member);
     return part.flatMap(
             p ->

@@ -1,11 +1,8 @@
 package holloway.routing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Leaves out edges that another edge between the same two hands beats in everything: price, length,
@@ -13,15 +10,6 @@ import java.util.TreeSet;
  * plan, ban or pin can prefer such an edge, so neither the best plan nor a bound changes.
  */
 final class Dominated {
-  private record Ends(int low, int high) {}
-
-  private record Traits(
-      RouteGraph.Edge edge,
-      Set<Integer> holes,
-      Set<Integer> works,
-      Set<String> hollows,
-      Set<String> sites) {}
-
   private final List<RouteGraph.Hole> holes;
 
   private Dominated(List<RouteGraph.Hole> holes) {
@@ -30,80 +18,151 @@ final class Dominated {
 
   /** The edges that are left, in order, numbered anew. */
   static List<RouteGraph.Edge> without(List<RouteGraph.Edge> edges, List<RouteGraph.Hole> holes) {
-    Dominated d = new Dominated(holes);
-    Map<Ends, List<RouteGraph.Edge>> parallel = new HashMap<>();
-    for (RouteGraph.Edge e : edges) {
-      Ends ends = new Ends(Math.min(e.a(), e.b()), Math.max(e.a(), e.b()));
-      parallel.computeIfAbsent(ends, k -> new ArrayList<>(2)).add(e);
-    }
-    boolean[] beaten = new boolean[edges.size()];
-    for (List<RouteGraph.Edge> same : parallel.values()) {
-      // Most stand alone, and traits cost more than the look.
-      List<Traits> list = same.size() < 2 ? List.of() : same.stream().map(d::traits).toList();
-      for (Traits t : list) {
-        beaten[t.edge().id()] = list.stream().anyMatch(o -> beats(o, t));
-      }
-    }
-    List<RouteGraph.Edge> out = new ArrayList<>();
+    boolean[] beaten = new Dominated(holes).beaten(edges);
+    List<RouteGraph.Edge> out = new ArrayList<>(edges.size());
     for (RouteGraph.Edge e : edges) {
       if (!beaten[e.id()]) {
-        out.add(numbered(e, out.size()));
+        out.add(e.id() == out.size() ? e : numbered(e, out.size()));
       }
     }
     return out;
   }
 
-  private Traits traits(RouteGraph.Edge e) {
-    Set<Integer> passed = new TreeSet<>();
-    Set<Integer> works = new TreeSet<>();
-    Set<String> hollows = new TreeSet<>();
-    Set<String> sites = new TreeSet<>();
-    for (int h : e.holes()) {
-      passed.add(h);
-      hollows.add(holes.get(h).hollowA());
-      hollows.add(holes.get(h).hollowB());
-    }
-    for (int w : e.works()) {
-      works.add(w);
-    }
-    for (RouteGraph.Piece p : e.pieces()) {
-      if (p instanceof RouteGraph.Piece.Leg leg) {
-        hollows.add(leg.hollow());
-      } else if (p instanceof RouteGraph.Piece.Pass pass) {
-        sites.add(pass.site());
+  private boolean[] beaten(List<RouteGraph.Edge> edges) {
+    int n = edges.size();
+    boolean[] out = new boolean[n];
+    long[] byEnds = byEnds(edges);
+    for (int from = 0; from < n; ) {
+      int to = from + 1;
+      while (to < n && byEnds[to] / n == byEnds[from] / n) {
+        to++;
       }
+      for (int i = from; i < to; i++) {
+        RouteGraph.Edge e = edges.get((int) (byEnds[i] % n));
+        for (int j = from; j < to && !out[e.id()]; j++) {
+          out[e.id()] = beats(edges.get((int) (byEnds[j] % n)), e);
+        }
+      }
+      from = to;
     }
-    return new Traits(e, passed, works, hollows, sites);
+    return out;
+  }
+
+  /** Sorted numbers, each of an edge's two ends and, within the count of edges, its own. */
+  private static long[] byEnds(List<RouteGraph.Edge> edges) {
+    int nodes = 0;
+    for (RouteGraph.Edge e : edges) {
+      nodes = Math.max(nodes, 1 + Math.max(e.a(), e.b()));
+    }
+    long[] out = new long[edges.size()];
+    for (RouteGraph.Edge e : edges) {
+      long ends = (long) Math.min(e.a(), e.b()) * nodes + Math.max(e.a(), e.b());
+      out[e.id()] = Math.addExact(Math.multiplyExact(ends, (long) out.length), e.id());
+    }
+    Arrays.sort(out);
+    return out;
   }
 
   /** Of two that are alike in everything the earlier one stays. */
-  private static boolean beats(Traits one, Traits other) {
-    RouteGraph.Edge a = one.edge();
-    RouteGraph.Edge b = other.edge();
-    boolean noWorse =
-        a.id() != b.id()
-            && a.price() <= b.price()
-            && a.length() <= b.length()
-            && a.visible() <= b.visible()
-            && a.ways() == b.ways()
-            && one.holes().size() == a.holes().length
-            && other.holes().containsAll(one.holes())
-            && other.works().containsAll(one.works())
-            && other.sites().containsAll(one.sites())
-            && one.hollows().equals(other.hollows());
-    return noWorse && (a.id() < b.id() || !alike(one, other));
+  private boolean beats(RouteGraph.Edge a, RouteGraph.Edge b) {
+    return a.id() != b.id()
+        && a.price() <= b.price()
+        && a.length() <= b.length()
+        && a.visible() <= b.visible()
+        && a.ways() == b.ways()
+        && isEachOnce(a.holes())
+        && isWithin(a.holes(), b.holes())
+        && isWithin(a.works(), b.works())
+        && passesNoMore(a, b)
+        && liesNowhereElse(a, b)
+        && liesNowhereElse(b, a)
+        && (a.id() < b.id() || !alike(a, b));
   }
 
-  private static boolean alike(Traits one, Traits other) {
-    RouteGraph.Edge a = one.edge();
-    RouteGraph.Edge b = other.edge();
+  /** Of edges the first of which beats the second. */
+  private boolean alike(RouteGraph.Edge a, RouteGraph.Edge b) {
     return a.price() == b.price()
         && a.length() == b.length()
         && a.visible() == b.visible()
-        && one.holes().equals(other.holes())
-        && other.holes().size() == b.holes().length
-        && one.works().equals(other.works())
-        && one.sites().equals(other.sites());
+        && isWithin(b.holes(), a.holes())
+        && isEachOnce(b.holes())
+        && isWithin(b.works(), a.works())
+        && passesNoMore(b, a);
+  }
+
+  // Edges have a handful of holes, works and pieces each: looking through them beats any index.
+
+  private static boolean isEachOnce(int[] all) {
+    for (int i = 1; i < all.length; i++) {
+      for (int j = 0; j < i; j++) {
+        if (all[i] == all[j]) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean isWithin(int[] some, int[] others) {
+    for (int v : some) {
+      boolean found = false;
+      for (int o : others) {
+        found |= o == v;
+      }
+      if (!found) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Every opening that the first passes the second passes too. */
+  private static boolean passesNoMore(RouteGraph.Edge a, RouteGraph.Edge b) {
+    for (RouteGraph.Piece p : a.pieces()) {
+      if (p instanceof RouteGraph.Piece.Pass pass && !passes(b, pass.site())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean passes(RouteGraph.Edge e, String site) {
+    for (RouteGraph.Piece p : e.pieces()) {
+      if (p instanceof RouteGraph.Piece.Pass pass && pass.site().equals(site)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Every hollow of the first, beside its holes or of its legs, is one of the second's. */
+  private boolean liesNowhereElse(RouteGraph.Edge a, RouteGraph.Edge b) {
+    for (int h : a.holes()) {
+      RouteGraph.Hole hole = holes.get(h);
+      if (!liesIn(b, hole.hollowA()) || !liesIn(b, hole.hollowB())) {
+        return false;
+      }
+    }
+    for (RouteGraph.Piece p : a.pieces()) {
+      if (p instanceof RouteGraph.Piece.Leg leg && !liesIn(b, leg.hollow())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean liesIn(RouteGraph.Edge e, String hollow) {
+    for (RouteGraph.Piece p : e.pieces()) {
+      if (p instanceof RouteGraph.Piece.Leg leg && leg.hollow().equals(hollow)) {
+        return true;
+      }
+    }
+    for (int h : e.holes()) {
+      if (holes.get(h).hollowA().equals(hollow) || holes.get(h).hollowB().equals(hollow)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static RouteGraph.Edge numbered(RouteGraph.Edge e, int id) {

@@ -8,7 +8,6 @@ import holloway.hollow.Way;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
@@ -26,9 +25,18 @@ final class FaceNets {
   private final Prices prices;
   private final Solids solids;
 
-  FaceNets(Placed placed, String ground, GraphDraft draft, Prices prices, Solids solids) {
+  private final FaceLines lines;
+
+  FaceNets(
+      Placed placed,
+      String ground,
+      GraphDraft draft,
+      Prices prices,
+      Solids solids,
+      FaceLines lines) {
     this.placed = placed;
     this.ground = ground;
+    this.lines = lines;
     this.draft = draft;
     this.prices = prices;
     this.solids = solids;
@@ -38,7 +46,7 @@ final class FaceNets {
   void room(Hollow h, List<Entry> entries) {
     PlacedRoom r = placed.getRoom(h.owner());
     long top = h.clear().z1();
-    List<Point2> line = SurfaceLines.inRoom(r);
+    FaceLines.Line line = lines.room(r, top);
     boolean plain = r.room().plain();
     RingNet.Terms terms =
         new RingNet.Terms(
@@ -48,14 +56,12 @@ final class FaceNets {
             !plain,
             plain ? 0 : Way.SURFACE.bit(),
             new Interval(r.floorZ() + OFF_FACE, top - OFF_FACE));
-    List<RingNet.Gap> gaps =
-        SurfaceLines.gaps(placed, r.room().level(), line, r.floorZ(), top, Optional.of(r.name()));
-    new RingNet(draft, prices, solids, terms, line)
-        .keepOff(Pane.of(placed, r.name()))
+    new RingNet(draft, prices, solids, terms, line.corners())
+        .keepOff(line.panes())
         .connect(
             entries.stream().filter(e -> !acrossFloor(r, e)).toList(),
             new long[] {r.floorZ() + 60_000_000, top - 40_000_000},
-            gaps);
+            line.gaps());
   }
 
   /** A hole in the midst of a floor: people would walk over what comes out of it. */
@@ -66,24 +72,21 @@ final class FaceNets {
   /** Round each building, at the height of its ground floor. */
   void outside(Hollow h, List<Entry> entries) {
     long floor = placed.getLevel(ground).floorZ();
-    List<List<Point2>> lines = SurfaceLines.outside(placed, ground);
-    for (int i = 0; i < lines.size(); i++) {
-      outside(h, entries, lines.get(i), floor, i == 0 ? "" : "/building-" + (i + 1));
+    List<FaceLines.Line> all = lines.buildings();
+    for (int i = 0; i < all.size(); i++) {
+      outside(h, entries, all.get(i), floor, i == 0 ? "" : "/building-" + (i + 1));
     }
   }
 
-  private void outside(Hollow h, List<Entry> entries, List<Point2> line, long floor, String lap) {
+  private void outside(Hollow h, List<Entry> entries, FaceLines.Line line, long floor, String lap) {
     RingNet.Terms terms =
         new RingNet.Terms(h.id(), h.kind(), "outside", false, Way.OUTSIDE.bit(), h.clear().z());
-    List<RingNet.Gap> gaps =
-        SurfaceLines.gaps(
-            placed, ground, line, floor, placed.getLevel(ground).ceilingZ(), Optional.empty());
     List<Entry> onFace =
         entries.stream()
-            .filter(e -> nearLine(line, draft.nodes.get(e.node()).at().plan()))
+            .filter(e -> nearLine(line.corners(), draft.nodes.get(e.node()).at().plan()))
             .toList();
-    new RingNet(draft, prices, solids, terms, line, lap)
-        .connect(onFace, new long[] {floor + 250_000_000}, gaps);
+    new RingNet(draft, prices, solids, terms, line.corners(), lap)
+        .connect(onFace, new long[] {floor + 250_000_000}, line.gaps());
   }
 
   /**

@@ -31,6 +31,11 @@ public record Fares(Map<String, Double> metre, Map<String, Set<Integer>> shut) {
     return shut.getOrDefault(cable, Set.of()).contains(e.id());
   }
 
+  /** It pays nothing and may go anywhere. */
+  public boolean isFree(String cable) {
+    return metre.getOrDefault(cable, 0.0) == 0 && shut.getOrDefault(cable, Set.of()).isEmpty();
+  }
+
   /** The same for both kinds on every edge. */
   public boolean alike(String one, String other) {
     return metre.getOrDefault(one, 0.0).equals(metre.getOrDefault(other, 0.0))

@@ -3,6 +3,8 @@ package holloway.routing;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.Site;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -25,55 +27,128 @@ final class FishMemory {
   record Hand(
       String node, Point3 entry, List<RouteGraph.Piece> lead, String hole, boolean access) {}
 
-  /** A fish from one hand of a list to one of the same or another list. */
-  record Found(int from, int to, GraphDraft.Laid laid, int ways) {}
+  /**
+   * A fish, for the whole of its way from hand to hand.
+   *
+   * @param ways bits of the hollows it goes through
+   */
+  record Fish(GraphDraft.Laid laid, int ways) {}
 
-  /** A hollow on one side of a crossing, and the hands that reach into it, in order. */
-  record Side(Hollow hollow, List<Hand> hands) {
-    boolean is(Side other) {
-      return hollow.equals(other.hollow) && hands.equals(other.hands);
-    }
+  /** A fish from one hand of a list to one of the same or another list. */
+  record Found(int from, int to, Fish fish) {}
+
+  /** A blind hollow and the hands that reach into it, in order. */
+  record Side(Hollow hollow, List<Hand> hands) {}
+
+  /** Looks for the fish between two hands, by their places in the lists; null where none goes. */
+  interface Look {
+    Fish between(int from, int to);
   }
 
-  private record Crossed(Site site, boolean bored, Side one, Side other, List<Found> found) {}
-
-  private record Inside(Side side, List<Found> found) {}
+  private record Crossed(Site site, boolean bored, Side one, Side other) {
+    boolean isAt(Crossed o) {
+      return bored == o.bored
+          && site.equals(o.site)
+          && one.hollow().equals(o.one.hollow())
+          && other.hollow().equals(o.other.hollow());
+    }
+  }
 
   private record Reach(String hollow, Point3 from, Point3 to) {}
 
   private record Reached(Hollow hollow, List<Point3> path) {}
 
-  private final Map<String, Inside> inside = new ConcurrentHashMap<>();
-  private final Map<String, Crossed> crossed = new ConcurrentHashMap<>();
+  private final Remembered<Side, Side> sides = new Remembered<>();
+  private final Remembered<Side, List<Found>> inside = new Remembered<>();
+  private final Remembered<Crossed, List<Found>> crossed = new Remembered<>();
   private final Map<Reach, Reached> reached = new ConcurrentHashMap<>();
 
-  /** Fishes within a hollow. */
-  List<Found> within(Hollow h, List<Hand> hands, Supplier<List<Found>> look) {
-    Side now = new Side(h, hands);
-    Inside was = inside.get(h.id());
-    if (was != null && was.side().is(now)) {
-      return was.found();
-    }
-    List<Found> found = look.get();
-    inside.put(h.id(), new Inside(now, found));
-    return found;
+  /** The same object for the same hollow and hands, so that to compare it costs nothing. */
+  Side side(Hollow h, List<Hand> hands) {
+    Side now = new Side(h, List.copyOf(hands));
+    return sides.of(h.id(), now, (was, nothing) -> now);
+  }
+
+  /** Fishes within a hollow, each from a hand to a later one. */
+  List<Found> within(Side side, Look look) {
+    return inside.of(
+        side.hollow().id(),
+        side,
+        (was, found) ->
+            was == null || !was.hollow().equals(side.hollow())
+                ? new Pairs(side, side).all(true, look)
+                : new Pairs(side, side).but(was, was, found).all(true, look));
   }
 
   /** Fishes across one crossing; {@code bored}: it is a hole, not an opening that is there. */
-  List<Found> across(Site s, boolean bored, Side one, Side other, Supplier<List<Found>> look) {
-    Crossed was = crossed.get(s.id());
-    boolean same =
-        was != null
-            && was.bored() == bored
-            && was.site().equals(s)
-            && was.one().is(one)
-            && was.other().is(other);
-    if (same) {
-      return was.found();
+  List<Found> across(Site s, boolean bored, Side one, Side other, Look look) {
+    Crossed now = new Crossed(s, bored, one, other);
+    return crossed.of(
+        s.id(),
+        now,
+        (was, found) ->
+            was == null || !was.isAt(now)
+                ? new Pairs(one, other).all(false, look)
+                : new Pairs(one, other).but(was.one(), was.other(), found).all(false, look));
+  }
+
+  /**
+   * Hands of two lists, two by two. A fish hangs on nothing but its hollows and its own two hands:
+   * where both were there before, what came of it then is taken.
+   */
+  private static final class Pairs {
+    private final List<Hand> here;
+    private final List<Hand> there;
+    private int[] wasHere;
+    private int[] wasThere;
+    private final Map<Long, Fish> known = new HashMap<>();
+
+    Pairs(Side one, Side other) {
+      here = one.hands();
+      there = other.hands();
+      wasHere = places(here, List.of());
+      wasThere = places(there, List.of());
     }
-    List<Found> found = look.get();
-    crossed.put(s.id(), new Crossed(s, bored, one, other, found));
-    return found;
+
+    /** Of the same hollows with these hands this was found before. */
+    Pairs but(Side one, Side other, List<Found> found) {
+      wasHere = places(here, one.hands());
+      wasThere = places(there, other.hands());
+      found.forEach(f -> known.put(key(f.from(), f.to()), f.fish()));
+      return this;
+    }
+
+    /**
+     * @param later in one list, each pair once: the second hand stands later
+     */
+    List<Found> all(boolean later, Look look) {
+      List<Found> out = new ArrayList<>();
+      for (int i = 0; i < here.size(); i++) {
+        for (int j = later ? i + 1 : 0; j < there.size(); j++) {
+          int from = wasHere[i];
+          int to = wasThere[j];
+          boolean looked = from >= 0 && to >= 0 && (!later || from < to);
+          Fish fish = looked ? known.get(key(from, to)) : look.between(i, j);
+          if (fish != null) {
+            out.add(new Found(i, j, fish));
+          }
+        }
+      }
+      return out;
+    }
+
+    private static long key(int from, int to) {
+      return (long) from << 32 | to;
+    }
+
+    /** Where each hand stood before; −1 where it is new. */
+    private static int[] places(List<Hand> now, List<Hand> before) {
+      Map<Hand, Integer> at = new HashMap<>();
+      for (int i = 0; i < before.size(); i++) {
+        at.put(before.get(i), i);
+      }
+      return now.stream().mapToInt(h -> at.getOrDefault(h, -1)).toArray();
+    }
   }
 
   /** An arm's way inside a hollow. */

@@ -39,6 +39,9 @@ final class Fishes {
     }
   }
 
+  /** A blind hollow's ports in order, and what their fishes hang on. */
+  private record Mouth(List<Port> ports, FishMemory.Side side) {}
+
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
@@ -46,7 +49,7 @@ final class Fishes {
   private final Accesses accesses;
   private final HoleBook book;
   private final Map<String, List<Port>> ports = new TreeMap<>();
-  private final Map<String, List<Port>> inOrder = new HashMap<>();
+  private final Map<String, Mouth> mouths = new HashMap<>();
   private final Map<String, Hollow> blind = new TreeMap<>();
   private final FishMemory memory;
 
@@ -140,55 +143,51 @@ final class Fishes {
   }
 
   private void within(Hollow h) {
-    List<Port> list = sorted(h);
-    List<FishMemory.Hand> hands = hands(list);
-    for (FishMemory.Found f : memory.within(h, hands, () -> fishes(h, list))) {
-      Port p = list.get(f.from());
-      Port q = list.get(f.to());
+    Mouth m = mouth(h);
+    List<FishMemory.Found> found =
+        memory.within(m.side(), (i, j) -> fish(h, m.ports().get(i), m.ports().get(j)));
+    if (found.isEmpty()) {
+      return; // a tube or a trench that nothing lies in is neither a hole nor dug
+    }
+    int tube = book.tube(h);
+    int[] dug = OutdoorNet.dug(house, draft, prices, h);
+    for (FishMemory.Found f : found) {
+      Port p = m.ports().get(f.from());
+      Port q = m.ports().get(f.to());
       draft.edge(
           p.node(),
           q.node(),
-          f.laid(),
-          holes(p.hole(), book.tube(h), q.hole()),
-          OutdoorNet.dug(house, draft, prices, h),
-          f.ways());
+          f.fish().laid(),
+          holes(p.hole(), tube, q.hole()),
+          dug,
+          f.fish().ways());
     }
   }
 
-  private List<FishMemory.Found> fishes(Hollow h, List<Port> list) {
-    List<FishMemory.Found> out = new ArrayList<>();
-    for (int i = 0; i < list.size(); i++) {
-      for (int j = i + 1; j < list.size(); j++) {
-        Port p = list.get(i);
-        Port q = list.get(j);
-        boolean sameHole = p.hole() >= 0 && p.hole() == q.hole();
-        if (p.node() != q.node() && !sameHole) {
-          List<Point3> path = paths.path(h, p.entry(), q.entry());
-          if (!path.isEmpty()) {
-            List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
-            pieces.add(paths.leg(h, path, p.access() || q.access()));
-            pieces.addAll(reversed(q.lead()));
-            int ways = ways(h) | ways(p.lead()) | ways(q.lead());
-            out.add(new FishMemory.Found(i, j, GraphDraft.Laid.of(pieces), ways));
-          }
-        }
-      }
+  /** Between two hands of one hollow; null where there is none. */
+  private FishMemory.Fish fish(Hollow h, Port p, Port q) {
+    if (p.node() == q.node() || p.hole() >= 0 && p.hole() == q.hole()) {
+      return null;
     }
-    return out;
+    List<Point3> path = paths.path(h, p.entry(), q.entry());
+    if (path.isEmpty()) {
+      return null;
+    }
+    List<RouteGraph.Piece> pieces = new ArrayList<>(p.lead());
+    pieces.add(paths.leg(h, path, p.access() || q.access()));
+    pieces.addAll(reversed(q.lead()));
+    int ways = ways(h) | ways(p.lead()) | ways(q.lead());
+    return new FishMemory.Fish(GraphDraft.Laid.of(pieces), ways);
   }
 
-  private List<Port> sorted(Hollow h) {
-    return inOrder.computeIfAbsent(
+  private Mouth mouth(Hollow h) {
+    return mouths.computeIfAbsent(
         h.id(),
         id -> {
           List<Port> list = new ArrayList<>(ports.getOrDefault(id, List.of()));
           list.sort(Comparator.comparingInt(Port::node).thenComparingInt(Port::hole));
-          return list;
+          return new Mouth(list, memory.side(h, list.stream().map(Port::hand).toList()));
         });
-  }
-
-  private static List<FishMemory.Hand> hands(List<Port> ports) {
-    return ports.stream().map(Port::hand).toList();
   }
 
   private void across(Site s) {
@@ -198,55 +197,69 @@ final class Fishes {
     if (hole == HoleBook.CANNOT) {
       return;
     }
-    boolean straight =
-        s.kind() == SiteKind.PLATE_STACK
-            || s.kind() == SiteKind.BLOCK
-            // a knockout lies across the bays: a rod does not turn into it
-            || s.made() && s.pierces().isEmpty();
-    List<Port> here = sorted(one);
-    List<Port> there = sorted(other);
-    for (FishMemory.Found f :
+    Mouth here = mouth(one);
+    Mouth there = mouth(other);
+    Crossing c = new Crossing(s, hole, one, other);
+    List<FishMemory.Found> found =
         memory.across(
             s,
             hole >= 0,
-            new FishMemory.Side(one, hands(here)),
-            new FishMemory.Side(other, hands(there)),
-            () -> fishes(s, hole, straight, one, here, other, there))) {
-      Port p = here.get(f.from());
-      Port q = there.get(f.to());
+            here.side(),
+            there.side(),
+            (i, j) -> c.fish(here.ports().get(i), there.ports().get(j)));
+    for (FishMemory.Found f : found) {
+      Port p = here.ports().get(f.from());
+      Port q = there.ports().get(f.to());
       int[] passed = holes(p.hole(), hole, q.hole());
-      draft.edge(p.node(), q.node(), f.laid(), passed, new int[0], f.ways());
+      draft.edge(p.node(), q.node(), f.fish().laid(), passed, new int[0], f.fish().ways());
     }
   }
 
-  private List<FishMemory.Found> fishes(
-      Site s,
-      int hole,
-      boolean straight,
-      Hollow one,
-      List<Port> here,
-      Hollow other,
-      List<Port> there) {
-    List<FishMemory.Found> out = new ArrayList<>();
-    for (int i = 0; i < here.size(); i++) {
-      Port p = here.get(i);
-      List<Point3> first =
-          p.hole() == hole && hole >= 0 ? List.of() : paths.path(one, p.entry(), s.a());
-      for (int j = 0; j < there.size() && !first.isEmpty(); j++) {
-        Port q = there.get(j);
-        boolean sameHole = hole >= 0 && q.hole() == hole || p.hole() >= 0 && p.hole() == q.hole();
-        boolean fed = straight || p.access() || q.access();
-        if (p.node() != q.node() && !sameHole && fed) {
-          List<Point3> second = paths.path(other, s.b(), q.entry());
-          if (!second.isEmpty()) {
-            int ways = ways(one) | ways(other) | ways(p.lead()) | ways(q.lead());
-            GraphDraft.Laid laid = GraphDraft.Laid.of(pieces(s, p, q, one, other, first, second));
-            out.add(new FishMemory.Found(i, j, laid, ways));
-          }
-        }
-      }
+  /** A crossing between two blind hollows, with its hole or {@link HoleBook#NONE}. */
+  private final class Crossing {
+    private final Site site;
+    private final int hole;
+    private final Hollow one;
+    private final Hollow other;
+    private final boolean straight;
+
+    /** Paths from a place in the first hollow, and to one in the other; each is looked for once. */
+    private final Map<Point3, List<Point3>> first = new HashMap<>();
+
+    private final Map<Point3, List<Point3>> second = new HashMap<>();
+
+    Crossing(Site site, int hole, Hollow one, Hollow other) {
+      this.site = site;
+      this.hole = hole;
+      this.one = one;
+      this.other = other;
+      straight =
+          site.kind() == SiteKind.PLATE_STACK
+              || site.kind() == SiteKind.BLOCK
+              // a knockout lies across the bays: a rod does not turn into it
+              || site.made() && site.pierces().isEmpty();
     }
-    return out;
+
+    /** Between hands on either side; null where there is none. */
+    FishMemory.Fish fish(Port p, Port q) {
+      boolean sameHole =
+          hole >= 0 && (p.hole() == hole || q.hole() == hole)
+              || p.hole() >= 0 && p.hole() == q.hole();
+      if (p.node() == q.node() || sameHole || !(straight || p.access() || q.access())) {
+        return null;
+      }
+      List<Point3> in = first.computeIfAbsent(p.entry(), at -> paths.path(one, at, site.a()));
+      if (in.isEmpty()) {
+        return null;
+      }
+      List<Point3> on = second.computeIfAbsent(q.entry(), at -> paths.path(other, site.b(), at));
+      if (on.isEmpty()) {
+        return null;
+      }
+      int ways = ways(one) | ways(other) | ways(p.lead()) | ways(q.lead());
+      List<RouteGraph.Piece> laid = pieces(site, p, q, one, other, in, on);
+      return new FishMemory.Fish(GraphDraft.Laid.of(laid), ways);
+    }
   }
 
   private List<RouteGraph.Piece> pieces(
@@ -288,8 +301,20 @@ final class Fishes {
     return out;
   }
 
-  private static int[] holes(int... ids) {
-    return java.util.Arrays.stream(ids).filter(i -> i >= 0).toArray();
+  /** Those of three that are holes, in order. */
+  private static int[] holes(int a, int b, int c) {
+    int[] out = new int[(a >= 0 ? 1 : 0) + (b >= 0 ? 1 : 0) + (c >= 0 ? 1 : 0)];
+    int n = 0;
+    if (a >= 0) {
+      out[n++] = a;
+    }
+    if (b >= 0) {
+      out[n++] = b;
+    }
+    if (c >= 0) {
+      out[n] = c;
+    }
+    return out;
   }
 
   private static int ways(Hollow h) {

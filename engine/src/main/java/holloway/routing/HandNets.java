@@ -95,7 +95,9 @@ final class HandNets {
   private void lay(Hollow h, List<Entry> entries, Optional<HandStands.Hand> stand) {
     if (h.kind() == HollowKind.OUTSIDE_FACE && h.area().isPresent()) {
       stand.ifPresent(
-          st -> new LayNet(draft, prices, solids, porchTerms(h, st), away()).connect(entries));
+          st ->
+              new LayNet(draft, prices, solids, porchTerms(h, st), away(), memory.floors)
+                  .connect(entries));
     } else if (h.kind() == HollowKind.OUTSIDE_FACE) {
       faces.outside(h, entries);
     } else if (h.kind() == HollowKind.SKIRTING) {
@@ -107,7 +109,9 @@ final class HandNets {
         || h.kind() == HollowKind.CRAWLSPACE
         || h.id().startsWith("under/")) {
       stand.ifPresent(
-          st -> new LayNet(draft, prices, solids, layTerms(h, st), away()).connect(entries));
+          st ->
+              new LayNet(draft, prices, solids, layTerms(h, st), away(), memory.floors)
+                  .connect(entries));
     } else if (h.id().startsWith("stairs/") && stand.isPresent()) {
       new CupboardNet(draft, prices, solids).connect(h, entries);
     } else if (h.kind() == HollowKind.ROOM_SURFACE && stand.isPresent()) {

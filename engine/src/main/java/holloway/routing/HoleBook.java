@@ -46,6 +46,10 @@ final class HoleBook {
   private final Accesses accesses;
   private final HandStands stands;
   private final Wishes wishes;
+
+  /** How the ids of boards begin in floors that are boarded. */
+  private final List<String> boarded;
+
   private final Map<String, Integer> bySite = new HashMap<>();
   private final List<Refused> refused = new ArrayList<>();
 
@@ -57,6 +61,11 @@ final class HoleBook {
       HandStands stands,
       Wishes wishes) {
     this.house = house;
+    this.boarded =
+        house.framed().decks().stream()
+            .filter(d -> d.spec().boards())
+            .map(d -> d.id() + "/subfloor")
+            .toList();
     this.draft = draft;
     this.prices = prices;
     this.accesses = accesses;
@@ -268,11 +277,7 @@ final class HoleBook {
   private RouteGraph.Method method(
       Site s, String stand, String words, String standId, int[] needs) {
     boolean boards =
-        house.framed().decks().stream()
-            .anyMatch(
-                d ->
-                    d.spec().boards()
-                        && s.pierces().stream().anyMatch(p -> p.startsWith(d.id() + "/subfloor")));
+        boarded.stream().anyMatch(b -> s.pierces().stream().anyMatch(p -> p.startsWith(b)));
     int bore =
         draft.work(
             s.id() + "/bore/" + standId, WorkKind.BORE, prices.bore(s, stand, boards), 1, 0, "");

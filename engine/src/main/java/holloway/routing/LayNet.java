@@ -57,12 +57,20 @@ final class LayNet {
   private final Terms terms;
   private final Away away;
   private final Point2 middle;
-  private final PreparedGeometry area;
+  private final LayMemory.Floor floor;
+
+  /** Made when somebody asks what is not remembered. */
+  private PreparedGeometry area;
+
   private final Map<Point2, Integer> points = new HashMap<>();
   private final Map<Long, TreeMap<Long, Integer>> columns = new TreeMap<>();
   private final Map<Long, TreeMap<Long, Integer>> rows = new TreeMap<>();
 
-  LayNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, Away away) {
+  /**
+   * @param memory of this house
+   */
+  LayNet(GraphDraft draft, Prices prices, Solids solids, Terms terms, Away away, LayMemory memory) {
+    this.floor = memory.of(new LayMemory.Plane(terms.hollow(), terms.layZ(), terms.betweenZ()));
     this.draft = draft;
     this.prices = prices;
     this.solids = solids;
@@ -70,8 +78,6 @@ final class LayNet {
     this.away = away;
     Polygon2 whole = terms.hollow().area().orElseThrow();
     this.middle = new Point2(whole.xRange().mid(), whole.yRange().mid());
-    this.area =
-        PreparedGeometryFactory.prepare(terms.hollow().area().orElseThrow().toJts().buffer(0.01));
   }
 
   /**
@@ -79,9 +85,9 @@ final class LayNet {
    * unconnected.
    */
   void connect(List<Entry> entries) {
-    Map<Entry, Approach> approaches = new java.util.LinkedHashMap<>();
+    Map<Entry, LayMemory.Approach> approaches = new java.util.LinkedHashMap<>();
     for (Entry e : entries) {
-      approach(e).ifPresent(a -> approaches.put(e, a));
+      approach(e.at()).ifPresent(a -> approaches.put(e, a));
     }
     TreeSet<Long> xs = new TreeSet<>();
     TreeSet<Long> ys = new TreeSet<>();
@@ -137,15 +143,11 @@ final class LayNet {
     return middle + Long.signum(off) * Math.round(Math.abs(off) / (double) SNAP) * SNAP;
   }
 
-  /** The point of the laying plane that a place is reached from, and the path from there to it. */
-  private record Approach(Point2 anchor, List<Point3> path) {}
-
   /**
    * Straight down or up from the plane; else from a step inward, then between the joists, as over
    * the head of a wall.
    */
-  private Optional<Approach> approach(Entry e) {
-    Point3 at = e.at();
+  private Optional<LayMemory.Approach> look(Point3 at) {
     for (long in : INWARD) {
       for (long[] d : new long[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
         Point2 step = away.plus(at.plan(), d[0] * in, d[1] * in);
@@ -165,7 +167,7 @@ final class LayNet {
         path.add(at);
         List<Point3> tidy = Paths.tidy(path);
         if (covers(anchor) && covers(at.plan()) && Paths.clear(solids, tidy)) {
-          return Optional.of(new Approach(anchor, tidy));
+          return Optional.of(new LayMemory.Approach(anchor, tidy));
         }
         if (in == 0) {
           break;
@@ -175,8 +177,21 @@ final class LayNet {
     return Optional.empty();
   }
 
+  private Optional<LayMemory.Approach> approach(Point3 at) {
+    return floor.approach(at, () -> look(at));
+  }
+
   private boolean covers(Point2 p) {
-    return area.covers(new GeometryFactory().createPoint(new Coordinate(p.x() / 1e6, p.y() / 1e6)));
+    Coordinate at = new Coordinate(p.x() / 1e6, p.y() / 1e6);
+    return floor.covers(p, () -> area().covers(new GeometryFactory().createPoint(at)));
+  }
+
+  private PreparedGeometry area() {
+    if (area == null) {
+      area =
+          PreparedGeometryFactory.prepare(terms.hollow().area().orElseThrow().toJts().buffer(0.01));
+    }
+    return area;
   }
 
   private void point(Point2 p, boolean onColumn, boolean onRow) {
@@ -202,7 +217,7 @@ final class LayNet {
   /**
    * Joins an entry to its anchor, and the anchor along both axes to the nearest line on each side.
    */
-  private void lead(Entry e, Approach a, TreeSet<Long> xs, TreeSet<Long> ys) {
+  private void lead(Entry e, LayMemory.Approach a, TreeSet<Long> xs, TreeSet<Long> ys) {
     point(a.anchor(), true, true);
     Integer anchor = points.get(a.anchor());
     if (anchor == null) {
@@ -231,7 +246,7 @@ final class LayNet {
               Point2 p =
                   column ? new Point2(fixed, before.getKey()) : new Point2(before.getKey(), fixed);
               Point2 q = column ? new Point2(fixed, now.getKey()) : new Point2(now.getKey(), fixed);
-              if (open(p, q)) {
+              if (floor.isOpen(p, q, () -> open(p, q))) {
                 leg(
                     before.getValue(),
                     now.getValue(),
@@ -247,7 +262,7 @@ final class LayNet {
     Coordinate[] line = {
       new Coordinate(p.x() / 1e6, p.y() / 1e6), new Coordinate(q.x() / 1e6, q.y() / 1e6)
     };
-    return area.covers(new GeometryFactory().createLineString(line))
+    return area().covers(new GeometryFactory().createLineString(line))
         && solids.free(p.at(terms.layZ()), q.at(terms.layZ()), CABLE);
   }
 

@@ -5,8 +5,6 @@ import holloway.hollow.Hollow;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Nets of lines that were laid by hand in hollows of this house before, at the same prices. A net
@@ -21,8 +19,6 @@ final class NetMemory {
       String node, Point3 nodeAt, Point3 at, boolean hub, boolean overhead, int rank) {}
 
   private record Asked(Hollow hollow, List<Into> entries, List<String> stand) {}
-
-  private record Known(Asked asked, Tape tape) {}
 
   /** What was drawn, in order. */
   static final class Tape {
@@ -55,7 +51,8 @@ final class NetMemory {
     }
   }
 
-  private final Map<String, Known> known = new ConcurrentHashMap<>();
+  private final Remembered<Asked, Tape> known = new Remembered<>();
+  final LayMemory floors = new LayMemory();
 
   /**
    * Draws the net of a hollow.
@@ -65,11 +62,17 @@ final class NetMemory {
    */
   void net(GraphDraft draft, Hollow h, List<Entry> entries, int[] stand, Runnable lay) {
     Asked now = new Asked(h, into(draft, entries), draft.workNames(stand));
-    Known was = known.get(h.id());
-    if (was != null && was.asked().equals(now)) {
-      was.tape().drawIn(draft);
-    } else {
-      known.put(h.id(), new Known(now, draft.taken(lay)));
+    boolean[] drawn = {false};
+    Tape tape =
+        known.of(
+            h.id(),
+            now,
+            (before, then) -> {
+              drawn[0] = true;
+              return draft.taken(lay);
+            });
+    if (!drawn[0]) {
+      tape.drawIn(draft);
     }
   }
 

@@ -8,7 +8,6 @@ import holloway.hollow.Site;
 import holloway.hollow.Solids;
 import holloway.request.Request;
 import holloway.request.Wishes;
-import holloway.survey.Placed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -46,13 +45,15 @@ public final class Routing {
     Spending money = new Spending(request, house.framed().placed().walls());
     this.draft = new GraphDraft(money);
     this.prices = new Prices(request.effort(), wishes, money);
-    this.solids = new Solids(house.framed().members());
-    this.ground = groundLevel(house.framed().placed());
+    RoutingMemory.House known = memory.house(house.framed());
+    this.solids = known.solids();
+    this.ground = known.ground();
     long groundZ = house.framed().placed().getLevel(ground).floorZ();
     this.stands = new HandStands(house, draft, prices, groundZ);
     this.book = new HoleBook(house, draft, prices, accesses, stands, wishes);
     this.binder = new EndBinder(house, draft, prices, accesses, solids);
-    this.faces = new FaceNets(house.framed().placed(), ground, draft, prices, solids);
+    this.faces =
+        new FaceNets(house.framed().placed(), ground, draft, prices, solids, known.lines());
   }
 
   public static Routed of(HollowHouse house, Ends ends, Request request) {
@@ -74,26 +75,6 @@ public final class Routing {
     refused.addAll(own.refused);
     graph = new ThinVoids(house, request, refused).over(graph);
     return new Routed(graph, refused, r.prices.money());
-  }
-
-  /** The lowest level with a door in an outer wall, else the lowest: what "outside" starts from. */
-  private static String groundLevel(Placed placed) {
-    return placed.levels().stream()
-        .filter(
-            l ->
-                placed.walls().stream()
-                    .anyMatch(
-                        w ->
-                            w.level().equals(l.name())
-                                && w.isOuter()
-                                && w.openings().stream()
-                                    .anyMatch(
-                                        o ->
-                                            o.opening().kind()
-                                                == holloway.house.Opening.Kind.DOOR)))
-        .findFirst()
-        .orElse(placed.levels().get(0))
-        .name();
   }
 
   private void build(Ends ends) {

@@ -1,11 +1,15 @@
 package holloway.routing;
 
 import holloway.catalog.PriceList;
+import holloway.framing.Framed;
+import holloway.hollow.Solids;
+import holloway.house.Opening;
 import holloway.request.Effort;
 import holloway.request.Profile;
 import holloway.request.Request;
 import holloway.request.Run;
 import holloway.request.Wishes;
+import holloway.survey.Placed;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +25,39 @@ public final class RoutingMemory {
   private final Set<String> cables;
   final FishMemory fishes = new FishMemory();
   final NetMemory nets = new NetMemory();
+  private volatile House house;
+
+  /**
+   * What routing looks up of a house again and again.
+   *
+   * @param solids its members, found by where they are
+   */
+  record House(Framed framed, String ground, Solids solids, FaceLines lines) {
+    private static House of(Framed framed) {
+      String ground = groundLevel(framed.placed());
+      FaceLines lines = new FaceLines(framed.placed(), ground);
+      return new House(framed, ground, new Solids(framed.members()), lines);
+    }
+
+    /**
+     * The lowest level with a door in an outer wall, else the lowest: what "outside" starts from.
+     */
+    private static String groundLevel(Placed placed) {
+      return placed.levels().stream()
+          .filter(
+              l ->
+                  placed.walls().stream()
+                      .anyMatch(
+                          w ->
+                              w.level().equals(l.name())
+                                  && w.isOuter()
+                                  && w.openings().stream()
+                                      .anyMatch(o -> o.opening().kind() == Opening.Kind.DOOR)))
+          .findFirst()
+          .orElse(placed.levels().get(0))
+          .name();
+    }
+  }
 
   /**
    * @param request whose prices these are
@@ -38,6 +75,19 @@ public final class RoutingMemory {
         && weights.equals(weights(request))
         && prices.equals(request.prices())
         && cables.equals(cables(request));
+  }
+
+  /** What is known of the house, which is the first that was asked for. */
+  House house(Framed framed) {
+    House known = house;
+    if (known == null) {
+      known = House.of(framed);
+      house = known;
+    }
+    if (known.framed() != framed) {
+      throw new IllegalArgumentException("ways of another house are remembered");
+    }
+    return known;
   }
 
   /** Bans and the profile are laid over ways that are there. */

@@ -69,11 +69,11 @@ public final class Spending {
 
   /** Units for closing a bore, whatever its size. */
   long seal(Site s) {
-    long units = SEALED.contains(s.kind()) || rated(s) ? seal : 0;
-    if (units > 0) {
-      sealed.put(s.id(), units);
+    boolean pays = seal > 0 && (SEALED.contains(s.kind()) || rated(s));
+    if (pays) {
+      sealed.put(s.id(), seal);
     }
-    return units;
+    return pays ? seal : 0;
   }
 
   private boolean rated(Site s) {
@@ -86,6 +86,9 @@ public final class Spending {
 
   /** Units for steel on both faces, where the bit wants it. */
   long plates(Site s, int bit) {
+    if (plates == 0) {
+      return 0;
+    }
     plain.put(s.id(), s.largestBit());
     return bit > s.largestBit() ? plates : 0;
   }

@@ -12,7 +12,7 @@ final class Bans {
 
   Bans(RouteGraph graph, Set<String> words) {
     this.graph = graph;
-    this.words = words;
+    this.words = Set.copyOf(words);
     int bits = 0;
     for (Way w : Way.values()) {
       bits |= words.contains(w.word()) ? w.bit() : 0;
@@ -72,6 +72,9 @@ final class Bans {
           return true;
         }
       }
+    }
+    if (words.isEmpty()) {
+      return false;
     }
     for (RouteGraph.Piece p : e.pieces()) {
       if (p instanceof RouteGraph.Piece.Leg leg && words.contains(leg.hollow())

@@ -23,8 +23,12 @@ final class Index {
   }
 
   static int[][] edgesByWork(Network net) {
+    int[][] ofHole = worksOfHoles(net);
     return collect(
-        net.workPrice.length, net.edges, (e, sink) -> worksNear(net, e, sink), net.edgeShut);
+        net.workPrice.length,
+        net.edges,
+        (e, sink) -> worksNear(net, ofHole, e, sink),
+        net.edgeShut);
   }
 
   /** By work: how many nodes, edges and holes need it. */
@@ -33,22 +37,42 @@ final class Index {
     IntConsumer count = w -> out[w]++;
     Arrays.stream(net.nodeWorks).forEach(works -> each(works, count));
     Arrays.stream(net.edgeWorks).forEach(works -> each(works, count));
-    for (int[][] methods : net.methods) {
-      Arrays.stream(methods).flatMapToInt(Arrays::stream).distinct().forEach(count);
+    for (int[] works : worksOfHoles(net)) {
+      each(works, count);
     }
     return out;
   }
 
   /** Every work of the edge, its ends and its holes; some come more than once. */
-  private static void worksNear(Network net, int e, IntConsumer sink) {
+  private static void worksNear(Network net, int[][] ofHole, int e, IntConsumer sink) {
     each(net.edgeWorks[e], sink);
     each(net.nodeWorks[net.head[2 * e]], sink);
     each(net.nodeWorks[net.head[2 * e + 1]], sink);
     for (int h : net.edgeHoles[e]) {
-      for (int[] m : net.methods[h]) {
-        each(m, sink);
-      }
+      each(ofHole[h], sink);
     }
+  }
+
+  /** By hole: the works of all its methods, each once. */
+  private static int[][] worksOfHoles(Network net) {
+    int[][] out = new int[net.methods.length][];
+    for (int h = 0; h < out.length; h++) {
+      int n = 0;
+      int[] all = new int[Arrays.stream(net.methods[h]).mapToInt(m -> m.length).sum()];
+      for (int[] m : net.methods[h]) {
+        for (int w : m) {
+          boolean there = false;
+          for (int i = 0; i < n; i++) {
+            there |= all[i] == w;
+          }
+          if (!there) {
+            all[n++] = w;
+          }
+        }
+      }
+      out[h] = Arrays.copyOf(all, n);
+    }
+    return out;
   }
 
   private static void each(int[] values, IntConsumer sink) {

@@ -43,8 +43,12 @@ final class Mending {
       touched.add(next.order.runs().get(run).id());
       route(run);
     }
-    for (int run : loose) {
-      again(run);
+    boolean moved = false;
+    for (int i = 0; i < loose.length; i++) {
+      // The last one was routed when all others lay as they do now, unless one has moved since.
+      if (i + 1 < loose.length || moved) {
+        moved |= again(loose[i]);
+      }
     }
     new MethodChoice(draft).improve();
     new MethodsExact(draft).settle();
@@ -84,12 +88,15 @@ final class Mending {
     }
   }
 
-  /** Once more, now that the others that were loose lie: it may share what they have opened. */
-  private void again(int run) {
+  /**
+   * Once more, now that the others that were loose lie: it may share what they have opened. True if
+   * it lies otherwise then.
+   */
+  private boolean again(int run) {
     Path before = draft.paths[run];
     if (before == null) {
       route(run);
-      return;
+      return draft.paths[run] != null;
     }
     Solution kept = draft.save();
     draft.remove(run);
@@ -102,6 +109,7 @@ final class Mending {
       draft.add(run, before);
       draft.restoreMethods(kept);
     }
+    return !worse;
   }
 
   /** The old plan's paths by new run; null where there is none that is still open and wanted. */

@@ -107,10 +107,15 @@ final class Network {
   }
 
   private long[] fares(Cable kind) {
-    return graph.edges().stream()
-        .mapToLong(
-            e -> graph.fares().mayNot(kind.kind(), e) ? SHUT : graph.fares().of(kind.kind(), e))
-        .toArray();
+    long[] out = new long[edges];
+    if (graph.fares().isFree(kind.kind())) {
+      return out;
+    }
+    for (int i = 0; i < edges; i++) {
+      RouteGraph.Edge e = graph.edges().get(i);
+      out[i] = graph.fares().mayNot(kind.kind(), e) ? SHUT : graph.fares().of(kind.kind(), e);
+    }
+    return out;
   }
 
   /** What an edge costs one cable, works and holes apart. */

@@ -12,7 +12,11 @@ final class ShortestPaths {
    * Price of walking an arc, {@link Network#SHUT} or more if it is closed: what is listed by arc
    * and, unless null, by edge.
    */
-  record Lengths(long[] byArc, long[] byEdge) {}
+  record Lengths(long[] byArc, long[] byEdge) {
+    long of(int arc) {
+      return byArc[arc] + (byEdge == null ? 0 : byEdge[arc >> 1]);
+    }
+  }
 
   private final Network net;
   private final long[] distance;
@@ -24,6 +28,14 @@ final class ShortestPaths {
 
   private long looks;
 
+  /** A pinned search that is asked again with arcs closed is led by what is left to go. */
+  private LeftToGo left;
+
+  private long looksOfLast;
+
+  /** No state is followed from which the way would cost more. */
+  private long most = Network.SHUT;
+
   ShortestPaths(Network net) {
     this.net = net;
     int states = 2 * net.nodes;
@@ -34,12 +46,53 @@ final class ShortestPaths {
   }
 
   /**
-   * The cheapest way from any source to any target, or null.
+   * The cheapest way from any source to any target, or null. The same lengths may be asked of again
+   * after arcs were closed, and after such arcs were opened again; else they stay as they are.
    *
    * @param start price of starting at a source, by node
    * @param pin edges of which one must be used, or null
    */
   Path find(int[] sources, long[] start, int[] targets, Lengths lengths, boolean[] pin) {
+    long before = looks;
+    Path out =
+        isAskedAgain(targets, lengths, pin)
+            ? led(sources, start, targets, lengths, pin)
+            : search(sources, start, targets, lengths, pin);
+    looksOfLast = looks - before;
+    return out;
+  }
+
+  private boolean isAskedAgain(int[] targets, Lengths lengths, boolean[] pin) {
+    if (pin == null || net.oneWay) {
+      return false;
+    }
+    boolean again = left != null && left.isOf(targets, lengths, pin);
+    if (!again) {
+      looks += left == null ? 0 : left.looks();
+      left = new LeftToGo(net, targets, lengths, pin);
+    }
+    return again;
+  }
+
+  /**
+   * The same as an open search: every state of a way that costs as little lies within the bound,
+   * and in the same order. Where none does, the bound was too low.
+   */
+  private Path led(int[] sources, long[] start, int[] targets, Lengths lengths, boolean[] pin) {
+    left.refresh(looksOfLast);
+    long least = left.least(sources, start);
+    for (long more = least / 64 + 1; least < Network.SHUT; more *= 4) {
+      most = Math.min(Network.SHUT, least + more);
+      Path p = search(sources, start, targets, lengths, pin);
+      if (p != null || most == Network.SHUT) {
+        most = Network.SHUT;
+        return p;
+      }
+    }
+    return null;
+  }
+
+  private Path search(int[] sources, long[] start, int[] targets, Lengths lengths, boolean[] pin) {
     Arrays.fill(distance, Network.SHUT);
     heap.clear();
     for (int s : sources) {
@@ -85,7 +138,7 @@ final class ShortestPaths {
       if (pin != null && (state >= net.nodes || pin[arc >> 1])) {
         next += net.nodes;
       }
-      if (d < distance[next]) {
+      if (d < distance[next] && (most == Network.SHUT || d + left.from(next) <= most)) {
         reach(next, d, state >= net.nodes ? ~arc - 1 : arc);
       }
     }
@@ -128,6 +181,6 @@ final class ShortestPaths {
 
   /** Arcs looked at since the start. */
   long looks() {
-    return looks;
+    return looks + (left == null ? 0 : left.looks());
   }
 }

@@ -136,6 +136,28 @@ final class LiveHouseTest {
     assertEquals(1, other.derived(), "the sketch's ways serve the plan too");
   }
 
+  /**
+   * Slid to and fro, another one slid, and a hole forbidden where the slid one then stands: the
+   * sketch is that of a house that was never asked anything else.
+   */
+  @Test
+  void aSketchHangsOnNothingThatWasAskedBefore() {
+    Request there = SlidEndsTest.slid(first.request(), 0, 101_600_000);
+    first.sketch(there);
+    first.sketch(SlidEndsTest.slid(there, 0, 50_800_000));
+    first.sketch(first.request());
+    first.sketch(SlidEndsTest.slid(first.request(), 1, -101_600_000));
+    Plan slid = first.sketch(there).plan();
+    Request forbidden = without(there, slid.holes().get(0).id());
+    Plan is = first.sketch(forbidden).plan();
+    LiveHouse anew = LiveHouse.open(FILE, Progress.SILENT);
+    assertEquals(PlanJson.write(anew.sketch(forbidden).plan()), PlanJson.write(is));
+    assertEquals(PlanJson.write(anew.sketch(there).plan()), PlanJson.write(slid));
+    assertEquals(
+        PlanJson.write(anew.sketch(anew.request()).plan()),
+        PlanJson.write(first.sketch(first.request()).plan()));
+  }
+
   @Test
   void aSearchThatNobodyWaitsForIsGivenUp() {
     Request wanted = without(first.request(), first.plan().holes().get(1).id());

@@ -116,6 +116,12 @@ final class RunPicture {
   private void marks(Pane pane, Eye eye) {
     Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
     placer.keepFree(page.scaleBar(eye));
+    page.north.ifPresent(
+        n -> {
+          Area place = NorthMark.area(page.model, page.size());
+          placer.keepFree(place);
+          NorthMark.draw(page.canvas, pane, cable.points().get(0), n, place);
+        });
     Marks marks = new Marks(page.canvas, pane, placer);
     model.pins().stream()
         .filter(p -> p.runs().contains(cable.id()))
