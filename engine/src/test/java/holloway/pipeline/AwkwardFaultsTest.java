@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.plan.Plan;
+import holloway.schedule.Pull;
 import holloway.schedule.WorkReferee;
+import holloway.schedule.WorkSchedule;
 import holloway.support.Rough;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -185,6 +187,38 @@ outlets:
     assertEquals(19, plan.holes().get(0).diameterMm());
     Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
     assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
+  }
+
+  /**
+   * From the cabinet down its bay to the box below: the cable's own weight draws it, so that
+   * whoever catches it pulls with nothing. The order of work was refused for that.
+   */
+  @Test
+  void aCableThatItsOwnWeightDraws() throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("down.yaml"),
+            """
+            house: Straight Down
+            place: none
+            built: 1990
+            outer-walls: { studs: 2x4, every: 400 mm, fill: empty }
+            levels:
+              ground: { floor: slab, ceiling-height: 2.4 m }
+            rooms:
+              hall: { level: ground, size: 3 m x 3 m }
+            walls:
+              - { side: hall south, studs-from: west 200 mm, every: 400 mm }
+            cabinet: { in: hall, wall: south, from: west 1.2 m, height: 1.6 m }
+            outlets:
+              - { name: desk, in: hall, wall: south, from: west 1.2 m, height: 400 mm, cables: [cat6] }
+            """);
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
+    Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
+    WorkSchedule work = site.work(planned.plan(), planned.request());
+    assertEquals(List.of(0.0), work.pulls().stream().map(Pull::newtons).toList());
+    assertEquals("fish", work.pulls().get(0).feed());
+    assertEquals(List.of(), WorkReferee.faults(planned.plan(), work));
   }
 
   /**
