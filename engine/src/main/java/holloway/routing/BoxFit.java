@@ -56,18 +56,32 @@ final class BoxFit {
     long room = depth(s, behind);
     int layers = layers(s);
     if (!w.isFramed()) {
-      boolean sunk = room < spot.boxDepth().orElse(BoxPractice.LEAST).nm();
+      boolean sunk = room < needed(spot);
       return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers, false);
     }
     boolean shallow = !cabinet && room < spot.boxDepth().orElse(BoxPractice.USUAL).nm();
     return prices.cutOut(w.lining(s.side()), layers, shallow);
   }
 
-  /** Of a solid wall: the box is sunk into it behind whatever lies on it. */
-  long price(OnWall s) {
-    return isThere(s)
-        ? prices.openBox()
-        : prices.cutOut(s.wall().lining(s.side()), layers(s), false);
+  /**
+   * In a solid wall, or at a batten or dab of a furred one: sunk into the stone behind whatever lies
+   * on it, where board and void before the stone are less than the box.
+   */
+  long price(Ends.EndSpot spot) {
+    OnWall s = spot.onWall().orElseThrow();
+    if (isThere(s)) {
+      return prices.openBox();
+    }
+    Wall w = s.wall();
+    boolean sunk =
+        BehindBoard.between(w, s.side())
+            .filter(v -> BehindBoard.boardNm(w, s.side()) + v.length() < needed(spot))
+            .isPresent();
+    return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers(s), false);
+  }
+
+  private static long needed(Ends.EndSpot spot) {
+    return spot.boxDepth().orElse(BoxPractice.LEAST).nm();
   }
 
   /** Why no box goes there, if none does. */
