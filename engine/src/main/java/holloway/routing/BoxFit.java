@@ -64,8 +64,8 @@ final class BoxFit {
   }
 
   /**
-   * In a solid wall, or at a batten or dab of a furred one: sunk into the stone behind whatever lies
-   * on it, where board and void before the stone are less than the box.
+   * In a solid wall, or at a batten or dab of a furred one: sunk into the stone behind whatever
+   * lies on it, where board and void before the stone are less than the box.
    */
   long price(Ends.EndSpot spot) {
     OnWall s = spot.onWall().orElseThrow();

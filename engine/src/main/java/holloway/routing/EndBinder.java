@@ -116,7 +116,9 @@ final class EndBinder {
     }
     if (bay.isEmpty() || cabinet) {
       int node =
-          cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, spot));
+          cabinet || s.wall().isFramed()
+              ? draft.node(id, face)
+              : draft.node(id, face, box(id, spot));
       onSurface(id, spot.room(), new Entry(node, face, true));
       if (bay.isEmpty()) {
         refused.add(

@@ -87,7 +87,11 @@ class RimTest {
     assertEquals(List.of(), plan.unrouted());
     List<String> way = WrittenHouse.way(plan, EYE);
     assertEquals("outside/face", way.get(2), way::toString);
-    Site rim = house.sites(SiteKind.RIM).stream().filter(s -> way.get(3).equals(s.id())).findFirst().orElseThrow();
+    Site rim =
+        house.sites(SiteKind.RIM).stream()
+            .filter(s -> way.get(3).equals(s.id()))
+            .findFirst()
+            .orElseThrow();
     assertEquals(rim.hollowB(), way.get(4));
     // (set-up 4 + rim 4 + void 1) x 1.4 from the ladder, seal 2
     assertEquals(14.6, hole(plan, rim.id()).minutes(), 1e-9);
