@@ -22,10 +22,12 @@ final class BoxFit {
   private static final long SAME_BOX = 150_000_000L;
 
   private final Prices prices;
+  private final Placed placed;
   private final List<OnWall> there = new ArrayList<>();
 
   BoxFit(Prices prices, Placed placed) {
     this.prices = prices;
+    this.placed = placed;
     for (Thing t : placed.house().things()) {
       if (t.kind() == Thing.Kind.DATA_BOX) {
         placed
@@ -57,10 +59,10 @@ final class BoxFit {
     int layers = layers(s);
     if (!w.isFramed()) {
       boolean sunk = room < needed(spot);
-      return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers, false);
+      return prices.cutOut(sunk ? Lining.PLASTER : lining(s), layers, false);
     }
     boolean shallow = !cabinet && room < spot.boxDepth().orElse(BoxPractice.USUAL).nm();
-    return prices.cutOut(w.lining(s.side()), layers, shallow);
+    return prices.cutOut(lining(s), layers, shallow);
   }
 
   /**
@@ -77,7 +79,11 @@ final class BoxFit {
         BehindBoard.between(w, s.side())
             .filter(v -> BehindBoard.boardNm(w, s.side()) + v.length() < needed(spot))
             .isPresent();
-    return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers(s), false);
+    return prices.cutOut(sunk ? Lining.PLASTER : lining(s), layers(s), false);
+  }
+
+  private Lining lining(OnWall s) {
+    return placed.lining(s.wall(), s.side(), s.s());
   }
 
   private static long needed(Ends.EndSpot spot) {

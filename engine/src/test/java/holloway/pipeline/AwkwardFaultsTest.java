@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.hollow.Site;
 import holloway.plan.Plan;
 import holloway.schedule.Pull;
 import holloway.schedule.WorkReferee;
 import holloway.schedule.WorkSchedule;
+import holloway.support.AwkwardHouseText;
 import holloway.support.Rough;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -219,6 +221,24 @@ outlets:
     assertEquals(List.of(0.0), work.pulls().stream().map(Pull::newtons).toList());
     assertEquals("fish", work.pulls().get(0).feed());
     assertEquals(List.of(), WorkReferee.faults(planned.plan(), work));
+  }
+
+  /**
+   * A floor is drawn as sheets side by side; a bore on the joint of two goes through one of them. It
+   * was priced as two, on one side of the house and not in its mirror image.
+   */
+  @Test
+  void theLayersOfABoreAreNoLongerThanItIs() {
+    int looked = 0;
+    for (long seed : new long[] {5015, 5033}) {
+      var drawn = AwkwardHouseText.of(seed);
+      for (Site s : WrittenHouse.of(drawn.house(), drawn.found().orElse("")).hollows().sites()) {
+        long all = s.layers().stream().mapToLong(Site.Layer::thickness).sum();
+        assertTrue(all <= s.a().distanceTo(s.b()) + 1_000_000, seed + ": " + s);
+        looked += s.layers().size();
+      }
+    }
+    assertTrue(looked > 300, looked + " layers");
   }
 
   /**
