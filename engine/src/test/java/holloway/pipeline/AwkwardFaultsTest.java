@@ -1,16 +1,20 @@
 package holloway.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.hollow.Site;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
+import holloway.schedule.HoleCards;
 import holloway.schedule.Pull;
 import holloway.schedule.WorkReferee;
 import holloway.schedule.WorkSchedule;
 import holloway.support.AwkwardHouseText;
 import holloway.support.Rough;
+import holloway.units.UnitSystem;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -239,6 +243,33 @@ outlets:
       }
     }
     assertTrue(looked > 300, looked + " layers");
+  }
+
+  /**
+   * Two plates and the joists between, bored through a patch at a size that no flexible bit is made
+   * in: a short bit, which was all that was brought, does not come through.
+   */
+  @Test
+  void aDeepHoleThroughAPatchWantsALongBit() throws Exception {
+    var drawn = AwkwardHouseText.of(5053);
+    Path file = Files.writeString(folder.resolve("deep.yaml"), drawn.house());
+    Files.writeString(folder.resolve("deep.found.yaml"), drawn.found().orElseThrow());
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
+    Plan plan = planned.plan();
+    var house = WrittenHouse.of(drawn.house(), drawn.found().orElseThrow()).hollows();
+    var cards = HoleCards.of(plan, house, UnitSystem.METRIC);
+    List<String> deep =
+        plan.holes().stream()
+            .filter(h -> Drilling.of(h, house) == Drilling.ANGLED && Drilling.isDeep(h))
+            .map(h -> cards.get(h.id()).extension())
+            .toList();
+    assertFalse(deep.isEmpty());
+    assertTrue(deep.stream().allMatch(d -> d.contains("long bit")), deep::toString);
+    assertTrue(
+        plan.materials().stream().anyMatch(m -> m.item().startsWith("long bit")),
+        plan.materials()::toString);
+    Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
+    assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
   }
 
   /**
