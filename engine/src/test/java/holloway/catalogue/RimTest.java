@@ -113,4 +113,15 @@ class RimTest {
   private static Plan.PlannedHole hole(Plan plan, String id) {
     return plan.holes().stream().filter(h -> h.id().equals(id)).findFirst().orElseThrow();
   }
+
+  /** What closes the ends of open-web joists, and what stands between them, nobody bores. */
+  @Test
+  void notThroughTheEndsOfOpenWebJoists() {
+    String blocked = HOUSE.replace("run: RUN", "run: north-south, blocks-at: [1500 mm]");
+    String web = blocked.replace("blocks-at", "kind: open-web, blocks-at");
+    assertTrue(WrittenHouse.of(blocked).sites(SiteKind.BLOCKING).size() > 4);
+    assertEquals(4, WrittenHouse.of(blocked).sites(SiteKind.RIM).size());
+    assertEquals(List.of(), WrittenHouse.of(web).sites(SiteKind.BLOCKING));
+    assertEquals(List.of(), WrittenHouse.of(web).sites(SiteKind.RIM));
+  }
 }
