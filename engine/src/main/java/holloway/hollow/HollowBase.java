@@ -97,7 +97,8 @@ public final class HollowBase {
       if (h.kind() == HollowKind.CRAWLSPACE) {
         out.add(new Stand(h.id(), "the crawlspace", "crawlspace"));
       } else if (UnderJoists.is(h.id())) {
-        out.add(new Stand(h.id(), "the " + UnderJoists.room(h.id()) + ", under the joists", "cellar"));
+        out.add(
+            new Stand(h.id(), "the " + UnderJoists.room(h.id()) + ", under the joists", "cellar"));
       } else if (h.kind() == HollowKind.ROOM_SURFACE) {
         out.add(new Stand(h.stand().orElseThrow(), "the " + h.owner(), ""));
       } else if (h.id().equals(RoomSpaces.OUTSIDE)) {

@@ -29,8 +29,7 @@ final class UnderJoistSites {
   }
 
   void find() {
-    List<Hollow> all =
-        draft.hollows.values().stream().filter(h -> UnderJoists.is(h.id())).toList();
+    List<Hollow> all = draft.hollows.values().stream().filter(h -> UnderJoists.is(h.id())).toList();
     for (Hollow a : all) {
       for (Hollow b : all) {
         boolean same = UnderJoists.room(a.id()).equals(UnderJoists.room(b.id()));
@@ -82,7 +81,13 @@ final class UnderJoistSites {
         && draft.solids.free(inA, inB, 12_000_000)) {
       draft.keep(
           new Site(
-              a.id() + "/on-to-" + UnderJoists.part(b.id()) + "-" + Tags.of(at.x()) + "-" + Tags.of(at.y()),
+              a.id()
+                  + "/on-to-"
+                  + UnderJoists.part(b.id())
+                  + "-"
+                  + Tags.of(at.x())
+                  + "-"
+                  + Tags.of(at.y()),
               SiteKind.OPENING,
               inA,
               inB,

@@ -41,9 +41,7 @@ final class Beyond {
 
   /** The owner of what is open under joists is the floor; a person is in the room below it. */
   static String room(Hollow surface) {
-    return UnderJoists.is(surface.id())
-        ? UnderJoists.room(surface.id())
-        : surface.owner();
+    return UnderJoists.is(surface.id()) ? UnderJoists.room(surface.id()) : surface.owner();
   }
 
   private static String fill(Hollow h) {

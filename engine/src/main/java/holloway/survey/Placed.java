@@ -117,8 +117,8 @@ public record Placed(
   }
 
   /**
-   * What lies on a wall at a place along it. A wall may pass several rooms, each with a finish of its
-   * own; layers that are stated are those of the whole wall.
+   * What lies on a wall at a place along it. A wall may pass several rooms, each with a finish of
+   * its own; layers that are stated are those of the whole wall.
    */
   public Lining lining(Wall w, int side, long s) {
     Optional<Wall.WallFace> face =

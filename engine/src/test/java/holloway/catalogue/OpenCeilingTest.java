@@ -49,7 +49,10 @@ class OpenCeilingTest {
     }
   }
 
-  /** A beam that hangs below the joists where they meet leaves no way past it: along the wall, and under the beam. */
+  /**
+   * A beam that hangs below the joists where they meet leaves no way past it: along the wall, and
+   * under the beam.
+   */
   @Test
   @Feature("joists that turn over an open ceiling")
   void notPastABeamThatHangsBetween() {

@@ -228,8 +228,8 @@ outlets:
   }
 
   /**
-   * A floor is drawn as sheets side by side; a bore on the joint of two goes through one of them. It
-   * was priced as two, on one side of the house and not in its mirror image.
+   * A floor is drawn as sheets side by side; a bore on the joint of two goes through one of them.
+   * It was priced as two, on one side of the house and not in its mirror image.
    */
   @Test
   void theLayersOfABoreAreNoLongerThanItIs() {
