@@ -191,7 +191,8 @@ final class BoxRule implements Rule {
       }
     }
     boolean hollow = next > back + SLACK_MM;
-    return new Behind(w.lining(s.side()), w.isFramed(), sheets, next, hollow, hasBox(s, evidence));
+    Lining lining = evidence.house().framed().placed().lining(w, s.side(), s.s());
+    return new Behind(lining, w.isFramed(), sheets, next, hollow, hasBox(s, evidence));
   }
 
   /** Measured in the open, from the middle of the box to the spot, both in front of the wall. */

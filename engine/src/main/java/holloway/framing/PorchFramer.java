@@ -67,12 +67,12 @@ final class PorchFramer {
     switch (porch.porch().cover()) {
       case FLAT -> own("roof", MemberKind.CLADDING, new Box(0, l, 0, d, top, top + ROOF));
       case SHED -> {
-        Frame up = sloped(f.toWorld(l, d, top), f.v(), -1, slope);
+        Frame up = sloped(f.toWorld(0, d, top), f.v(), -1, slope);
         slope("", up, d, l, slope);
       }
       case GABLE -> {
-        slope("a", sloped(f.toWorld(0, d, top), f.u(), 1, slope), l / 2, d, slope);
-        slope("b", sloped(f.toWorld(l, 0, top), f.u(), -1, slope), l / 2, d, slope);
+        slope("a", sloped(f.toWorld(0, 0, top), f.u(), 1, slope), l / 2, d, slope);
+        slope("b", sloped(f.toWorld(l, d, top), f.u(), -1, slope), l / 2, d, slope);
       }
     }
   }

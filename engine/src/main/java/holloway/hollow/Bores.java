@@ -171,7 +171,12 @@ final class Bores {
   private static List<Site.Layer> layers(Point3 a, Point3 b, List<Solids.Hit> hits) {
     List<Site.Layer> out = new ArrayList<>();
     long at = 0;
+    MemberKind last = MemberKind.OBSTACLE;
     for (Solids.Hit h : hits) {
+      if (h.member().kind() == last && at - h.from() > 1_000_000) {
+        continue; // beside the piece before it: on the joint of two sheets one is bored through
+      }
+      last = h.member().kind();
       if (h.from() - at > 2_000_000) {
         out.add(new Site.Layer("void", h.from() - at));
       }

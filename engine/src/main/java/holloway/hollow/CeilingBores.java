@@ -58,8 +58,12 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
 
   /** Under open joists there is nothing to bore: the space leads into the joists. */
   void intoOpenFloor(List<Point2> points) {
-    Optional<Hollow> open = draft.find("under/" + room.name());
-    if (open.isPresent() && open.get().area().orElseThrow().contains(points.get(0))) {
+    Optional<Hollow> open =
+        draft.hollows.values().stream()
+            .filter(h -> UnderJoists.is(h.id()) && UnderJoists.room(h.id()).equals(room.name()))
+            .filter(h -> h.area().orElseThrow().contains(points.get(0)))
+            .findFirst();
+    if (open.isPresent()) {
       Point3 at = points.get(0).at(room.ceilingZ());
       String id = room.name() + "/open-ceiling/" + Tags.of(at.x()) + "-" + Tags.of(at.y());
       draft.keep(

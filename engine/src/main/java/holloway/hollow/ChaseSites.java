@@ -82,7 +82,7 @@ final class ChaseSites {
     Point2 mid = spots(shaft).get(0);
     for (Hollow h : draft.hollows.values()) {
       boolean below =
-          (h.id().startsWith("crawlspace/") || h.id().startsWith("under/"))
+          (h.id().startsWith("crawlspace/") || UnderJoists.is(h.id()))
               && Math.abs(h.clear().z1() - z1) < 60_000_000;
       if (below && h.area().orElseThrow().contains(mid)) {
         cross(shaft, floor, h.clear().z1(), z1, h.id(), s.hollow().id());

@@ -39,6 +39,7 @@ public final class HollowBase {
     FlatRoofBays.places(base);
     new BalloonSites(base).find();
     new JoistSites(base).find();
+    new UnderJoistSites(base).find();
     ChaseSites chases = new ChaseSites(base);
     shafts.forEach(chases::find);
     patches = WallPatches.of(base);
@@ -99,8 +100,9 @@ public final class HollowBase {
     for (Hollow h : draft.hollows.values()) {
       if (h.kind() == HollowKind.CRAWLSPACE) {
         out.add(new Stand(h.id(), "the crawlspace", "crawlspace"));
-      } else if (h.id().startsWith("under/")) {
-        out.add(new Stand(h.id(), "the " + h.id().substring(6) + ", under the joists", "cellar"));
+      } else if (UnderJoists.is(h.id())) {
+        out.add(
+            new Stand(h.id(), "the " + UnderJoists.room(h.id()) + ", under the joists", "cellar"));
       } else if (h.kind() == HollowKind.ROOM_SURFACE) {
         out.add(new Stand(h.stand().orElseThrow(), "the " + h.owner(), ""));
       } else if (h.id().equals(RoomSpaces.OUTSIDE)) {

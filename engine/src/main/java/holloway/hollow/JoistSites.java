@@ -74,7 +74,7 @@ final class JoistSites {
    */
   private void openEnds(Deck d, Hollow bay) {
     for (Hollow under : draft.hollows.values()) {
-      if (!under.owner().equals(d.id()) || !under.id().startsWith("under/")) {
+      if (!under.owner().equals(d.id()) || !UnderJoists.is(under.id())) {
         continue;
       }
       Box c = bay.clear();

@@ -121,7 +121,8 @@ final class Lawful {
 
   private holloway.limits.Verdict joist(Member m, Point3 p, Length bit) {
     Deck deck = decks.get(m.owner());
-    MemberMake make = m.kind() == MemberKind.JOIST ? make(deck.timber().value()) : MemberMake.SOLID;
+    // rims and blocks of engineered floors come from the same maker: who knows better may say so
+    MemberMake make = make(deck.timber().value());
     long top = m.box().z1() - p.z() - bit.nm() / 2;
     long bottom = p.z() - m.box().z0() - bit.nm() / 2;
     long[] bay = span(deck, m, p.x());

@@ -31,6 +31,12 @@ final class OuterSites {
   private static final long FROM_CORNER = 400_000_000;
   private static final long ENTRY_HEIGHT = 450_000_000;
 
+  /** Through a rim of 38 mm into the space below the joists, whose outline reaches up to it. */
+  private static final long INTO_SPACE = 40_000_000;
+
+  /** The same and on into a joist bay, which begins behind it: the bit has to come out inside. */
+  private static final long INTO_BAY = 60_000_000;
+
   private final Draft draft;
 
   OuterSites(Draft draft) {
@@ -117,30 +123,30 @@ final class OuterSites {
       }
       long z = d.frame().origin().z() + d.joistZ().mid() - w.frame().origin().z();
       long core = w.outside() == 0 ? w.core().lo() : w.core().hi();
-      long behind = w.outside() == 0 ? core + 40_000_000 : core - 40_000_000;
-      List<Point3[]> axes = new ArrayList<>();
-      int away = Away.of(draft).alongU(w.frame());
-      for (long aside : ASIDE) {
-        axes.add(
-            new Point3[] {
-              w.world(spot.s() + away * aside, core, z), w.world(spot.s() + away * aside, behind, z)
-            });
-      }
+      List<Point3[]> far = throughRim(w, spot, core, z, INTO_SPACE);
+      List<Point3[]> deep = throughRim(w, spot, core, z, INTO_BAY);
       for (Hollow h : draft.hollows.values()) {
-        if (h.owner().equals(d.id())
-            && (h.kind() == HollowKind.JOIST_BAY || h.area().isPresent())) {
-          List<Point3[]> into =
-              axes.stream()
-                  .filter(
-                      x ->
-                          h.area().isPresent()
-                              ? h.area().get().contains(x[1].plan())
-                              : PlateSites.inside(h, x[1].plan(), 5_000_000))
-                  .toList();
+        if (h.owner().equals(d.id()) && h.area().isPresent()) {
+          var into = far.stream().filter(x -> h.area().get().contains(x[1].plan())).toList();
+          keep(w, "rim", SiteKind.RIM, into, RoomSpaces.OUTSIDE, h.id());
+        } else if (h.owner().equals(d.id()) && h.kind() == HollowKind.JOIST_BAY) {
+          var into =
+              deep.stream().filter(x -> PlateSites.inside(h, x[1].plan(), 5_000_000)).toList();
           keep(w, "rim", SiteKind.RIM, into, RoomSpaces.OUTSIDE, h.id());
         }
       }
     }
+  }
+
+  private List<Point3[]> throughRim(Wall w, OnWall spot, long core, long z, long depth) {
+    long behind = w.outside() == 0 ? core + depth : core - depth;
+    int away = Away.of(draft).alongU(w.frame());
+    List<Point3[]> axes = new ArrayList<>();
+    for (long aside : ASIDE) {
+      long s = spot.s() + away * aside;
+      axes.add(new Point3[] {w.world(s, core, z), w.world(s, behind, z)});
+    }
+    return axes;
   }
 
   private void keep(Wall w, String what, SiteKind kind, List<Point3[]> axes, String a, String b) {

@@ -52,7 +52,7 @@ final class PlateSites {
     joistBays = draft.ofKind(HollowKind.JOIST_BAY);
     unders =
         draft.hollows.values().stream()
-            .filter(h -> h.id().startsWith("crawlspace/") || h.id().startsWith("under/"))
+            .filter(h -> h.id().startsWith("crawlspace/") || UnderJoists.is(h.id()))
             .toList();
     draft.framed.decks().forEach(d -> decks.put(d.id(), d));
   }

@@ -13,6 +13,7 @@ import holloway.house.FloorSpec;
 import holloway.house.Lining;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,13 +44,28 @@ final class UnderFloors {
     List<Hollow> out = new ArrayList<>();
     for (Deck d : framed.decks()) {
       d.spec().crawlspace().ifPresent(c -> crawlspace(d, c).ifPresent(out::add));
-      if (d.spec().crawlspace().isEmpty()) {
-        for (PlacedRoom r : JoistBays.roomsBelow(framed, d)) {
-          if (r.room().ceiling() == Lining.OPEN && r.room().standing().isOpen()) {
-            openCeiling(d, r).ifPresent(out::add);
-          }
-        }
+    }
+    for (PlacedRoom r : framed.placed().rooms()) {
+      if (r.room().ceiling() == Lining.OPEN && r.room().standing().isOpen()) {
+        out.addAll(openCeiling(r));
       }
+    }
+    return out;
+  }
+
+  /** Of each floor that reaches over the room, the largest first. */
+  private List<Hollow> openCeiling(PlacedRoom r) {
+    List<Hollow> out = new ArrayList<>();
+    for (Deck d : framed.decks()) {
+      if (d.spec().crawlspace().isEmpty() && JoistBays.roomsBelow(framed, d).contains(r)) {
+        openCeiling(d, r).ifPresent(out::add);
+      }
+    }
+    out.sort(
+        Comparator.comparingDouble((Hollow h) -> -Math.abs(h.area().orElseThrow().signedAreaMm2()))
+            .thenComparing(Hollow::owner));
+    for (int i = 1; i < out.size(); i++) {
+      out.set(i, UnderJoists.part(out.get(i), i + 1));
     }
     return out;
   }
@@ -117,7 +133,7 @@ final class UnderFloors {
             a ->
                 under(
                     d,
-                    "under/" + r.name(),
+                    UnderJoists.id(r.name()),
                     HollowKind.ROOM_SURFACE,
                     a,
                     d.frame().origin().z() + d.joistZ().lo() - 400_000_000));

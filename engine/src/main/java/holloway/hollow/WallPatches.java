@@ -63,7 +63,7 @@ final class WallPatches {
     }
     if (best.isPresent()) {
       Wall.WallFace f = best.get();
-      Lining lining = f.side() == 0 ? w.lining0() : w.lining1();
+      Lining lining = draft.framed.placed().lining(w, f.side(), s);
       Point3 at = StudBays.middle(bay, z);
       out.add(
           new AccessPlace(

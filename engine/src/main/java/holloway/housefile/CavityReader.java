@@ -15,10 +15,15 @@ final class CavityReader {
 
   private CavityReader() {}
 
-  /** How it is built, of a cavity wall how its inside is. */
+  /**
+   * How it is built, of a cavity wall how its inside is. Whoever says what its studs are has said
+   * that it is framed, where walls usually are of masonry too.
+   */
   static Optional<WallSpec.Kind> kind(Entry e) {
     if (!isCavity(e)) {
-      return e.choice("kind", WallSpec.Kind.class);
+      Optional<WallSpec.Kind> framed =
+          e.has("studs") ? Optional.of(WallSpec.Kind.FRAMED) : Optional.empty();
+      return e.has("kind") ? e.choice("kind", WallSpec.Kind.class) : framed;
     }
     return e.text("inside")
         .flatMap(t -> Entry.choiceOf(t, WallSpec.Kind.class))
@@ -29,7 +34,7 @@ final class CavityReader {
     return e.text("kind").filter(WORD::equals).isPresent();
   }
 
-  /** Another kind says that there is none; no kind says nothing. */
+  /** Another kind, or studs, say that there is none; no kind says nothing. */
   static Optional<Cavity> read(Entry e) {
     boolean cavity = isCavity(e);
     List<Fact<Length>> leaves = TraitReader.lengths(e, "leaves");
@@ -43,7 +48,7 @@ final class CavityReader {
       }
     }
     if (!cavity) {
-      return e.has("kind") ? Optional.of(Cavity.NONE) : Optional.empty();
+      return e.has("kind") || e.has("studs") ? Optional.of(Cavity.NONE) : Optional.empty();
     }
     long all = leaves.stream().mapToLong(f -> f.value().nm()).sum();
     e.length("thickness")

@@ -16,7 +16,10 @@ public enum Drilling {
   LONG,
   /** A flexible-shaft bit: fed in through an opening, or too deep for a long one. */
   FLEXIBLE,
-  /** Through an opening, in a size that no flexible bit is made in: an arm reaches that far. */
+  /**
+   * Through an opening, in a size that no flexible bit is made in: an arm reaches that far, with a
+   * long bit where the hole is deep.
+   */
   ANGLED,
   /** A hammer drill and a masonry bit as long as the wall is thick. */
   MASONRY;
@@ -51,10 +54,15 @@ public enum Drilling {
     if (throughOpening) {
       return made ? FLEXIBLE : ANGLED;
     }
-    if (hole.depthMm() <= AUGER_MM) {
+    if (!isDeep(hole)) {
       return SHORT;
     }
     return hole.depthMm() <= LONG_MM || !made ? LONG : FLEXIBLE;
+  }
+
+  /** A bit of the usual length does not come through. */
+  public static boolean isDeep(Plan.PlannedHole hole) {
+    return hole.depthMm() > AUGER_MM;
   }
 
   /** Through brick, block or stone. */

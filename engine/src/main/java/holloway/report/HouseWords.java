@@ -1,6 +1,7 @@
 package holloway.report;
 
 import holloway.geometry.Point3;
+import holloway.hollow.UnderJoists;
 import holloway.plan.Plan;
 import holloway.survey.Placed;
 import holloway.survey.PlacedRoom;
@@ -114,8 +115,8 @@ final class HouseWords {
   }
 
   private String surface(String id) {
-    if (id.startsWith("under/")) {
-      return "under the joists in the " + id.substring(6);
+    if (UnderJoists.is(id)) {
+      return "under the joists in the " + UnderJoists.room(id);
     }
     if (id.startsWith("stairs/")) {
       return "in the cupboard under the " + part(id, 1);

@@ -1,5 +1,6 @@
 package holloway.report;
 
+import holloway.hollow.UnderJoists;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.request.Request;
@@ -46,8 +47,8 @@ final class PlainWords {
     if (id.startsWith("attic/")) {
       return "in the attic under the " + roof(id.substring(6));
     }
-    if (id.startsWith("under/")) {
-      return under(id.substring(6));
+    if (UnderJoists.is(id)) {
+      return under(UnderJoists.room(id));
     }
     return patch(id, method(hole.method()));
   }

@@ -22,10 +22,12 @@ final class BoxFit {
   private static final long SAME_BOX = 150_000_000L;
 
   private final Prices prices;
+  private final Placed placed;
   private final List<OnWall> there = new ArrayList<>();
 
   BoxFit(Prices prices, Placed placed) {
     this.prices = prices;
+    this.placed = placed;
     for (Thing t : placed.house().things()) {
       if (t.kind() == Thing.Kind.DATA_BOX) {
         placed
@@ -56,18 +58,36 @@ final class BoxFit {
     long room = depth(s, behind);
     int layers = layers(s);
     if (!w.isFramed()) {
-      boolean sunk = room < spot.boxDepth().orElse(BoxPractice.LEAST).nm();
-      return prices.cutOut(sunk ? Lining.PLASTER : w.lining(s.side()), layers, false);
+      boolean sunk = room < needed(spot);
+      return prices.cutOut(sunk ? Lining.PLASTER : lining(s), layers, false);
     }
     boolean shallow = !cabinet && room < spot.boxDepth().orElse(BoxPractice.USUAL).nm();
-    return prices.cutOut(w.lining(s.side()), layers, shallow);
+    return prices.cutOut(lining(s), layers, shallow);
   }
 
-  /** Of a solid wall: the box is sunk into it behind whatever lies on it. */
-  long price(OnWall s) {
-    return isThere(s)
-        ? prices.openBox()
-        : prices.cutOut(s.wall().lining(s.side()), layers(s), false);
+  /**
+   * In a solid wall, or at a batten or dab of a furred one: sunk into the stone behind whatever
+   * lies on it, where board and void before the stone are less than the box.
+   */
+  long price(Ends.EndSpot spot) {
+    OnWall s = spot.onWall().orElseThrow();
+    if (isThere(s)) {
+      return prices.openBox();
+    }
+    Wall w = s.wall();
+    boolean sunk =
+        BehindBoard.between(w, s.side())
+            .filter(v -> BehindBoard.boardNm(w, s.side()) + v.length() < needed(spot))
+            .isPresent();
+    return prices.cutOut(sunk ? Lining.PLASTER : lining(s), layers(s), false);
+  }
+
+  private Lining lining(OnWall s) {
+    return placed.lining(s.wall(), s.side(), s.s());
+  }
+
+  private static long needed(Ends.EndSpot spot) {
+    return spot.boxDepth().orElse(BoxPractice.LEAST).nm();
   }
 
   /** Why no box goes there, if none does. */

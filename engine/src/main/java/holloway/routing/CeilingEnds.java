@@ -11,6 +11,7 @@ import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Refused;
 import holloway.hollow.Solids;
+import holloway.hollow.UnderJoists;
 import holloway.hollow.WorkKind;
 import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
@@ -159,7 +160,7 @@ final class CeilingEnds {
     }
     for (Hollow h : house.hollows()) {
       long bottom = h.frame().origin().z() + h.clear().z0();
-      boolean under = h.id().equals("under/" + room.name());
+      boolean under = UnderJoists.is(h.id()) && UnderJoists.room(h.id()).equals(room.name());
       boolean bay =
           h.kind() == HollowKind.JOIST_BAY && Math.abs(bottom - room.ceilingZ()) < 80_000_000;
       if (under && h.area().orElseThrow().contains(p)) {

@@ -104,7 +104,7 @@ final class EndBinder {
     if (s.wall().kind() == WallSpec.Kind.GLAZED) {
       return glazed(id, face);
     }
-    Optional<Hollow> bay = s.wall().isFramed() ? bay(s) : boardVoid(s);
+    Optional<Hollow> bay = bay(s);
     Optional<Wall> ends = bay.flatMap(b -> sharedEnd(s.wall(), face, inside(s, b)));
     if (ends.isPresent()) {
       return shared(id, face, ends.get());
@@ -116,7 +116,9 @@ final class EndBinder {
     }
     if (bay.isEmpty() || cabinet) {
       int node =
-          cabinet || s.wall().isFramed() ? draft.node(id, face) : draft.node(id, face, box(id, s));
+          cabinet || s.wall().isFramed()
+              ? draft.node(id, face)
+              : draft.node(id, face, box(id, spot));
       onSurface(id, spot.room(), new Entry(node, face, true));
       if (bay.isEmpty()) {
         refused.add(
@@ -190,8 +192,8 @@ final class EndBinder {
   }
 
   /** A box in a solid wall is cut out like any other; a run that passes it has a hand there. */
-  private int box(String id, OnWall s) {
-    return draft.work(id + "/cut-out", WorkKind.CUT_OUT, boxes.price(s), 0, 0, "");
+  private int box(String id, Ends.EndSpot spot) {
+    return draft.work(id + "/cut-out", WorkKind.CUT_OUT, boxes.price(spot), 0, 0, "");
   }
 
   private void joinFace(String id, int front, int behind, Point3 face) {
@@ -207,19 +209,12 @@ final class EndBinder {
         false);
   }
 
-  /** The bay at a spot, or the nearest one that the outlet can move to. */
+  /**
+   * The bay at a spot, or the nearest one that the outlet can move to; on masonry the void between
+   * it and the board on that side, where there is one.
+   */
   private Optional<Hollow> bay(OnWall s) {
     return bays.nearest(s).stream().findFirst();
-  }
-
-  /** On masonry: the void between it and the board on that side, where there is one. */
-  private Optional<Hollow> boardVoid(OnWall s) {
-    return house.hollows().stream()
-        .filter(h -> h.kind().isBehindBoard())
-        .filter(h -> h.owner().equals(s.wall().id()))
-        .filter(h -> h.clear().y0() < s.wall().core().lo() == (s.side() == 0))
-        .filter(h -> h.clear().x().contains(s.s()) && h.clear().z().contains(s.z()))
-        .findFirst();
   }
 
   /** A box that does not go in can still stand on the wall. */

@@ -10,6 +10,7 @@ import holloway.hollow.HollowKind;
 import holloway.hollow.Site;
 import holloway.hollow.SiteKind;
 import holloway.hollow.Solids;
+import holloway.hollow.UnderJoists;
 import holloway.hollow.Way;
 import holloway.request.Wishes;
 import java.util.ArrayList;
@@ -107,7 +108,7 @@ final class HandNets {
     } else if (h.kind() == HollowKind.ATTIC
         || h.kind() == HollowKind.LOWERED_CEILING
         || h.kind() == HollowKind.CRAWLSPACE
-        || h.id().startsWith("under/")) {
+        || UnderJoists.is(h.id())) {
       stand.ifPresent(
           st ->
               new LayNet(draft, prices, solids, layTerms(h, st), away(), memory.floors)

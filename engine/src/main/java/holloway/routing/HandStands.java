@@ -5,6 +5,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
 import holloway.hollow.Stand;
+import holloway.hollow.UnderJoists;
 import holloway.hollow.WorkKind;
 import holloway.request.Wishes;
 import java.util.HashMap;
@@ -52,7 +53,7 @@ final class HandStands {
         yield Optional.of(hand(h, high ? "ladder" : "outside", high ? "ladder" : "outside"));
       }
       default -> {
-        boolean under = h.id().startsWith("under/");
+        boolean under = UnderJoists.is(h.id());
         boolean avoided = !under && wishes.avoid().contains(h.owner());
         yield avoided
             ? Optional.empty()

@@ -7,6 +7,7 @@ import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
+import holloway.hollow.UnderJoists;
 import holloway.house.Fill;
 import holloway.units.Length;
 import holloway.units.UnitSystem;
@@ -16,8 +17,6 @@ import java.util.Optional;
 final class Beyond {
   /** Nearer than this a stated pipe, duct or the like is named; from experience. */
   private static final long NEAR = 300_000_000;
-
-  private static final String UNDER = "under/";
 
   private final HollowHouse house;
   private final UnitSystem units;
@@ -35,16 +34,14 @@ final class Beyond {
 
   private static String space(Hollow h) {
     if (h.kind() == HollowKind.ROOM_SURFACE) {
-      return (h.id().startsWith(UNDER) ? "under the joists in the " : "in the ") + room(h);
+      return (UnderJoists.is(h.id()) ? "under the joists in the " : "in the ") + room(h);
     }
     return h.kind() == HollowKind.OUTSIDE_FACE ? "outside" : h.kind().word() + fill(h);
   }
 
   /** The owner of what is open under joists is the floor; a person is in the room below it. */
   static String room(Hollow surface) {
-    return surface.id().startsWith(UNDER)
-        ? surface.id().substring(UNDER.length())
-        : surface.owner();
+    return UnderJoists.is(surface.id()) ? UnderJoists.room(surface.id()) : surface.owner();
   }
 
   private static String fill(Hollow h) {

@@ -121,12 +121,16 @@ final class HoleSteps {
     int mm = h.diameterMm();
     Bring drill = Bring.of(Bring.Item.DRILL);
     Bring wood = Bring.bit(Bring.Item.WOOD_BIT, mm);
+    Bring further = Bring.of(Bring.Item.BIT_EXTENSION);
     return switch (Drilling.of(h, house)) {
       case MASONRY ->
           new Bring[] {Bring.of(Bring.Item.HAMMER_DRILL), Bring.bit(Bring.Item.MASONRY_BIT, mm)};
       case FLEXIBLE -> new Bring[] {drill, Bring.bit(Bring.Item.FLEX_BIT, mm)};
-      case ANGLED -> new Bring[] {Bring.of(Bring.Item.ANGLE_DRILL), wood};
-      case LONG -> new Bring[] {drill, wood, Bring.of(Bring.Item.BIT_EXTENSION)};
+      case ANGLED ->
+          Drilling.isDeep(h)
+              ? new Bring[] {Bring.of(Bring.Item.ANGLE_DRILL), wood, further}
+              : new Bring[] {Bring.of(Bring.Item.ANGLE_DRILL), wood};
+      case LONG -> new Bring[] {drill, wood, further};
       case SHORT -> new Bring[] {drill, wood};
     };
   }

@@ -29,7 +29,10 @@ final class Tools {
     return switch (Drilling.of(hole, house)) {
       case SHORT, MASONRY -> "";
       case LONG -> units.format(Length.mm(Drilling.LONG_MM)) + " bit, or an extension";
-      case ANGLED -> "right-angle drill and a short bit, put in through the opening";
+      case ANGLED ->
+          Drilling.isDeep(hole)
+              ? "right-angle drill and a long bit or an extension, put in through the opening"
+              : "right-angle drill and a short bit, put in through the opening";
       case FLEXIBLE ->
           Drilling.isThroughOpening(hole, house)
               ? "flexible-shaft bit, fed in through the opening"

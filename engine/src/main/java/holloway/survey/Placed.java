@@ -8,6 +8,7 @@ import holloway.house.Along;
 import holloway.house.Assumption;
 import holloway.house.FaceRef;
 import holloway.house.House;
+import holloway.house.Lining;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -113,6 +114,16 @@ public record Placed(
   /** The stated stairs that have a level over them, by name. */
   public List<PlacedStair> stairs() {
     return house.stairs().stream().flatMap(s -> PlacedStair.of(this, s).stream()).toList();
+  }
+
+  /**
+   * What lies on a wall at a place along it. A wall may pass several rooms, each with a finish of
+   * its own; layers that are stated are those of the whole wall.
+   */
+  public Lining lining(Wall w, int side, long s) {
+    Optional<Wall.WallFace> face =
+        w.findLayers(side).isPresent() ? Optional.empty() : w.findFace(side, s);
+    return face.map(f -> getRoom(f.room()).room().walls()).orElse(w.lining(side));
   }
 
   public PlacedRoom getRoom(String name) {

@@ -88,15 +88,21 @@ public final class HoleParts {
   /** One of each size and kind; the deepest hole says how long it has to be. */
   private void bits(Shopping list, Map<String, Drilling> drilling) {
     Map<Drilling, Map<Integer, Double>> deepest = new EnumMap<>(Drilling.class);
+    Map<Integer, Double> far = new TreeMap<>();
     for (Plan.PlannedHole h : plan.holes()) {
       if (h.diameterMm() > 0 && !h.kind().contains("patch")) {
         Drilling how = drilling.getOrDefault(h.id(), Drilling.SHORT);
         deepest
             .computeIfAbsent(how, k -> new TreeMap<>())
             .merge(h.diameterMm(), h.depthMm(), Math::max);
+        if (how == Drilling.ANGLED && Drilling.isDeep(h)) {
+          far.merge(h.diameterMm(), h.depthMm(), Math::max);
+        }
       }
     }
-    Map<Integer, Double> far = deepest.getOrDefault(Drilling.LONG, Map.of());
+    deepest
+        .getOrDefault(Drilling.LONG, Map.of())
+        .forEach((wide, mm) -> far.merge(wide, mm, Math::max));
     wood(list, deepest, far);
     far.forEach((wide, mm) -> list.add(ShopItem.BIT_LONG, size(wide, mm), 1));
     deepest

@@ -66,6 +66,42 @@ class BoardOnMasonryTest {
     Minutes.total(plan(house("furred", "1950 mm")), 10 + 10 + 5 + 1.8);
   }
 
+  /** Battens every 600 mm: the box moves off the one that stands behind it, as it would a stud. */
+  @Test
+  @Feature("furred masonry")
+  void aBoxMovesOffABatten() {
+    for (int west = 1700; west <= 2300; west += 20) {
+      String text = house("furred", "1950 mm").replace("west 2 m", "west " + west + " mm");
+      Plan p = plan(text);
+      assertEquals(List.of(), p.unrouted(), "at " + west);
+      Minutes.total(p, 10 + 10 + 5 + 1.8);
+    }
+  }
+
+  /**
+   * Below a window nothing is known to be open behind the board: the box is sunk in the stone there
+   * too, since 12.7 mm of board and 25 mm of batten are less than a box of 45.
+   */
+  @Test
+  @Feature("furred masonry")
+  void aBoxBelowAWindowIsSunk() {
+    String text =
+        house("furred", "400 mm")
+            .replace("screen, in: south room, wall: north", "screen, in: south room, wall: south")
+            .replace("cables: [cat6]", "cables: [cat6], box-depth: 45 mm")
+            .replace(
+                "cabinet:",
+                """
+                openings:
+                  - { window, side: south room south, from: west 1.4 m, width: 1.2 m, sill: 900 mm, head: 2 m }
+                cabinet:""");
+    Plan p = WrittenHouse.of(text).plan("outside");
+    assertEquals(List.of(), p.unrouted());
+    List<Plan.PlannedWork> cut =
+        p.works().stream().filter(w -> w.id().equals("screen/cut-out")).toList();
+    assertEquals(20, cut.get(0).minutes());
+  }
+
   @Test
   void aMeasuredVoidHoldsABox() {
     // The board's 12.7 and 30 mm behind it are more than a box of 35: no block is cut, 10 each.

@@ -104,4 +104,35 @@ class LayeredLiningTest {
     String says = Referee.check(plain, deeper.hollows(), deeper.request()).refusals().toString();
     assertTrue(says.contains("cuts out for a box of 152 mm, and there are 121 mm"), says);
   }
+
+  /** One wall along two rooms, plaster in one and board in the other, whichever comes first. */
+  @Test
+  @Feature("rooms of one wall with finishes of their own")
+  void eachRoomIsCutThroughItsOwnFinish() {
+    for (String beside : List.of("east-of", "west-of")) {
+      Plan p =
+          WrittenHouse.of(
+                  """
+                  house: Two Finishes
+                  place: us
+                  built: 1990
+                  outer-walls: { studs: 2x4, every: 16 in, fill: empty }
+                  inner-walls: { studs: 2x4, every: 16 in }
+                  levels:
+                    ground: { floor: slab, ceiling-height: 8 ft }
+                  rooms:
+                    hall: { level: ground, size: 3 m x 3 m, finish: plaster, plain: yes }
+                    den: { level: ground, size: 3 m x 3 m, finish: panel, BESIDE: hall, align: south, plain: yes }
+                  cabinet: { in: hall, wall: north, from: west 1500 mm, height: 1.2 m }
+                  outlets:
+                    - { name: shelf, in: hall, wall: south, from: west 1300 mm, height: 400 mm, cables: [cat6] }
+                    - { name: desk, in: den, wall: south, from: west 1300 mm, height: 400 mm, cables: [cat6] }
+                  """
+                      .replace("BESIDE", beside))
+              .plan("outside");
+      // plaster 20, board or panel 10
+      assertEquals(20, cutOut(p, "shelf"), 1e-9, beside);
+      assertEquals(10, cutOut(p, "desk"), 1e-9, beside);
+    }
+  }
 }

@@ -29,4 +29,78 @@ class OpenCeilingTest {
     assertEquals(10.5, p.holes().get(0).minutes(), 1e-9);
     assertTrue(p.holes().get(0).method().contains("garage"), p.holes().get(0)::method);
   }
+
+  /** The joists turn over the middle of one cellar: the cable goes on below them. */
+  @Test
+  @Feature("joists that turn over an open ceiling")
+  void fromUnderOneFloorToUnderTheOther() {
+    for (String side : List.of("west", "east")) {
+      WrittenHouse house = WrittenHouse.of(turning(side));
+      Plan p = house.plan("outside", "surface");
+      assertEquals(List.of(), p.unrouted(), side);
+      List<String> way = WrittenHouse.way(p, "desk/cat6-1");
+      assertTrue(way.contains("under/store") && way.contains("under/store/2"), way::toString);
+      // Down through one floor beside the cabinet, up through the other beside the desk.
+      assertEquals(2, p.totals().holes(), side);
+      // Each floor's space is its own: the larger is named like the room, whichever comes first.
+      double large = area(house, "under/store");
+      double small = area(house, "under/store/2");
+      assertTrue(large > small && small > 10e6, large + " and " + small);
+    }
+  }
+
+  /**
+   * A beam that hangs below the joists where they meet leaves no way past it: along the wall, and
+   * under the beam.
+   */
+  @Test
+  @Feature("joists that turn over an open ceiling")
+  void notPastABeamThatHangsBetween() {
+    String beam =
+        turning("west")
+            .replace(
+                "cabinet:",
+                "beams:\n  - { beam: girder, in: store, run: north-south, from: west 2960 mm, width: 200 mm, drop: 200 mm, depth: 200 mm, made: timber }\ncabinet:");
+    List<String> under =
+        WrittenHouse.way(WrittenHouse.of(beam).plan("outside", "surface"), "desk/cat6-1");
+    assertTrue(under.contains("store/surface"), under::toString);
+    assertTrue(under.stream().noneMatch(s -> s.contains("/on-to-")), under::toString);
+    List<String> on =
+        WrittenHouse.way(
+            WrittenHouse.of(turning("west")).plan("outside", "surface"), "desk/cat6-1");
+    assertTrue(on.stream().anyMatch(s -> s.contains("/on-to-")), on::toString);
+  }
+
+  private static double area(WrittenHouse house, String id) {
+    return house.hollows().hollows().stream()
+        .filter(h -> h.id().equals(id))
+        .mapToDouble(h -> Math.abs(h.area().orElseThrow().signedAreaMm2()))
+        .sum();
+  }
+
+  /** The study with joists east-west at one end, the den with joists north-south at the other. */
+  private static String turning(String study) {
+    String beside = study.equals("west") ? "east-of" : "west-of";
+    String desk = study.equals("west") ? "east" : "west";
+    return """
+        house: Turning Toy
+        place: us
+        built: 1994
+        outer-walls: { studs: 2x4, every: 16 in, fill: empty }
+        inner-walls: { studs: 2x4, every: 16 in }
+        levels:
+          cellar: { floor: slab, ceiling-height: 8 ft }
+          main: { above: cellar, floor: { joists: 2x10, every: 16 in, run: east-west }, ceiling-height: 8 ft }
+        rooms:
+          store: { level: cellar, size: 8 m x 4 m, plain: yes, ceiling: open }
+          study: { level: main, size: 3 m x 4 m, above: store, align: south-STUDY, tied: measured }
+          den: { level: main, size: 4885.7 mm x 4 m, BESIDE: study, align: south, floor: { joists: 2x10, every: 16 in, run: north-south } }
+        cabinet: { in: study, wall: STUDY, from: south 2 m, height: 400 mm }
+        outlets:
+          - { name: desk, in: den, wall: north, from: DESK 2 m, height: 400 mm, cables: [cat6] }
+        """
+        .replace("STUDY", study)
+        .replace("BESIDE", beside)
+        .replace("DESK", desk);
+  }
 }

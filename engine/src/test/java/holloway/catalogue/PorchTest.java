@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.framing.Member;
 import holloway.framing.MemberKind;
+import holloway.geometry.Box;
+import holloway.geometry.Point3;
 import holloway.plan.Plan;
 import holloway.request.Profile;
 import holloway.support.Chain;
@@ -200,5 +202,51 @@ class PorchTest {
   private static void assertSays(Plan p, Chain own, Chain other, String what) {
     String faults = Spoiled.saidIn(other, own, p);
     assertTrue(faults.contains(what), faults);
+  }
+
+  /** Its roof lies over it, on whichever side of the house: the feet of its slopes stand on it. */
+  @Test
+  void itsRoofLiesOverIt() {
+    for (String side :
+        List.of(
+            "south, from: west", "north, from: east", "east, from: south", "west, from: north")) {
+      for (String roof : List.of("shed", "gable", "flat")) {
+        Chain c =
+            house(
+                "south, from: west 1 m",
+                side + " 900 mm",
+                "roof: shed",
+                "roof: " + roof,
+                "front, from: west 2 m",
+                "front, from: " + side.split("from: ")[1] + " 1 m",
+                "length: 4 m",
+                "length: 3 m",
+                ", pitch: 3/12",
+                roof.equals("flat") ? "" : ", pitch: 3/12");
+        List<Member> porch =
+            c.house().framed().members().stream()
+                .filter(m -> m.owner().equals("porch/front"))
+                .toList();
+        Member boards =
+            porch.stream().filter(m -> m.kind() == MemberKind.LINING).findFirst().orElseThrow();
+        int feet = 0;
+        for (Member m : porch) {
+          if (m.id().contains("/roof") || m.id().contains("/rafter")) {
+            Box b = m.box();
+            for (long x : new long[] {b.x0(), b.x1()}) {
+              for (long y : new long[] {b.y0(), b.y1()}) {
+                Point3 foot = m.frame().toWorld(x, y, roof.equals("flat") ? b.z0() : 0);
+                Point3 on = boards.frame().toLocal(foot);
+                assertTrue(
+                    boards.box().contains(on.withZ(0), 1_000_000), side + " " + m.id() + " " + on);
+                assertTrue(on.z() > 139_000_000, m.id());
+                feet++;
+              }
+            }
+          }
+        }
+        assertTrue(feet >= 4, side + roof);
+      }
+    }
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holloway.house.Assumption;
 import holloway.house.House;
 import holloway.house.Lining;
+import holloway.house.Side;
 import holloway.house.WallSpec;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
@@ -55,6 +56,22 @@ class UsualTest {
     assertEquals(Length.feet(9), h.getLevel("upper").ceilingHeight().value());
     assertFalse(h.getLevel("upper").ceilingHeight().isAssumed());
     assertEquals(List.of(), taken(h, "finish"));
+  }
+
+  /** In Europe walls are taken to be of masonry; whose studs are said is framed all the same. */
+  @Test
+  void studsSayThatAWallIsFramed() throws IOException {
+    Written house =
+        written()
+            .with("place: us", "place: eu")
+            .with("levels:\n", "inner-walls: { studs: 60x100 }\nlevels:\n")
+            .with("walls:\n", "walls:\n  - { side: kitchen east, studs: 60x120 }\n");
+    for (Wall w : Survey.of(house.sound().house()).value().walls()) {
+      boolean kitchenEast =
+          w.faces().stream()
+              .anyMatch(f -> f.room().equals("kitchen") && f.roomSide().equals(Side.EAST));
+      assertEquals(!w.isOuter() || kitchenEast, w.isFramed(), w::id);
+    }
   }
 
   /** House, then level, then the one wall: each goes before what stands above it. */

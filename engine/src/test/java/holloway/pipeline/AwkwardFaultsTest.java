@@ -1,12 +1,20 @@
 package holloway.pipeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.hollow.Site;
+import holloway.plan.Drilling;
 import holloway.plan.Plan;
+import holloway.schedule.HoleCards;
+import holloway.schedule.Pull;
 import holloway.schedule.WorkReferee;
+import holloway.schedule.WorkSchedule;
+import holloway.support.AwkwardHouseText;
 import holloway.support.Rough;
+import holloway.units.UnitSystem;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -183,6 +191,83 @@ outlets:
     Plan plan = planned.plan();
     assertEquals(1, plan.holes().size());
     assertEquals(19, plan.holes().get(0).diameterMm());
+    Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
+    assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
+  }
+
+  /**
+   * From the cabinet down its bay to the box below: the cable's own weight draws it, so that
+   * whoever catches it pulls with nothing. The order of work was refused for that.
+   */
+  @Test
+  void aCableThatItsOwnWeightDraws() throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("down.yaml"),
+            """
+            house: Straight Down
+            place: none
+            built: 1990
+            outer-walls: { studs: 2x4, every: 400 mm, fill: empty }
+            levels:
+              ground: { floor: slab, ceiling-height: 2.4 m }
+            rooms:
+              hall: { level: ground, size: 3 m x 3 m }
+            walls:
+              - { side: hall south, studs-from: west 200 mm, every: 400 mm }
+            cabinet: { in: hall, wall: south, from: west 1.2 m, height: 1.6 m }
+            outlets:
+              - { name: desk, in: hall, wall: south, from: west 1.2 m, height: 400 mm, cables: [cat6] }
+            """);
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
+    Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
+    WorkSchedule work = site.work(planned.plan(), planned.request());
+    assertEquals(List.of(0.0), work.pulls().stream().map(Pull::newtons).toList());
+    assertEquals("fish", work.pulls().get(0).feed());
+    assertEquals(List.of(), WorkReferee.faults(planned.plan(), work));
+  }
+
+  /**
+   * A floor is drawn as sheets side by side; a bore on the joint of two goes through one of them.
+   * It was priced as two, on one side of the house and not in its mirror image.
+   */
+  @Test
+  void theLayersOfABoreAreNoLongerThanItIs() {
+    int looked = 0;
+    for (long seed : new long[] {5015, 5033}) {
+      var drawn = AwkwardHouseText.of(seed);
+      for (Site s : WrittenHouse.of(drawn.house(), drawn.found().orElse("")).hollows().sites()) {
+        long all = s.layers().stream().mapToLong(Site.Layer::thickness).sum();
+        assertTrue(all <= s.a().distanceTo(s.b()) + 1_000_000, seed + ": " + s);
+        looked += s.layers().size();
+      }
+    }
+    assertTrue(looked > 300, looked + " layers");
+  }
+
+  /**
+   * Two plates and the joists between, bored through a patch at a size that no flexible bit is made
+   * in: a short bit, which was all that was brought, does not come through.
+   */
+  @Test
+  void aDeepHoleThroughAPatchWantsALongBit() throws Exception {
+    var drawn = AwkwardHouseText.of(5053);
+    Path file = Files.writeString(folder.resolve("deep.yaml"), drawn.house());
+    Files.writeString(folder.resolve("deep.found.yaml"), drawn.found().orElseThrow());
+    Answers.Planned planned = new Pipeline(Progress.SILENT).plan(file, Rough.SETTINGS);
+    Plan plan = planned.plan();
+    var house = WrittenHouse.of(drawn.house(), drawn.found().orElseThrow()).hollows();
+    var cards = HoleCards.of(plan, house, UnitSystem.METRIC);
+    List<String> deep =
+        plan.holes().stream()
+            .filter(h -> Drilling.of(h, house) == Drilling.ANGLED && Drilling.isDeep(h))
+            .map(h -> cards.get(h.id()).extension())
+            .toList();
+    assertFalse(deep.isEmpty());
+    assertTrue(deep.stream().allMatch(d -> d.contains("long bit")), deep::toString);
+    assertTrue(
+        plan.materials().stream().anyMatch(m -> m.item().startsWith("long bit")),
+        plan.materials()::toString);
     Stages.Site site = new RealStages(Progress.SILENT).derive(planned.placed(), planned.request());
     assertEquals(List.of(), WorkReferee.faults(plan, site.work(plan, planned.request())));
   }

@@ -140,9 +140,6 @@ public final class WorkReferee {
     Pull p =
         schedule.pulls().stream().filter(x -> x.id().equals(s.subject())).findFirst().orElseThrow();
     Set<String> drawn = new HashSet<>();
-    if (p.feed().equals("fish") != p.newtons() > 0) {
-      faults.add(s.id() + ": a cable in hand drags nothing, one that is drawn does");
-    }
     for (Pull.Strand strand : p.strands()) {
       if (p.feed().equals("fish") && !strand.readyMade() && !drawn.add(strand.box())) {
         faults.add(s.id() + ": two out of " + strand.box());
@@ -168,6 +165,7 @@ public final class WorkReferee {
     double metres = 0;
     double mine = 0;
     List<String> legs = new ArrayList<>();
+    List<Plan.PlanStep> way = new ArrayList<>();
     int to = at;
     for (int i = 0; i < run.steps().size(); i++) {
       metres += run.steps().get(i).m();
@@ -180,6 +178,7 @@ public final class WorkReferee {
       Plan.PlanStep step = run.steps().get(i);
       to = i + 1;
       mine += step.m();
+      way.add(step);
       if (step.kind().equals("leg")) {
         legs.add(step.id());
       } else {
@@ -194,9 +193,9 @@ public final class WorkReferee {
       faults.add(s.id() + ": " + run.id() + " goes on for " + mine + " m, not " + p.metres());
     }
     if (p.feed().equals("fish")) {
-      String way = legs + " from " + first(run, at);
-      strings.drawn(way, mine, p.stringM());
+      strings.drawn(legs + " from " + first(run, at), mine, p.stringM());
     }
+    DragReferee.fault(p, way).ifPresent(f -> faults.add(s.id() + ": " + f));
     if (strand.last() != (to == run.steps().size())) {
       faults.add(s.id() + ": " + run.id() + " is not at its end");
     }
