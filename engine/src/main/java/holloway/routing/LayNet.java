@@ -166,7 +166,7 @@ final class LayNet {
         }
         path.add(at);
         List<Point3> tidy = Paths.tidy(path);
-        if (covers(anchor) && covers(at.plan()) && Paths.clear(solids, tidy)) {
+        if (covers(anchor) && covers(at.plan()) && inside(tidy) && Paths.clear(solids, tidy)) {
           return Optional.of(new LayMemory.Approach(anchor, tidy));
         }
         if (in == 0) {
@@ -184,6 +184,25 @@ final class LayNet {
   private boolean covers(Point2 p) {
     Coordinate at = new Coordinate(p.x() / 1e6, p.y() / 1e6);
     return floor.covers(p, () -> area().covers(new GeometryFactory().createPoint(at)));
+  }
+
+  /** A step may lead from the space over a notch of its outline and back into it. */
+  private boolean inside(List<Point3> path) {
+    for (int i = 1; i < path.size(); i++) {
+      Point2 a = path.get(i - 1).plan();
+      Point2 b = path.get(i).plan();
+      if (a.equals(b) ? !covers(a) : !covers(a, b)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean covers(Point2 p, Point2 q) {
+    Coordinate[] line = {
+      new Coordinate(p.x() / 1e6, p.y() / 1e6), new Coordinate(q.x() / 1e6, q.y() / 1e6)
+    };
+    return area().covers(new GeometryFactory().createLineString(line));
   }
 
   private PreparedGeometry area() {
@@ -259,11 +278,7 @@ final class LayNet {
   }
 
   private boolean open(Point2 p, Point2 q) {
-    Coordinate[] line = {
-      new Coordinate(p.x() / 1e6, p.y() / 1e6), new Coordinate(q.x() / 1e6, q.y() / 1e6)
-    };
-    return area().covers(new GeometryFactory().createLineString(line))
-        && solids.free(p.at(terms.layZ()), q.at(terms.layZ()), CABLE);
+    return covers(p, q) && solids.free(p.at(terms.layZ()), q.at(terms.layZ()), CABLE);
   }
 
   private void leg(int a, int b, List<Point3> path) {
