@@ -1,9 +1,7 @@
 package holloway.hollow;
 
 import holloway.geometry.Point3;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /**
@@ -11,7 +9,6 @@ import java.util.function.Supplier;
  * slid end asks for nearly all of them again. May be used on several threads.
  */
 final class Tried {
-  /** A house has some thousands; whoever slides an end about for hours begins again. */
   private static final int MOST = 100_000;
 
   record Axis(
@@ -30,18 +27,9 @@ final class Tried {
     }
   }
 
-  private final Map<Axis, Answer> known = new ConcurrentHashMap<>();
+  private final Known<Axis, Answer> known = new Known<>(MOST);
 
   Answer of(Axis axis, Supplier<Answer> look) {
-    Answer was = known.get(axis);
-    if (was != null) {
-      return was;
-    }
-    Answer now = look.get();
-    if (known.size() >= MOST) {
-      known.clear();
-    }
-    known.put(axis, now);
-    return now;
+    return known.of(axis, look);
   }
 }

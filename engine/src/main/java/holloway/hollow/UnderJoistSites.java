@@ -82,7 +82,7 @@ final class UnderJoistSites {
       draft.keep(
           new Site(
               a.id()
-                  + "/on-to-"
+                  + UnderJoists.ON_TO
                   + UnderJoists.part(b.id())
                   + "-"
                   + Tags.of(at.x())

@@ -9,6 +9,9 @@ import java.util.Optional;
 public final class UnderJoists {
   private static final String UNDER = "under/";
 
+  /** In the id of the place where cable is led on from one of a room's spaces to another. */
+  static final String ON_TO = "/on-to-";
+
   private UnderJoists() {}
 
   static String id(String room) {
@@ -17,6 +20,11 @@ public final class UnderJoists {
 
   public static boolean is(String id) {
     return id.startsWith(UNDER);
+  }
+
+  /** A crossing from one of a room's spaces to another, below the joists of both. */
+  public static boolean leadsOn(String site) {
+    return is(site) && site.contains(ON_TO);
   }
 
   /** The room that a person stands in there. */

@@ -214,6 +214,9 @@ final class HouseWords {
     if (id.startsWith(PORCH) && id.contains("/edge-")) {
       return "the open edge of porch " + porch(id);
     }
+    if (UnderJoists.leadsOn(id)) {
+      return "on below the joists of the next floor";
+    }
     return id.contains("/open-ceiling/")
         ? "the open ceiling of the " + part(id, 0)
         : id.contains("/knockout/")

@@ -3,6 +3,7 @@ package holloway.routing;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.hollow.Hollow;
+import holloway.hollow.Known;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +17,6 @@ import java.util.function.Supplier;
  * and leaves the others. May be used on several threads.
  */
 final class LayMemory {
-  /** Whoever slides an end about for hours begins again. */
   private static final int MOST = 50_000;
 
   /**
@@ -31,36 +31,23 @@ final class LayMemory {
 
   /** One plane of one house. */
   static final class Floor {
-    private final Map<Point3, Optional<Approach>> approaches = new ConcurrentHashMap<>();
-    private final Map<Stretch, Boolean> open = new ConcurrentHashMap<>();
-    private final Map<Point2, Boolean> within = new ConcurrentHashMap<>();
+    private final Known<Point3, Optional<Approach>> approaches = new Known<>(MOST);
+    private final Known<Stretch, Boolean> open = new Known<>(MOST);
+    private final Known<Point2, Boolean> within = new Known<>(MOST);
 
     /** How a place is led onto the plane. */
     Optional<Approach> approach(Point3 at, Supplier<Optional<Approach>> look) {
-      return of(approaches, at, look);
+      return approaches.of(at, look);
     }
 
     /** Whether cable lies from one point to another. */
     boolean isOpen(Point2 from, Point2 to, BooleanSupplier look) {
-      return of(open, new Stretch(from, to), look::getAsBoolean);
+      return open.of(new Stretch(from, to), look::getAsBoolean);
     }
 
     /** Whether a point lies in the space. */
     boolean covers(Point2 p, BooleanSupplier look) {
-      return of(within, p, look::getAsBoolean);
-    }
-
-    private static <K, V> V of(Map<K, V> known, K key, Supplier<V> look) {
-      V was = known.get(key);
-      if (was != null) {
-        return was;
-      }
-      V now = look.get();
-      if (known.size() >= MOST) {
-        known.clear();
-      }
-      known.put(key, now);
-      return now;
+      return within.of(p, look::getAsBoolean);
     }
   }
 

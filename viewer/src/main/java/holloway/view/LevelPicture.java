@@ -199,12 +199,7 @@ final class LevelPicture {
       Predicate<Vector3fc> guessed) {
     Placer placer = new Placer(area.inset(2), page.canvas.scale());
     placer.keepFree(bar);
-    page.north.ifPresent(
-        n -> {
-          Area place = NorthMark.area(area, page.size());
-          placer.keepFree(place);
-          NorthMark.draw(page.canvas, pane, model.centre(), n, place);
-        });
+    page.north(pane, placer, area, model.centre());
     Marks marks = new Marks(page.canvas, pane, placer);
     dimensions(pane, all, placer);
     rooms.forEach(r -> marks.name(r.middle(), r.name()));
@@ -271,8 +266,6 @@ final class LevelPicture {
     Signs.ends(page);
     Signs.lit(page);
     Signs.faint(page);
-    if (page.north.isPresent()) {
-      page.words("N: north by the compass or the site's grid; up is the house's own", page.quiet());
-    }
+    page.northWords();
   }
 }

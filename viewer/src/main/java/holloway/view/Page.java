@@ -3,6 +3,8 @@ package holloway.view;
 import holloway.look.Area;
 import holloway.look.Canvas;
 import holloway.look.Mark;
+import holloway.look.Pane;
+import holloway.look.Placer;
 import holloway.look.Rgb;
 import holloway.look.Theme;
 import holloway.units.Length;
@@ -181,6 +183,28 @@ final class Page {
 
   String length(double metres) {
     return units.format(new Length(Math.round(metres * 1e9)));
+  }
+
+  /**
+   * Where the house stands turned: the mark of real north in a part of the sheet, which is kept
+   * free.
+   *
+   * @param at where in the house, metres
+   */
+  void north(Pane pane, Placer placer, Area area, Vector3fc at) {
+    north.ifPresent(
+        n -> {
+          Area place = NorthMark.area(area, size());
+          placer.keepFree(place);
+          NorthMark.draw(canvas, pane, at, n, place);
+        });
+  }
+
+  /** What that mark means. */
+  void northWords() {
+    if (north.isPresent()) {
+      words("N: north by the compass or the site's grid; up is the house's own", quiet());
+    }
   }
 
   /** A bar of a round length, at the lower left of the model. */

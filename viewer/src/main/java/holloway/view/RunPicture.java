@@ -116,12 +116,7 @@ final class RunPicture {
   private void marks(Pane pane, Eye eye) {
     Placer placer = new Placer(page.model.inset(2), page.canvas.scale());
     placer.keepFree(page.scaleBar(eye));
-    page.north.ifPresent(
-        n -> {
-          Area place = NorthMark.area(page.model, page.size());
-          placer.keepFree(place);
-          NorthMark.draw(page.canvas, pane, cable.points().get(0), n, place);
-        });
+    page.north(pane, placer, page.model, cable.points().get(0));
     Marks marks = new Marks(page.canvas, pane, placer);
     model.pins().stream()
         .filter(p -> p.runs().contains(cable.id()))
@@ -198,6 +193,7 @@ final class RunPicture {
       Signs.holes(page);
       Signs.lit(page);
       Signs.faint(page);
+      page.northWords();
     }
   }
 }
