@@ -203,7 +203,7 @@ final class Page {
   /** What that mark means. */
   void northWords() {
     if (north.isPresent()) {
-      words("N: north by the compass or the site's grid; up is the house's own", quiet());
+      words("N: north by the compass or the site's grid; own: the house's own north", quiet());
     }
   }
 
