@@ -137,7 +137,20 @@ public final class LiveHouse {
    * @throws InputTrouble when what is wanted cannot be
    */
   public Sketched sketch(Request wanted) {
-    RealSite on = sites.of(wanted);
+    return sketch(sites.of(wanted), wanted);
+  }
+
+  /**
+   * The very same sketch, for nobody: of all that it took only what was learnt about the house
+   * itself is kept, so that one that is like it and is waited for comes sooner.
+   *
+   * @throws InputTrouble when what is wanted cannot be
+   */
+  public Sketched rehearse(Request wanted) {
+    return sketch(sites.passing(wanted), wanted);
+  }
+
+  private Sketched sketch(RealSite on, Request wanted) {
     Sketch mended = on.sketched(live, wanted);
     Plan plan = on.named(mended, wanted);
     return new Sketched(

@@ -57,24 +57,41 @@ final class LiveSites {
    */
   RealSite of(Request request) {
     Key key = Key.of(request);
-    synchronized (known) {
-      RealSite site = known.get(key);
-      if (site != null) {
-        return site;
-      }
+    RealSite was = was(key);
+    if (was != null) {
+      return was;
     }
     // Long, and so beside the lock: two that ask the same at once both work, and one is kept.
-    RealStages stages = new RealStages(Progress.SILENT);
-    RealSite made =
-        base.memory().isOf(request)
-            ? stages.derive(base, request)
-            : (RealSite) stages.derive(placed, request);
+    RealSite made = made(request);
     synchronized (known) {
       derived++;
       RealSite kept = known.computeIfAbsent(key, k -> made);
       known.keySet().removeIf(k -> known.size() > MOST && !k.equals(key));
       return kept;
     }
+  }
+
+  /**
+   * As {@link #of}, but not kept, so that what a person asked for stays in its place.
+   *
+   * @throws InputTrouble when an end cannot be where it is wanted
+   */
+  RealSite passing(Request request) {
+    RealSite was = was(Key.of(request));
+    return was == null ? made(request) : was;
+  }
+
+  private RealSite was(Key key) {
+    synchronized (known) {
+      return known.get(key);
+    }
+  }
+
+  private RealSite made(Request request) {
+    RealStages stages = new RealStages(Progress.SILENT);
+    return base.memory().isOf(request)
+        ? stages.derive(base, request)
+        : (RealSite) stages.derive(placed, request);
   }
 
   /** How often the ways of the house were listed since it was opened. */

@@ -76,6 +76,7 @@ final class ViewVerb implements Callable<Integer> {
               live,
               live.judged(),
               new HouseDesk.Around(sketching, judging, System::nanoTime, this::say, keeper()));
+      desk.rehearse();
       Window.show(desk, 1280, 800);
       return 0;
     } catch (NoDisplay e) {

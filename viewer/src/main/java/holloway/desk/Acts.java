@@ -1,6 +1,7 @@
 package holloway.desk;
 
 import holloway.look.Key;
+import holloway.pipeline.LiveHouse;
 import holloway.plan.Plan;
 import holloway.request.Outlet;
 import holloway.session.Change;
@@ -153,16 +154,21 @@ final class Acts {
 
   private void thicker(int by) {
     if (t.shown.choice() instanceof Choice.Outlet o) {
-      boolean metric = t.work.house().units() == UnitSystem.METRIC;
       Outlet outlet = t.work.wanted().getOutlet(o.name());
       if (Wanted.slides(outlet)) {
-        change(new Change.Slide(o.name(), by * (metric ? SLIDE_METRIC : SLIDE_INCH)));
+        change(slide(t.work.house(), o.name(), by));
       } else {
         t.say(o.name() + " is on a ceiling; only an outlet on a wall slides");
       }
     } else if (t.shown.cut().isPresent()) {
       t.show(t.shown.with(t.shown.cut().map(c -> c.thicker(by > 0 ? 1.25 : 0.8))));
     }
+  }
+
+  /** One press of the key: so many steps along the wall. */
+  static Change.Slide slide(LiveHouse house, String outlet, int by) {
+    boolean metric = house.units() == UnitSystem.METRIC;
+    return new Change.Slide(outlet, by * (metric ? SLIDE_METRIC : SLIDE_INCH));
   }
 
   private void next(int by) {

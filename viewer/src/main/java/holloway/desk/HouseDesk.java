@@ -41,6 +41,7 @@ public final class HouseDesk implements Session {
   private Sheet sheet;
   private final Sight now = new Sight();
   private final Sight before = new Sight();
+  private final Rehearsal rehearsal;
   private boolean wasPlanning;
   private boolean shotWanted;
   private float clickedX = -100;
@@ -66,9 +67,18 @@ public final class HouseDesk implements Session {
     this.acts = new Acts(table, files::save);
     this.board = new Board(table, acts);
     this.clock = around.clock();
+    this.rehearsal = new Rehearsal(table.work, around.judging());
     this.told = around.told();
     this.shots = around.shots();
     look();
+  }
+
+  /**
+   * From now on slides are tried while nothing else is to be done, so that the first that a person
+   * asks for is no slower than the next.
+   */
+  public void rehearse() {
+    rehearsal.begin();
   }
 
   /** The table, for tests. */
@@ -135,11 +145,12 @@ public final class HouseDesk implements Session {
       table.version++;
     }
     files.look(clock.getAsLong());
+    rehearsal.goOn();
   }
 
   @Override
   public boolean isWaiting() {
-    return table.work.isPlanning();
+    return table.work.isPlanning() || rehearsal.isOn();
   }
 
   @Override

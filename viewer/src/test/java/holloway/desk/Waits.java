@@ -8,6 +8,7 @@ import holloway.request.Request;
 import holloway.session.Change;
 import holloway.session.Changes;
 import holloway.session.Wanted;
+import holloway.session.Work;
 import holloway.view.Pictures;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -48,6 +49,7 @@ public final class Waits {
     judgedMost = args.length > 1 ? Integer.parseInt(args[1]) : judgedMost;
     LiveHouse h = LiveHouse.open(Path.of(args[0]), Progress.SILENT);
     Plan plan = h.judged().plan();
+    rehearse(h);
     // Once unmeasured: a person has looked round before they change anything.
     changes(h, plan).values().stream()
         .limit(1)
@@ -69,6 +71,17 @@ public final class Waits {
             t.differ);
       }
     }
+  }
+
+  /** As the window does while nobody has asked for anything. */
+  private static void rehearse(LiveHouse h) {
+    Rehearsal all =
+        new Rehearsal(new Work(h, h.judged(), Runnable::run, Runnable::run), Runnable::run);
+    long a = System.nanoTime();
+    for (all.begin(); all.isOn(); ) {
+      all.goOn();
+    }
+    System.out.printf("rehearsed in %.1f s%n", (System.nanoTime() - a) / 1e9);
   }
 
   private static void ask(LiveHouse h, Change c, Times t) {
@@ -103,6 +116,7 @@ public final class Waits {
     out.put("hollows forbidden", new ArrayList<>());
     out.put("runs pinned", new ArrayList<>());
     out.put("outlets slid", new ArrayList<>());
+    out.put("outlets slid farther", new ArrayList<>());
     plan.holes().forEach(x -> out.get("holes forbidden").add(new Change.Forbid(x.id(), "")));
     List<String> hollows =
         plan.runs().stream()
@@ -122,8 +136,10 @@ public final class Waits {
     }
     for (Outlet o : h.request().outlets()) {
       if (Wanted.slides(o)) {
-        out.get("outlets slid").add(new Change.Slide(o.name(), 101_600_000));
-        out.get("outlets slid").add(new Change.Slide(o.name(), -101_600_000));
+        for (int by : new int[] {1, -1}) {
+          out.get("outlets slid").add(Acts.slide(h, o.name(), by));
+          out.get("outlets slid farther").add(Acts.slide(h, o.name(), 2 * by));
+        }
       }
     }
     return out;
