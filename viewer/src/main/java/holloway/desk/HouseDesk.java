@@ -209,7 +209,7 @@ public final class HouseDesk implements Session {
       if (table.work.isSketch()) {
         name(names, now.pane(), Board.SKETCH);
       }
-      north(names);
+      north(names, now.pane());
       List<Mark> named = new ArrayList<>(own.over());
       named.addAll(names.marks());
       return new Sheet(width, height, own.theme(), own.panes(), named);
@@ -226,13 +226,14 @@ public final class HouseDesk implements Session {
         table.work.isSketch()
             ? "as changed; " + Board.SKETCH.toLowerCase(Locale.ROOT)
             : "as changed");
+    north(names, before.pane());
+    north(names, now.pane());
     marks.addAll(names.marks());
     return new Sheet(width, height, own.theme(), List.of(before.pane(), now.pane()), marks);
   }
 
   /** Of a house that stands turned: its words go by a north of its own. */
-  private void north(Canvas c) {
-    Pane p = now.pane();
+  private void north(Canvas c, Pane p) {
     Area place = NorthMark.area(new Area(p.x(), p.y(), p.width(), p.height()), c.size());
     table.pictures.north().ifPresent(n -> NorthMark.draw(c, p, table.orbit.target(), n, place));
   }
