@@ -60,7 +60,8 @@ final class Board {
     }
     status(p, width, height, size);
     if (t.shown.help()) {
-      Help.say(p, width, height, size, t.helpMoved());
+      boolean turned = t.pictures.north().isPresent();
+      Help.say(p, width, height, size, t.helpMoved(), turned);
     }
   }
 

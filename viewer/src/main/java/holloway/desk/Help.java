@@ -10,8 +10,9 @@ final class Help {
 
   /**
    * @param by lines that the keys are to be moved down, up under 0, where they have no room
+   * @param turned whether the house has a north of its own
    */
-  static void say(Panels p, int width, int height, float size, int by) {
+  static void say(Panels p, int width, int height, float size, int by, boolean turned) {
     float h = Math.min(height - 2 * size, size * 40);
     Act[] all = Act.values();
     boolean two = width - 2 * size >= 52 * size;
@@ -32,6 +33,9 @@ final class Help {
     p.quiet("Where this list has no room: Up, Down, Page up, Page down or the wheel move it.");
     p.quiet("Drag to turn, with Shift or the other button to shift, wheel to come nearer.");
     p.quiet("Click a hole, outlet, cable, timber or hollow; again in one place: what lies behind.");
+    if (turned) {
+      p.quiet("In the corner N is north; own is the house's own north, by which its words go.");
+    }
     p.end();
   }
 

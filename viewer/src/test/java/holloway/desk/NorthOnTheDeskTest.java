@@ -1,8 +1,10 @@
 package holloway.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.look.Key;
 import holloway.look.Mark;
 import holloway.look.Measure;
 import holloway.pipeline.LiveHouse;
@@ -51,6 +53,20 @@ final class NorthOnTheDeskTest {
     assertEquals(2, both.size());
     float middle = desk.pane().x();
     assertTrue(both.get(0) < middle && both.get(1) > middle, both + " beside " + middle);
+  }
+
+  private static String help(HouseDesk desk) {
+    desk.key(Key.H, false, false);
+    FakePanels panels = new FakePanels();
+    desk.panels(panels);
+    return panels.all();
+  }
+
+  @Test
+  void theHelpSaysWhatTheMarkMeans() throws IOException {
+    String says = "own is the house's own north";
+    assertTrue(help(desk("turned: 23.5 deg clockwise\nplace: us")).contains(says));
+    assertFalse(help(desk("place: us")).contains(says));
   }
 
   @Test
