@@ -150,6 +150,7 @@ final class LevelPicture {
         new Painted(model, page.theme)
             .solid(p -> isWall(p) || standsHere(p, cut))
             .lit(s -> here(s.centre()) && s.centre().z() - reach(s) < cut)
+            .along((a, b) -> isBeside(a) || isBeside(b))
             .cables(this::passes, 1)
             .bodies();
     Floors.add(bodies, model, storey.order(), page.theme);
@@ -168,6 +169,11 @@ final class LevelPicture {
 
   private float chest() {
     return page.units == UnitSystem.METRIC ? CHEST_METRIC : CHEST_FEET;
+  }
+
+  /** In the same part of a split-level house: another one's floors lie at this height too. */
+  private boolean isBeside(Vector3fc p) {
+    return model.storeyAt(p).part() == storey.part();
   }
 
   private boolean passes(Cable c) {

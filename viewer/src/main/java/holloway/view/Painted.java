@@ -8,6 +8,7 @@ import holloway.look.Theme;
 import holloway.look.Tube;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.joml.Vector3f;
 import org.joml.Vector3fc;
@@ -28,6 +29,7 @@ public final class Painted {
   private final Theme theme;
   private final Bodies bodies = new Bodies();
   private String chosen = "";
+  private BiPredicate<Vector3fc, Vector3fc> legs = (a, b) -> true;
 
   public Painted(Model model, Theme theme) {
     this.model = model;
@@ -37,6 +39,12 @@ public final class Painted {
   /** The piece or hollow of that id stands out. */
   public Painted choosing(String id) {
     chosen = id;
+    return this;
+  }
+
+  /** Of cables drawn from now on only the straight pieces between such ends. */
+  public Painted along(BiPredicate<Vector3fc, Vector3fc> which) {
+    legs = which;
     return this;
   }
 
@@ -155,10 +163,14 @@ public final class Painted {
       List<Integer> steps,
       float fat,
       float strength) {
-    int from = 0;
-    for (int i = 1; i < way.size(); i++) {
+    for (int from = 0, i = 1; i < way.size(); i++) {
       boolean guessed = c.guessed().contains(steps.get(i));
-      if (i + 1 == way.size() || c.guessed().contains(steps.get(i + 1)) != guessed) {
+      boolean wanted = legs.test(way.get(i - 1), way.get(i));
+      boolean ends =
+          i + 1 == way.size()
+              || c.guessed().contains(steps.get(i + 1)) != guessed
+              || legs.test(way.get(i), way.get(i + 1)) != wanted;
+      if (ends && wanted) {
         bodies.tubes.add(
             new Tube(
                 way.subList(from, i + 1),
@@ -167,8 +179,8 @@ public final class Painted {
                 theme.run(c.number()),
                 c.dash(),
                 guessed ? Math.min(strength, STAND_BACK) : strength));
-        from = i;
       }
+      from = ends ? i : from;
     }
   }
 

@@ -3,6 +3,8 @@ package holloway.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.look.Sheet;
+import holloway.look.Theme;
 import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import java.io.IOException;
@@ -35,13 +37,15 @@ class SplitStoreysTest {
       """;
 
   @TempDir static Path dir;
+  private static Pictures pictures;
   private static Model model;
 
   @BeforeAll
   static void plan() throws IOException {
     Path file = Files.writeString(dir.resolve("step.yaml"), HOUSE);
     LiveHouse live = LiveHouse.open(file, Progress.SILENT);
-    model = new Pictures(live.drawn(live.judged())).model();
+    pictures = new Pictures(live.drawn(live.judged()));
+    model = pictures.model();
   }
 
   /** The main floor lies half-way up the lower level: one height, two levels. */
@@ -65,6 +69,21 @@ class SplitStoreysTest {
   void whatEndsThereLiesThere() {
     assertEquals("upper", model.storeyAt(end("desk")).name());
     assertEquals("lower", model.storeyAt(end("cabinet")).name());
+  }
+
+  /** The store stands in the lower level's height, where the den's cable rises. */
+  @Test
+  void aLevelShowsNoCableOfThePartBeside() {
+    assertEquals(0, tubes("main"));
+    assertTrue(tubes("lower") > 0);
+    assertTrue(tubes("upper") > 0);
+  }
+
+  private static long tubes(String level) {
+    Pictures.Paper paper =
+        new Pictures.Paper(800, 500, Theme.DUSK, (t, size, bold) -> t.length() * size / 2);
+    Sheet sheet = pictures.level(level, paper).orElseThrow();
+    return sheet.panes().stream().mapToLong(p -> p.bodies().tubes.size()).sum();
   }
 
   private static Vector3fc end(String name) {
