@@ -17,13 +17,14 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * The planner against a mixed-integer solver on the graphs of small random houses, one or two
  * storeys, two to four runs; a failure names its seed. Here a slice, {@code -Dholloway.small=N} as
- * many houses as asked. A house whose graph the solver cannot finish, or that has a run without a
- * way, is left out and another one taken.
+ * many houses as asked, and {@code -Dholloway.small.millis=N} to give the solver so long for each.
+ * A house whose graph the solver cannot finish, or that has a run without a way, is left out and
+ * another one taken.
  */
 class AgainstFlowProgramOnHousesTest {
   private static final int HOUSES = Integer.getInteger("holloway.small", 3);
   private static final int MOST_EDGES = Integer.getInteger("holloway.small.edges", 400);
-  private static final long MILLIS = 30_000;
+  private static final long MILLIS = Long.getLong("holloway.small.millis", 30_000);
 
   /** The solver reckons in doubles. */
   private static final double SLACK = 2;
