@@ -70,7 +70,7 @@ final class BoundTree {
   private void rounds(Budget budget, Progress progress, long price) {
     int rounds = Math.max(1, budget.boundSteps() / BATCH);
     long once = 2L * task.net.edges * groups.size();
-    long most = Math.min(budget.looks(), Math.max(budget.looks() / 4, 50 * once));
+    long most = most(budget.looks(), once);
     int begun = ofZones() ? climb(rounds / 2, most / 2, progress, rounds) : 0;
     for (int i = begun; i < rounds && looks < most; i++) {
       BoundPart least = least();
@@ -91,6 +91,15 @@ final class BoundTree {
       tell(progress, price);
       progress.at("proving the bound", Math.min(i + 1, rounds), rounds);
     }
+  }
+
+  /**
+   * Looks for the proof: a quarter of all, and the more of a third the longer it takes to see the
+   * whole house once; but never too few to see it at all.
+   */
+  static long most(long all, long once) {
+    long some = Math.min(all / 3, all / 4 + 60 * once);
+    return Math.min(all, Math.max(some, 50 * once));
   }
 
   /** Nothing proven yet, and the first part has all zones. */
