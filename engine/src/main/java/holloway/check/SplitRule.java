@@ -7,6 +7,7 @@ import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What stands between two parts of a split-level house is not known: no leg or crossing comes
@@ -57,9 +58,20 @@ final class SplitRule implements Rule {
     }
   }
 
-  /** In a tube or along an old cable that somebody stated: it passes the wall, however it does. */
+  /**
+   * In a tube or along an old cable that somebody stated, or at a box where it ends: it passes the
+   * wall, however it does.
+   */
   static boolean isStated(Walk.At at, Evidence evidence) {
-    Optional<Hollow> in = at.isLeg() ? evidence.hollow(at) : Optional.empty();
+    String id = at.step().id();
+    Optional<Hollow> in =
+        at.isLeg()
+            ? evidence.hollow(at)
+            : evidence.house().hollows().stream()
+                .filter(
+                    h ->
+                        Set.of(h.id() + "/from/cut-out", h.id() + "/to/cut-out").contains(id))
+                .findFirst();
     return in.filter(h -> h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE)
         .isPresent();
   }

@@ -113,7 +113,11 @@ final class EndBinder {
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
     if (s.wall().isParty()) {
-      return shared(id, face, s.wall());
+      int node = shared(id, face, s.wall());
+      if (cabinet && s.wall().traits().isSplit()) {
+        onSurface(id, spot.room(), new Entry(node, face, true));
+      }
+      return node;
     }
     if (s.wall().kind() == WallSpec.Kind.GLAZED) {
       return glazed(id, face);
@@ -246,7 +250,10 @@ final class EndBinder {
     return draft.node(id, face);
   }
 
-  /** An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. */
+  /**
+   * An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. Between split
+   * levels only the cabinet hangs on the face; nothing goes in behind it.
+   */
   private int shared(String id, Point3 face, Wall wall) {
     if (wall.traits().isSplit()) {
       refused.add(
