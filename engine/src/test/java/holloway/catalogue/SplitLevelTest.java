@@ -177,6 +177,27 @@ class SplitLevelTest {
     assertEquals(0, plan.totals().holes());
   }
 
+  /**
+   * The loft's west face stands 25 mm further east than the den's below it: cable clipped 12 mm off
+   * the den's, 60 in up and so beside the store, lies within the den, not between loft and store.
+   */
+  @Test
+  void cableInARoomIsNotBetweenThoseOverAndBesideIt() {
+    WrittenHouse house =
+        WrittenHouse.of(
+            SPLIT
+                .replace(
+                    "size: 12 ft x 12 ft, above: den, align: south-west",
+                    "size: 11 ft 11 in x 12 ft, above: den, align: south-east")
+                .replace(
+                    "cabinet: { in: store, wall: north, from: west 4 ft",
+                    "cabinet: { in: den, wall: west, from: south 4 ft")
+                .replace("desk, in: loft", "desk, in: den"));
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertEquals(List.of(), refusals(plan, house));
+  }
+
   @Test
   void soIsAnOldCable() {
     String lead =
