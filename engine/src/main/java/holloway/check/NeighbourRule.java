@@ -17,7 +17,10 @@ import java.util.Optional;
  * theirs or that was not surveyed. Read from walls and rooms as the survey placed them.
  */
 final class NeighbourRule implements Rule {
-  /** Cable clipped to a wall lies this near to it at most, millimetres. */
+  /**
+   * Cable clipped to a wall lies this near to it at most, millimetres. To the face of a wall between
+   * split levels it may be clipped: that is one's own.
+   */
   private static final double CLIPPED_MM = 15;
 
   /** Cable on the next wall comes this far along a shared one in the corner, millimetres. */
@@ -89,7 +92,7 @@ final class NeighbourRule implements Rule {
   private static void judgeWall(Walk.At at, Wall w, Charge charge) {
     double along = 0;
     for (Span s : at.spans()) {
-      Solid faces = grown(w, CLIPPED_MM);
+      Solid faces = grown(w, w.traits().isSplit() ? 0 : CLIPPED_MM);
       int steps = (int) Math.max(1, Math.ceil(s.length() / 20));
       for (int i = 0; i < steps; i++) {
         along += faces.holds(s.at((i + 0.5) / steps), 0) ? s.length() / steps : 0;

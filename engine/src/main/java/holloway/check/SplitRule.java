@@ -7,6 +7,7 @@ import holloway.survey.PlacedRoom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What stands between two parts of a split-level house is not known: no leg or crossing comes
@@ -36,15 +37,26 @@ final class SplitRule implements Rule {
     }
   }
 
+  /** What lies in a room stands in no wall, however the rooms over and beside it lie. */
+  private record Inside(PlacedRoom room, Outline plan) {
+    boolean holds(Mm p) {
+      return Gap.within(p.z() * 1e6, room) && plan.holds(new Span(p, p), 0);
+    }
+  }
+
   @Override
   public void judge(Evidence evidence, Charge charge) {
     List<Gap> gaps = gaps(evidence.house().framed().placed());
+    List<Inside> rooms =
+        evidence.house().framed().placed().rooms().stream()
+            .map(r -> new Inside(r, new Outline(r.outline())))
+            .toList();
     for (Walk.At at : gaps.isEmpty() ? List.<Walk.At>of() : evidence.steps()) {
       if (isStated(at, evidence)) {
         continue;
       }
       gaps.stream()
-          .filter(g -> passes(at, g))
+          .filter(g -> passes(at, g, rooms))
           .findFirst()
           .ifPresent(
               g ->
@@ -57,9 +69,20 @@ final class SplitRule implements Rule {
     }
   }
 
-  /** In a tube or along an old cable that somebody stated: it passes the wall, however it does. */
+  /**
+   * In a tube or along an old cable that somebody stated, or at a box where it ends: it passes the
+   * wall, however it does.
+   */
   static boolean isStated(Walk.At at, Evidence evidence) {
-    Optional<Hollow> in = at.isLeg() ? evidence.hollow(at) : Optional.empty();
+    String id = at.step().id();
+    Optional<Hollow> in =
+        at.isLeg()
+            ? evidence.hollow(at)
+            : evidence.house().hollows().stream()
+                .filter(
+                    h ->
+                        Set.of(h.id() + "/from/cut-out", h.id() + "/to/cut-out").contains(id))
+                .findFirst();
     return in.filter(h -> h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE)
         .isPresent();
   }
@@ -88,11 +111,12 @@ final class SplitRule implements Rule {
     return placed.getLevel(room.room().level()).part();
   }
 
-  private static boolean passes(Walk.At at, Gap gap) {
+  private static boolean passes(Walk.At at, Gap gap, List<Inside> rooms) {
     for (Span s : at.spans()) {
       int steps = (int) Math.max(1, Math.ceil(s.length() / STEP_MM));
       for (int i = 0; i < steps; i++) {
-        if (gap.holds(s.at((i + 0.5) / steps))) {
+        Mm p = s.at((i + 0.5) / steps);
+        if (gap.holds(p) && rooms.stream().noneMatch(r -> r.holds(p))) {
           return true;
         }
       }

@@ -3,12 +3,19 @@ package holloway.check;
 import holloway.hollow.Hollow;
 import holloway.hollow.Site;
 import holloway.hollow.Stand;
+import holloway.house.Opening;
 import holloway.plan.Plan;
+import holloway.request.Spot;
+import holloway.survey.Placed;
+import holloway.survey.PlacedLevel;
 import java.util.List;
 import java.util.Optional;
 
 /** Whoever lays a leg or makes a hole stands somewhere, and getting there is among the works. */
 final class StandRule implements Rule {
+  /** Higher over the ground than this nobody fits a box without a ladder; from experience. */
+  private static final double REACHED_MM = 2400 + 1;
+
   @Override
   public void judge(Evidence evidence, Charge charge) {
     for (Walk.At at : evidence.steps()) {
@@ -20,6 +27,48 @@ final class StandRule implements Rule {
       }
     }
     evidence.plan().holes().forEach(h -> judgeHole(h, evidence, charge));
+    for (Plan.PlannedRun run : evidence.plan().runs()) {
+      List<Walk.At> steps = Walk.of(run);
+      if (steps.stream().allMatch(s -> s.step().path().size() >= 2) && !steps.isEmpty()) {
+        judgeEnd(run.from(), steps.get(0).start(), evidence, charge);
+        judgeEnd(run.to(), steps.get(steps.size() - 1).end(), evidence, charge);
+      }
+    }
+  }
+
+  /** A box on the outside of a wall, higher than hands reach it from the ground. */
+  private void judgeEnd(String end, Mm at, Evidence evidence, Charge charge) {
+    boolean outside =
+        evidence.request().outlets().stream()
+            .filter(o -> o.name().equals(end))
+            .flatMap(o -> o.spots().stream())
+            .anyMatch(s -> s instanceof Spot.Outside o && o.under().isEmpty());
+    boolean setUp = evidence.stand("ladder").filter(l -> !evidence.zoneOpened(l)).isEmpty();
+    if (!outside || setUp) {
+      return;
+    }
+    double ground = ground(evidence.house().framed().placed()) / 1e6;
+    if (at.z() > ground + REACHED_MM) {
+      charge.plan(
+          end,
+          "%s is fitted from a ladder, %.0f mm over the ground, but no work sets one up",
+          end,
+          at.z() - ground);
+    }
+  }
+
+  /** The floor of the first level that a door leads out of, nanometres; else the lowest. */
+  private static long ground(Placed placed) {
+    return placed.levels().stream()
+        .filter(
+            l ->
+                placed.walls().stream()
+                    .filter(w -> w.isOuter() && w.level().equals(l.name()))
+                    .flatMap(w -> w.openings().stream())
+                    .anyMatch(o -> o.opening().kind() == Opening.Kind.DOOR))
+        .mapToLong(PlacedLevel::floorZ)
+        .findFirst()
+        .orElse(placed.levels().get(0).floorZ());
   }
 
   private void judgeLeg(Walk.At at, String stand, Evidence evidence, Charge charge) {

@@ -84,7 +84,7 @@ final class SurfaceRule implements Rule {
             room.outline().xRange().hi() + SLACK,
             room.outline().yRange().lo() - SLACK,
             room.outline().yRange().hi() + SLACK,
-            top - OFF,
+            top - OFF - SLACK,
             top + SLACK);
     if (!room.room().vaulted()) {
       over.add(new Solid(Frame.WORLD, b));

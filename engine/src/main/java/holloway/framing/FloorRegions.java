@@ -92,7 +92,7 @@ final class FloorRegions {
               && w.level().equals(level.name())
               && w.faces().stream().anyMatch(f -> key.equals(regionOf.get(f.room())));
       if (shows) {
-        parts.addAll(share(w, key));
+        share(w, key).forEach(p -> parts.add(Outlines.outOfMasonry(placed, w, p)));
       }
     }
     return Outlines.joined(parts);

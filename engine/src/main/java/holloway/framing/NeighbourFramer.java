@@ -134,8 +134,20 @@ final class NeighbourFramer {
     return a.xRange().overlaps(b.xRange()) && a.yRange().overlaps(b.yRange());
   }
 
+  /** Between split levels nobody knows what is in the wall, but its face in a room is one's own. */
+  private boolean isOurs(Wall w, int side) {
+    return w.traits().isSplit()
+        && w.faces().stream()
+            .filter(f -> f.side() == side)
+            .allMatch(f -> placed.getRoom(f.room()).room().standing().isOpen());
+  }
+
   private void skins(Wall w) {
     for (int side = 0; side < 2; side++) {
+      int of = side;
+      if (w.faces().stream().anyMatch(f -> f.side() == of) && isOurs(w, side)) {
+        continue;
+      }
       Interval t =
           side == 0 ? new Interval(-SKIN, 0) : new Interval(w.thickness(), w.thickness() + SKIN);
       Box box = new Box(0, w.length(), t.lo(), t.hi(), 0, w.height());

@@ -43,10 +43,26 @@ final class Outlines {
       boolean shows =
           w.level().equals(level) && w.faces().stream().anyMatch(f -> names.contains(f.room()));
       if (shows && (w.isFramed() || masonry)) {
-        parts.add(strip(w, along(w, names)).toJts());
+        Geometry strip = strip(w, along(w, names)).toJts();
+        parts.add(masonry ? strip : outOfMasonry(placed, w, strip));
       }
     }
     return joined(parts);
+  }
+
+  /**
+   * The plan of an inner framed wall without its ends in the plaster of masonry: no floor is there,
+   * and an outline with such a jog in it has no straight edge to lay a joist along.
+   */
+  static Geometry outOfMasonry(Placed placed, Wall framed, Geometry strip) {
+    Geometry left = strip;
+    for (Wall m : placed.walls()) {
+      if (!framed.isOuter() && !m.isFramed() && m.level().equals(framed.level())) {
+        Geometry all = band(m, 0, m.thickness()).toJts();
+        left = all.intersects(left) ? Overlay.difference(left, all) : left;
+      }
+    }
+    return left;
   }
 
   /** The union of some outlines, narrow gaps between them closed. */

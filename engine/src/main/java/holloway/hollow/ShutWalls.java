@@ -10,7 +10,8 @@ final class ShutWalls {
   static String through(Wall w) {
     return w.traits().isSplit()
         ? "it stands between parts of the house with floors at different heights: what is in it is"
-            + " not known, so nothing goes through it; a tube or an old cable that does can be stated"
+            + " not known, so nothing goes through it; a tube, a sleeve or an old cable that does is"
+            + " stated under hollows (conduit, old-cable) with its ends in the two rooms"
         : "it is shared with somebody else (party wall): nothing goes through it";
   }
 

@@ -30,6 +30,7 @@ final class CheckFirstSection {
     openShafts();
     each("unaccounted: ", doubts.unaccounted());
     assumptions();
+    each("", FloorDoubts.lines(sheet.plan(), sheet.placed()));
     each("", new UnseenDoubts(sheet).lines());
     if (written == 0) {
       page.put("  ", "Nothing: no route hangs on an assumption.");

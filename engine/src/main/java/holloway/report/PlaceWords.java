@@ -116,12 +116,13 @@ public final class PlaceWords {
   }
 
   private String fromWalls(PlacedRoom r, Point3 p, boolean floor) {
-    return "%s of the %s, %s and %s"
-        .formatted(
-            floor ? "floor" : "ceiling",
-            r.name(),
-            nearer(r.outline(), p, true, "west", "east"),
-            nearer(r.outline(), p, false, "south", "north"));
+    return "%s of the %s, %s".formatted(floor ? "floor" : "ceiling", r.name(), fromWalls(r, p));
+  }
+
+  private String fromWalls(PlacedRoom r, Point3 p) {
+    return nearer(r.outline(), p, true, "west", "east")
+        + " and "
+        + nearer(r.outline(), p, false, "south", "north");
   }
 
   /** Along a line through the point: how far it is to the outline before it and behind it. */
@@ -174,11 +175,11 @@ public final class PlaceWords {
             .filter(r -> r.ceilingZ() <= p.z())
             .max(Comparator.comparingLong(PlacedRoom::ceilingZ));
     if (below.isPresent()) {
-      return "above the ceiling of " + below.get().name();
+      return "above the ceiling of " + below.get().name() + ", " + fromWalls(below.get(), p);
     }
     return here.stream()
         .min(Comparator.comparingLong(PlacedRoom::floorZ))
-        .map(r -> "under the floor of " + r.name())
+        .map(r -> "under the floor of " + r.name() + ", " + fromWalls(r, p))
         .orElseGet(() -> outside(p));
   }
 }

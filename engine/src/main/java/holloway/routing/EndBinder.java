@@ -9,13 +9,16 @@ import holloway.hollow.Solids;
 import holloway.hollow.WorkKind;
 import holloway.house.Lining;
 import holloway.house.WallSpec;
+import holloway.request.Wishes;
 import holloway.survey.OnWall;
 import holloway.survey.Wall;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Lays the wanted ends over the house: nodes behind their cut-outs, and where each can be reached
@@ -35,13 +38,24 @@ final class EndBinder {
   private final PorchEnds porches;
   private final BoxFit boxes;
   private final BaysBehind bays;
+  private final HandStands stands;
+  private final Wishes wishes;
   final List<Refused> refused = new ArrayList<>();
 
   /** Entries of hand hollows that come from ends, by hollow id. */
   final Map<String, List<Entry>> entries = new TreeMap<>();
 
-  EndBinder(HollowHouse house, GraphDraft draft, Prices prices, Accesses accesses, Solids solids) {
+  EndBinder(
+      HollowHouse house,
+      GraphDraft draft,
+      Prices prices,
+      Accesses accesses,
+      Solids solids,
+      HandStands stands,
+      Wishes wishes) {
     this.house = house;
+    this.stands = stands;
+    this.wishes = wishes;
     this.draft = draft;
     this.prices = prices;
     this.accesses = accesses;
@@ -99,7 +113,11 @@ final class EndBinder {
     long t = s.side() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
     if (s.wall().isParty()) {
-      return shared(id, face, s.wall());
+      int node = shared(id, face, s.wall());
+      if (cabinet && s.wall().traits().isSplit()) {
+        onSurface(id, spot.room(), new Entry(node, face, true));
+      }
+      return node;
     }
     if (s.wall().kind() == WallSpec.Kind.GLAZED) {
       return glazed(id, face);
@@ -232,7 +250,10 @@ final class EndBinder {
     return draft.node(id, face);
   }
 
-  /** An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. */
+  /**
+   * An end on a wall shared with a neighbour: no cut-out, no cable clipped to it. Between split
+   * levels only the cabinet hangs on the face; nothing goes in behind it.
+   */
   private int shared(String id, Point3 face, Wall wall) {
     if (wall.traits().isSplit()) {
       refused.add(
@@ -255,6 +276,7 @@ final class EndBinder {
     return draft.node(id, face);
   }
 
+  /** On the outside of a wall; one that hands do not reach from the ground wants a ladder. */
   private int outside(String id, OnWall s) {
     long t = s.wall().outside() == 0 ? -OFF_FACE : s.wall().thickness() + OFF_FACE;
     Point3 face = s.wall().world(s.s(), t, s.z());
@@ -264,8 +286,11 @@ final class EndBinder {
     int work =
         draft.work(
             id + "/cut-out", WorkKind.CUT_OUT, prices.cutOut(Lining.BOARD, false, true), 0, 0, "");
-    int node = draft.node(id, face, work);
-    entry("outside/face", new Entry(node, face, true));
+    Hollow outside = house.findHollow("outside/face").orElseThrow();
+    int[] setUp = stands.at(outside, face, wishes).orElseThrow().works();
+    int[] needs = IntStream.concat(Arrays.stream(setUp), IntStream.of(work)).toArray();
+    int node = draft.node(id, face, needs);
+    entry(outside.id(), new Entry(node, face, true));
     return node;
   }
 }

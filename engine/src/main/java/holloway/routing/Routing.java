@@ -51,7 +51,7 @@ public final class Routing {
     long groundZ = house.framed().placed().getLevel(ground).floorZ();
     this.stands = new HandStands(house, draft, prices, groundZ);
     this.book = new HoleBook(house, draft, prices, accesses, stands, wishes);
-    this.binder = new EndBinder(house, draft, prices, accesses, solids);
+    this.binder = new EndBinder(house, draft, prices, accesses, solids, stands, wishes);
     this.faces =
         new FaceNets(house.framed().placed(), ground, draft, prices, solids, known.lines());
   }

@@ -68,15 +68,22 @@ final class Landmarks {
   /** What a straight look meets first. */
   Optional<Dimension> seen(Point3 eye, Axis a) {
     List<Solids.Hit> hits = solids.hits(eye, Lines.walk(eye, a, LONGEST), 1);
-    // What is a neighbour's ends the look and shows nothing that can be named.
-    if (hits.isEmpty()
-        || hits.get(0).from() <= 0
-        || hits.get(0).member().kind() == MemberKind.NOT_OURS) {
+    if (hits.isEmpty() || hits.get(0).from() <= 0 || showsNothing(hits.get(0).member())) {
       return Optional.empty();
     }
     long nm = hits.get(0).from();
     Point3 at = Lines.walk(eye, a, nm);
     return Optional.of(new Dimension(words(hits.get(0).member(), a), at, Lines.turned(a), nm));
+  }
+
+  /**
+   * What ends a look and is no place to start a tape from: what is a neighbour's cannot be named,
+   * and a flight is drawn as one slope, its panels in steps below it, where it has treads.
+   */
+  private static boolean showsNothing(Member m) {
+    return m.kind() == MemberKind.NOT_OURS
+        || m.kind() == MemberKind.STAIR
+        || m.owner().startsWith("stairs/");
   }
 
   private static String edgeWord(Axis a) {

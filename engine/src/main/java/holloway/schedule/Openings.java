@@ -4,6 +4,7 @@ import holloway.geometry.Point3;
 import holloway.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What a plan opens (cut-outs, patches, lifted boards, channels), and who needs it open. */
@@ -61,6 +62,7 @@ final class Openings {
       return places.room(parts[1]);
     }
     for (Plan.PlannedRun r : plan.runs()) {
+      at = end(r, w.id()).orElse(at);
       for (Plan.PlanStep s : r.steps()) {
         if (w.id().equals(s.id()) || w.id().startsWith(s.id() + "/")) {
           at = s.path().get(0);
@@ -77,5 +79,16 @@ final class Openings {
         .or(() -> places.hollow(w.id(), there))
         .or(() -> places.hollow(owner, there))
         .orElse(places.cabinet());
+  }
+
+  /** Where a run ends whose cut-out this is: one that no crossing leads through is outside. */
+  private static Optional<Point3> end(Plan.PlannedRun r, String cutOut) {
+    if (cutOut.equals(r.from() + CUT_OUT)) {
+      return Optional.of(r.steps().get(0).path().get(0));
+    }
+    List<Point3> last = r.steps().get(r.steps().size() - 1).path();
+    return cutOut.equals(r.to() + CUT_OUT)
+        ? Optional.of(last.get(last.size() - 1))
+        : Optional.empty();
   }
 }

@@ -53,7 +53,7 @@ final class LevelWalls {
         .filter(w -> w.traits().isSplit())
         .map(
             w ->
-                "%s stands between parts of the house with floors at different heights: taken as shut, no cable is led into, along or through it. Maybe state a tube"
+                "%s stands between parts of the house with floors at different heights: taken as shut, no cable is led into or through it. Maybe have it opened and sleeved, and state the sleeve, or a tube that is there, under hollows as a conduit"
                     .formatted(w.id()))
         .toList();
   }

@@ -49,7 +49,7 @@ record Make(
         first(said, usual, WallSpec::kind).orElse(WallSpec.Kind.FRAMED),
         first(said, usual, WallSpec::studs).orElse(Fact.assumed(Makeup.STUD_2X4)),
         first(said, usual, WallSpec::every).orElse(assumed(house, "stud-spacing")),
-        thickness(said, usual),
+        thickness(walls, said.subList(walls.size(), said.size()), usual),
         first(said, usual, WallSpec::bearing),
         first(said, usual, WallSpec::fill).orElse(usualFill(house, outer)),
         first(said, WallSpec::garageSeparation),
@@ -92,12 +92,39 @@ record Make(
     return Fact.assumed(row.length(), row.deviation());
   }
 
-  /** The usual thickness is that of the usual kind: a wall of another kind does not have it. */
-  private static Optional<Fact<Length>> thickness(List<WallSpec> said, WallSpec usual) {
-    Optional<WallSpec.Kind> kind = first(said, WallSpec::kind);
-    boolean other = kind.isPresent() && !kind.equals(usual.kind());
-    return first(said, WallSpec::thickness)
-        .or(() -> usual.thickness().filter(t -> !other || !t.isAssumed()));
+  /**
+   * What is said of the wall itself, else what is usual for one like it: how thick masonry is says
+   * nothing of a framed wall, whoever measured it; what the era has, nothing of any other kind.
+   */
+  private static Optional<Fact<Length>> thickness(
+      List<WallSpec> walls, List<WallSpec> level, WallSpec usual) {
+    WallSpec.Kind often = usual.kind().orElse(WallSpec.Kind.FRAMED);
+    List<WallSpec> nearer = new ArrayList<>(walls);
+    nearer.addAll(level);
+    WallSpec.Kind kind = first(nearer, WallSpec::kind).orElse(often);
+    Optional<Fact<Length>> own = first(walls, WallSpec::thickness);
+    Optional<Fact<Length>> there =
+        level.stream()
+            .filter(s -> isAlike(s.kind().orElse(often), kind))
+            .flatMap(s -> s.thickness().stream())
+            .findFirst();
+    return own.or(() -> there)
+        .or(
+            () ->
+                usual
+                    .thickness()
+                    .filter(t -> t.isAssumed() ? kind == often : isAlike(kind, often)));
+  }
+
+  private static boolean isAlike(WallSpec.Kind a, WallSpec.Kind b) {
+    return !(isStone(a) && b == WallSpec.Kind.FRAMED || isStone(b) && a == WallSpec.Kind.FRAMED);
+  }
+
+  private static boolean isStone(WallSpec.Kind kind) {
+    return switch (kind) {
+      case MASONRY, FURRED, DABBED -> true;
+      default -> false;
+    };
   }
 
   /** A wall that shows to a neighbour's room is shared unless the person says that it is not. */

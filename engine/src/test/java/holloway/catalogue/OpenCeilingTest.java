@@ -3,9 +3,11 @@ package holloway.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.check.Referee;
 import holloway.pipeline.TwoStoreys;
 import holloway.pipeline.WrittenHouse;
 import holloway.plan.Plan;
+import holloway.plan.PlanJson;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -28,6 +30,33 @@ class OpenCeilingTest {
     // (4 + plate 2.5 + subfloor 2) x 1.0 standing below, seal 2
     assertEquals(10.5, p.holes().get(0).minutes(), 1e-9);
     assertTrue(p.holes().get(0).method().contains("garage"), p.holes().get(0)::method);
+  }
+
+  /**
+   * Cable that leaves a wall for the joists lies 20 mm below them. Where the tapes do not close, a
+   * ceiling's height is no round figure. With the 12.7 mm of the board that is not there the joists
+   * begin at 2476.54 mm; 20 mm below is 2456.54 mm, told to 0.1 mm as 2456.5 mm, and the referee
+   * took what is 20.04 mm off to hang in the air.
+   */
+  @Test
+  void aCeilingThatIsNoRoundFigure() {
+    for (String height : List.of("2463.84 mm", "2463.86 mm", "8 ft 1 in")) {
+      WrittenHouse house =
+          WrittenHouse.of(
+              TwoStoreys.with(
+                  "garage: { level: ground, size: 12 ft x 12 ft, garage: yes }",
+                  "garage: { level: ground, size: 12 ft x 12 ft, garage: yes, ceiling: open, plain: yes }",
+                  "ground: { floor: slab, ceiling-height: 8 ft 1 in }",
+                  "ground: { floor: slab, ceiling-height: " + height + " }"));
+      Plan told = PlanJson.read(PlanJson.write(house.plan("outside")));
+      assertTrue(WrittenHouse.way(told, "desk/cat6-1").contains("garage/surface"));
+      assertEquals(
+          List.of(),
+          Referee.check(told, house.hollows(), house.request()).refusals().stream()
+              .map(Object::toString)
+              .toList(),
+          height);
+    }
   }
 
   /** The joists turn over the middle of one cellar: the cable goes on below them. */

@@ -137,6 +137,67 @@ class SplitLevelTest {
     assertEquals(List.of(), refusals(plan, house));
   }
 
+  /**
+   * Whoever opens that wall and sleeves it states the sleeve: its boxes are in the wall itself. The
+   * store's floor lies 51 in over the den's, so 16 in there are 67 in here; core to core of the two
+   * walls, 4-1/2 in from face to face, it is shorter than 9 in.
+   */
+  @Test
+  void aSleeveThroughTheWallBetweenIsOne() {
+    String sleeve =
+        """
+        hollows:
+          - conduit: sleeve
+            from: { in: store, wall: east, from: south 6 ft, height: 16 in }
+            to: { in: den, wall: west, from: south 6 ft, height: 67 in }
+            inside-diameter: 25 mm
+            bends: 0
+            length: 9 in
+        """;
+    WrittenHouse house = WrittenHouse.of(SPLIT.replace("desk, in: loft", "desk, in: den") + sleeve);
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertTrue(
+        plan.runs().get(0).steps().stream().anyMatch(s -> s.id().equals("conduit/sleeve")),
+        plan.runs()::toString);
+    assertEquals(List.of(), refusals(plan, house));
+  }
+
+  /** Its face is the room's own: a cabinet hangs on it, cable is clipped to it, nothing goes in. */
+  @Test
+  void cableIsClippedToItsFace() {
+    WrittenHouse house =
+        WrittenHouse.of(
+            SPLIT
+                .replace("in: store, wall: north, from: west", "in: store, wall: east, from: south")
+                .replace("desk, in: loft", "desk, in: store"));
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertEquals(List.of(), refusals(plan, house));
+    assertEquals(0, plan.totals().holes());
+  }
+
+  /**
+   * The loft's west face stands 25 mm further east than the den's below it: cable clipped 12 mm off
+   * the den's, 60 in up and so beside the store, lies within the den, not between loft and store.
+   */
+  @Test
+  void cableInARoomIsNotBetweenThoseOverAndBesideIt() {
+    WrittenHouse house =
+        WrittenHouse.of(
+            SPLIT
+                .replace(
+                    "size: 12 ft x 12 ft, above: den, align: south-west",
+                    "size: 11 ft 11 in x 12 ft, above: den, align: south-east")
+                .replace(
+                    "cabinet: { in: store, wall: north, from: west 4 ft",
+                    "cabinet: { in: den, wall: west, from: south 4 ft")
+                .replace("desk, in: loft", "desk, in: den"));
+    Plan plan = house.plan("outside");
+    assertEquals(List.of(), plan.unrouted());
+    assertEquals(List.of(), refusals(plan, house));
+  }
+
   @Test
   void soIsAnOldCable() {
     String lead =

@@ -150,6 +150,46 @@ class UsualTest {
     assertTrue(framed.thickness() < Length.mm(200).nm(), "" + framed.thickness());
   }
 
+  /**
+   * Nor does it where somebody said how thick the masonry is: its studs, 89 mm, board 12.7 mm and
+   * 30 mm outside, not 377 mm of cladding; inside 139.7 mm and two boards.
+   */
+  @Test
+  void whatMasonryMeasuresIsNotWhatAFramedWallMeasures() throws IOException {
+    String thick = "{ kind: masonry, thickness: 51 cm }";
+    String framed = "walls:\n  - { side: office east, studs: 38x89 }\n";
+    Placed house =
+        Survey.of(
+                written()
+                    .with(
+                        "levels:\n",
+                        "outer-walls: "
+                            + thick
+                            + "\ninner-walls: { kind: masonry, thickness: 27 cm }\nlevels:\n")
+                    .with("walls:\n", framed)
+                    .sound()
+                    .house())
+            .value();
+    assertEquals(131_700_000, wallOn(house, "office", "east").thickness());
+    assertEquals(510_000_000, wallOn(house, "office", "south").thickness());
+    long gap =
+        house.getRoom("kitchen").outline().xRange().lo()
+            - house.getRoom("garage").outline().xRange().hi();
+    assertEquals(165_100_000, gap, 1_000);
+    Placed level =
+        Survey.of(
+                written()
+                    .with(
+                        "floor: { joists: 2x10, run: east-west }",
+                        "floor: { joists: 2x10, run: east-west }, outer-walls: " + thick)
+                    .with("walls:\n", framed)
+                    .sound()
+                    .house())
+            .value();
+    assertEquals(131_700_000, wallOn(level, "office", "east").thickness());
+    assertEquals(510_000_000, wallOn(level, "office", "south").thickness());
+  }
+
   @Test
   void aKeyThatIsNotUsualIsRefused() throws IOException {
     written().plus("usual: { finnish: plaster }\n").assertProblemAt("finnish", "finish");

@@ -49,6 +49,11 @@ class WhyNotWordsTest {
     List<String> rare =
         List.of(
             "got as far as office desk",
+            "joist, above the ceiling of office, 500 mm from the west wall and 1.658 m from the north"
+                + " wall: out of arm's reach from where a body gets to in the attic (from experience)",
+            "blocking between joists, under the floor of office, 1 ft from the east wall and 2 ft from"
+                + " the south wall: out of arm's reach from where a body gets to in the attic (from"
+                + " experience)",
             "office desk: higher than cable is clipped under the slope of the room (framing)",
             "strapped ceiling of office: cat6 is 13.0 mm thick with its pull head, the void is 12.0"
                 + " mm deep (house file)",

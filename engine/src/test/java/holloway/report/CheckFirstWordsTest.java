@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class CheckFirstWordsTest {
   private static final String SHUT =
       " stands between parts of the house with floors at different heights: taken as shut, no cable"
-          + " is led into, along or through it. Maybe state a tube";
+          + " is led into or through it. Maybe have it opened and sleeved, and state the sleeve, or a"
+          + " tube that is there, under hollows as a conduit";
 
   @Test
   void aShutWallIsNamedByItsRoomsAndSaidOnce() {

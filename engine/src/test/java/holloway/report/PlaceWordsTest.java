@@ -1,9 +1,11 @@
 package holloway.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holloway.geometry.Point3;
+import holloway.pipeline.TwoStoreys;
 import holloway.support.Chain;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
@@ -48,6 +50,31 @@ class PlaceWordsTest {
             .orElseThrow();
     String said = new PlaceWords(placed, new UnitWords(UnitSystem.METRIC)).of(spot);
     assertTrue(said.contains("outer wall of study, 1.000 m from its west end in the study"), said);
+  }
+
+  /** Joists in a row are bored at the same place of each: which one it is has to be said. */
+  @Test
+  void overACeilingItIsSaidWhereOverIt() {
+    Placed placed = Survey.of(Chain.read(TwoStoreys.TEXT, "").house()).value();
+    Point3 corner =
+        placed.getRoom("garage").outline().corners().get(0).at(placed.getRoom("garage").ceilingZ());
+    PlaceWords words = new PlaceWords(placed, new UnitWords(UnitSystem.METRIC));
+    long mm = 1_000_000L;
+    // 12 ft are 3657.6 mm: 2000 mm from the south are 1657.6 mm from the north.
+    for (long west : new long[] {500, 900}) {
+      Point3 joist =
+          new Point3(corner.x() + west * mm, corner.y() + 2000 * mm, corner.z() + 100 * mm);
+      assertEquals(
+          "above the ceiling of garage, %d mm from the west wall and 1.658 m from the north wall"
+              .formatted(west),
+          words.of(joist));
+    }
+    Point3 low =
+        placed.getRoom("office").outline().corners().get(0).at(placed.getRoom("garage").floorZ());
+    Point3 under = new Point3(low.x() + 500 * mm, low.y() + 600 * mm, low.z() - 100 * mm);
+    assertEquals(
+        "under the floor of garage, 500 mm from the west wall and 600 mm from the south wall",
+        words.of(under));
   }
 
   private static Point3 at(Wall w, Wall.WallFace f) {

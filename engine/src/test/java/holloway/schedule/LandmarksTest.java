@@ -12,10 +12,12 @@ import holloway.geometry.Frame;
 import holloway.geometry.Point3;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.Site;
+import holloway.pipeline.WrittenHouse;
 import holloway.support.Chain;
 import holloway.survey.Wall;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -45,6 +47,47 @@ class LandmarksTest {
     assertTrue(east.landmark().endsWith(edge) && west.landmark().endsWith(edge));
     assertEquals(-1, Lines.dot(east.towards(), west.towards()), 1e-9);
     assertEquals(List.of(), attic(block(20, -50, 2400), block(-30, -50, 2400)));
+  }
+
+  private static final String STAIRS =
+      """
+      house: Steps
+      place: us
+      built: 1994
+      levels:
+        ground: { floor: slab, ceiling-height: 8 ft }
+        upper: { above: ground, floor: { joists: 2x10, every: 16 in, run: east-west }, ceiling-height: 8 ft }
+      rooms:
+        hall: { level: ground, size: 3 m x 6 m }
+        landing: { level: upper, size: 3 m x 6 m, above: hall, align: south-west }
+      stairs:
+        - { stair: flight, in: hall, from: [west 1 m, south 1 m], size: 900 mm x 3 m, climbs: north, under: closed }
+      cabinet: { in: hall, wall: east, from: south 3 m, height: 400 mm }
+      outlets:
+        - { name: desk, in: landing, wall: east, from: south 3 m, height: 400 mm, cables: [cat6] }
+      """;
+
+  /**
+   * Of a flight its place in plan and its rise are known, its treads are not: its first riser stands
+   * 1000 - 300 = 700 mm from here, the slope it is drawn as is met after 916 mm. No tape starts
+   * there, nor from the panel below it, which is drawn in steps.
+   */
+  @Test
+  void aFlightShowsNothingToTapeFrom() {
+    Framed framed = WrittenHouse.of(STAIRS).framed();
+    Landmarks marks = new Landmarks(framed);
+    Point3 floor = framed.placed().getRoom("hall").outline().corners().get(0).at(0);
+    Point3 before = new Point3(floor.x() + mm(1450), floor.y() + mm(300), mm(150));
+    assertEquals(Optional.empty(), marks.seen(before, new Frame.Axis(0, 1, 0)));
+    assertEquals(
+        "the inside corner at the south wall",
+        marks.seen(before, new Frame.Axis(0, -1, 0)).orElseThrow().landmark());
+    Point3 beside = new Point3(floor.x() + mm(300), floor.y() + mm(3800), mm(150));
+    assertEquals(Optional.empty(), marks.seen(beside, new Frame.Axis(1, 0, 0)));
+  }
+
+  private static long mm(long mm) {
+    return mm * 1_000_000;
   }
 
   private List<Dimension> attic(Member... blocks) {
