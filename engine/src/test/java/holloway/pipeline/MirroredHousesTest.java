@@ -1,0 +1,41 @@
+package holloway.pipeline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holloway.support.AwkwardHouseText;
+import holloway.support.MirroredStages;
+import holloway.support.Turned;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A house and its mirror have the same members, hollows, crossings and routing graph, each where
+ * the mirror shows it and at the same price: what a search then finds is another matter. Each of
+ * these awkward houses parted from its mirror once.
+ */
+class MirroredHousesTest {
+  @TempDir Path folder;
+
+  private Optional<List<String>> faults(long seed, Turned way) throws Exception {
+    Path house = folder.resolve("house.yaml");
+    Files.writeString(house, AwkwardHouseText.of(seed).house());
+    return MirrorRun.faults(house, folder.resolve("mirror.yaml"), way);
+  }
+
+  /** Looked at as it is, a house in a mirror is another house: the comparison can fail. */
+  @Test
+  void withoutItsMirrorItIsAnother() throws Exception {
+    assertEquals(Optional.of(List.of()), faults(6064, Turned.EAST_FOR_WEST));
+    List<String> apart =
+        MirroredStages.faults(
+            folder.resolve("house.yaml"), folder.resolve("mirror.yaml"), List.of(), 1);
+    for (String stage : List.of("members", "hollows", "crossings", "nodes", "holes", "edges")) {
+      assertTrue(apart.stream().anyMatch(f -> f.startsWith(stage + ":")), stage);
+    }
+  }
+}
