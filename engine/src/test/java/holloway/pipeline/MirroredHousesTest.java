@@ -31,7 +31,8 @@ class MirroredHousesTest {
 
   @ParameterizedTest(name = "{0} {1}: {2}")
   @CsvSource({
-    "5014, NORTH_FOR_SOUTH, balloon walls were in line by their low faces alone"
+    "5014, NORTH_FOR_SOUTH, balloon walls were in line by their low faces alone",
+    "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
     assertEquals(Optional.of(List.of()), faults(seed, way), why);
