@@ -32,6 +32,7 @@ class MirroredHousesTest {
   @ParameterizedTest(name = "{0} {1}: {2}")
   @CsvSource({
     "5014, NORTH_FOR_SOUTH, balloon walls were in line by their low faces alone",
+    "5137, NORTH_FOR_SOUTH, rounding told whether a rim's bore comes out under the floor",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
