@@ -34,6 +34,8 @@ class MirroredHousesTest {
     "5014, NORTH_FOR_SOUTH, balloon walls were in line by their low faces alone",
     "5137, NORTH_FOR_SOUTH, rounding told whether a rim's bore comes out under the floor",
     "6013, EAST_FOR_WEST, rafters over a porch were counted from one side",
+    "6013, NORTH_FOR_SOUTH, a wall along two rooms had the first one's lining",
+    "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
