@@ -36,6 +36,7 @@ class MirroredHousesTest {
     "6013, EAST_FOR_WEST, rafters over a porch were counted from one side",
     "6013, NORTH_FOR_SOUTH, a wall along two rooms had the first one's lining",
     "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
+    "5094, NORTH_FOR_SOUTH, two openings within 10 mm had one name or two",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
