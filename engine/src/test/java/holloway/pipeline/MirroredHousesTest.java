@@ -35,6 +35,7 @@ class MirroredHousesTest {
     "5137, NORTH_FOR_SOUTH, rounding told whether a rim's bore comes out under the floor",
     "6013, EAST_FOR_WEST, rafters over a porch were counted from one side",
     "6013, NORTH_FOR_SOUTH, a wall along two rooms had the first one's lining",
+    "6199, DIAGONALLY, a ring with two places led between them one way round only",
     "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
     "5094, NORTH_FOR_SOUTH, two openings within 10 mm had one name or two",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
