@@ -38,6 +38,7 @@ class MirroredHousesTest {
     "6199, DIAGONALLY, a ring with two places led between them one way round only",
     "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
     "5094, NORTH_FOR_SOUTH, two openings within 10 mm had one name or two",
+    "6040, EAST_FOR_WEST, rafters over a dormer were counted from one side",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
