@@ -35,11 +35,14 @@ class MirroredHousesTest {
     "5137, NORTH_FOR_SOUTH, rounding told whether a rim's bore comes out under the floor",
     "6013, EAST_FOR_WEST, rafters over a porch were counted from one side",
     "6013, NORTH_FOR_SOUTH, a wall along two rooms had the first one's lining",
+    "6199, EAST_FOR_WEST, only the far row of a double wall was assumed",
+    "6199, NORTH_FOR_SOUTH, of two posts in each other's way the lower one stood",
     "6199, DIAGONALLY, a ring with two places led between them one way round only",
     "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
     "5094, NORTH_FOR_SOUTH, two openings within 10 mm had one name or two",
     "6040, EAST_FOR_WEST, rafters over a dormer were counted from one side",
-    "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name"
+    "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name",
+    "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
     assertEquals(Optional.of(List.of()), faults(seed, way), why);
