@@ -32,6 +32,7 @@ class MirroredHousesTest {
   @ParameterizedTest(name = "{0} {1}: {2}")
   @CsvSource({
     "5014, NORTH_FOR_SOUTH, balloon walls were in line by their low faces alone",
+    "5014, EAST_FOR_WEST, a stud between bays of two depths was passed one way round only",
     "5137, NORTH_FOR_SOUTH, rounding told whether a rim's bore comes out under the floor",
     "6013, EAST_FOR_WEST, rafters over a porch were counted from one side",
     "6013, NORTH_FOR_SOUTH, a wall along two rooms had the first one's lining",
@@ -41,6 +42,7 @@ class MirroredHousesTest {
     "5094, EAST_FOR_WEST, the studs of three rooms were in line with the first long one's",
     "5094, NORTH_FOR_SOUTH, two openings within 10 mm had one name or two",
     "6040, EAST_FOR_WEST, rafters over a dormer were counted from one side",
+    "6152, NORTH_FOR_SOUTH, knockouts of two rows had one name",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name",
     "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one"
   })
