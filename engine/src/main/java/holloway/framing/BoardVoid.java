@@ -136,8 +136,10 @@ public record BoardVoid(
     long every = own.flatMap(Battens::every).map(e -> e.value().nm()).orElse(studs);
     if (wall.kind() != WallSpec.Kind.DABBED && every > 2 * BATTEN) {
       long first = Math.floorMod(wall.studOrigin().value() - f.s().lo(), every) + f.s().lo();
-      for (long s = first; s < f.s().hi(); s += every) {
-        out.add(new Interval(s - BATTEN / 2, s + BATTEN / 2));
+      for (long s = first; s - BATTEN / 2 < f.s().hi() - EDGE; s += every) {
+        if (s + BATTEN / 2 > f.s().lo() + EDGE) { // else it lies in the one at the end
+          out.add(new Interval(s - BATTEN / 2, s + BATTEN / 2));
+        }
       }
     }
     return out;

@@ -6,6 +6,7 @@ import holloway.geometry.Interval;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.house.Dormer;
+import holloway.house.LayoutCorner;
 import holloway.house.Side;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +78,7 @@ final class DormerFramer {
     return new Interval(back, Math.max(back + 1, Math.min(end, ridge)));
   }
 
-  void frame(List<Member> members) {
+  void frame(List<Member> members, LayoutCorner layout) {
     Interval across = eastWest ? dormer.clear().x() : dormer.clear().y();
     Interval open = open(shell, dormer);
     Interval west = new Interval(across.lo() - 2 * thick, across.lo());
@@ -96,7 +97,7 @@ final class DormerFramer {
     cheek("b", new Interval(across.hi(), across.hi() + CHEEK), members);
     below(open.lo(), members, across);
     if (dormer.dormer().cover() == Dormer.Cover.SHED) {
-      shed(across, open, members);
+      shed(across, open, layout.isFromHigh(eastWest), members);
     } else {
       gable(across, open, members);
     }
@@ -169,9 +170,10 @@ final class DormerFramer {
     }
   }
 
-  private void shed(Interval across, Interval open, List<Member> members) {
+  private void shed(Interval across, Interval open, boolean fromHigh, List<Member> members) {
     long every = shell.roof().every().value().nm();
-    for (long at = across.lo(); at + thick <= across.hi(); at += every) {
+    for (long from = 0; from + thick <= across.length(); from += every) {
+      long at = fromHigh ? across.hi() - from - thick : across.lo() + from;
       long mid = at + thick / 2;
       Point3 foot = world(mid, open.lo(), dormer.clear().z1());
       int sign = RafterFramer.isUp(side) ? 1 : -1;

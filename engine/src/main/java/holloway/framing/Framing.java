@@ -14,7 +14,7 @@ public final class Framing {
     BalloonLines lines = BalloonLines.of(placed);
     for (var wall : placed.walls()) {
       if (wall.isFramed()) {
-        members.addAll(new WallFramer(wall, lines).members());
+        members.addAll(new WallFramer(wall, lines, placed.house().layout()).members());
         BoardVoid.of(wall).forEach(v -> members.addAll(v.members()));
       } else if (wall.isOpen()) {
         members.addAll(HeaderFramer.members(wall));

@@ -4,6 +4,7 @@ import holloway.geometry.Box;
 import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
+import holloway.house.House;
 import holloway.house.Porch;
 import holloway.survey.Placed;
 import holloway.survey.PlacedPorch;
@@ -18,18 +19,20 @@ final class PorchFramer {
   private static final long POST = 89_000_000;
   private static final long ROOF = 18_000_000;
 
+  private final House house;
   private final PorchLayout layout;
   private final PlacedPorch porch;
   private final List<Member> members;
 
-  private PorchFramer(PorchLayout layout, List<Member> members) {
+  private PorchFramer(House house, PorchLayout layout, List<Member> members) {
+    this.house = house;
     this.layout = layout;
     this.porch = layout.porch();
     this.members = members;
   }
 
   static void frame(Placed placed, List<Member> members) {
-    PorchLayout.of(placed).forEach(l -> new PorchFramer(l, members).frame());
+    PorchLayout.of(placed).forEach(l -> new PorchFramer(placed.house(), l, members).frame());
   }
 
   private void frame() {
@@ -68,23 +71,30 @@ final class PorchFramer {
       case FLAT -> own("roof", MemberKind.CLADDING, new Box(0, l, 0, d, top, top + ROOF));
       case SHED -> {
         Frame up = sloped(f.toWorld(0, d, top), f.v(), -1, slope);
-        slope("", up, d, l, slope);
+        slope("", up, d, l, slope, !porch.leadsAway(house));
       }
       case GABLE -> {
-        slope("a", sloped(f.toWorld(0, 0, top), f.u(), 1, slope), l / 2, d, slope);
-        slope("b", sloped(f.toWorld(l, d, top), f.u(), -1, slope), l / 2, d, slope);
+        // v leads away from the wall on one side of the ridge and to it on the other
+        slope("a", sloped(f.toWorld(0, 0, top), f.u(), 1, slope), l / 2, d, slope, false);
+        slope("b", sloped(f.toWorld(l, d, top), f.u(), -1, slope), l / 2, d, slope, true);
       }
     }
   }
 
-  /** Rafters from a lower edge up, and what lies on them. */
-  private void slope(String tag, Frame frame, long level, long wide, double slope) {
+  /**
+   * Rafters from a lower edge up, and what lies on them.
+   *
+   * @param fromFar they are counted from the end that v leads to
+   */
+  private void slope(
+      String tag, Frame frame, long level, long wide, double slope, boolean fromFar) {
     long t = porch.thick();
     long deep = porch.porch().joists().value().depth().nm();
     double cos = 1 / Math.hypot(1, slope);
     long length = Math.round(level / cos);
     long every = porch.porch().every().value().nm();
-    for (long at = 0; at + t <= wide; at += every) {
+    for (long from = 0; from + t <= wide; from += every) {
+      long at = fromFar ? wide - from - t : from;
       Box box = new Box(0, length, at, at + t, 0, deep);
       add("rafter" + tag + "-" + WallFramer.tag(at), MemberKind.RAFTER, frame, box);
     }

@@ -5,6 +5,7 @@ import holloway.geometry.Frame;
 import holloway.geometry.Interval;
 import holloway.geometry.Point3;
 import holloway.house.Direction;
+import holloway.house.LayoutCorner;
 import holloway.house.Roof;
 import holloway.house.Side;
 import java.util.List;
@@ -32,14 +33,14 @@ final class RafterFramer {
     cos = 1 / Math.sqrt(1 + slope * slope);
   }
 
-  void frame(List<Member> members) {
+  void frame(List<Member> members, LayoutCorner layout) {
     for (Interval c : shell.chords()) {
       if (!RoofFramer.spans(shell, c).isEmpty()) {
         topChords(c, members);
       }
     }
     for (int i = 0; i < shell.dormers().size(); i++) {
-      new DormerFramer(shell, shell.dormers().get(i), i + 1, this).frame(members);
+      new DormerFramer(shell, shell.dormers().get(i), i + 1, this).frame(members, layout);
     }
   }
 

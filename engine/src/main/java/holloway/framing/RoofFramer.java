@@ -70,7 +70,7 @@ final class RoofFramer {
       return List.of();
     }
     Attic shell = KneeDormers.in(placed, roof);
-    new RafterFramer(shell).frame(members);
+    new RafterFramer(shell).frame(members, placed.house().layout());
     rooms.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
     List<Attic> out = SideAttics.of(roof);
     out.forEach(this::chords);
@@ -126,7 +126,7 @@ final class RoofFramer {
 
   /** The attics under one roofline: what its vaulted ceilings leave of it, each part by itself. */
   private List<Attic> under(Attic shell, List<PlacedRoom> rooms) {
-    new RafterFramer(shell).frame(members);
+    new RafterFramer(shell).frame(members, placed.house().layout());
     List<PlacedRoom> vaulted = rooms.stream().filter(r -> r.room().vaulted()).toList();
     vaulted.forEach(r -> new VaultFramer(shell, r, Ceilings.lining(placed, r)).frame(members));
     List<Polygon2> parts = Outlines.without(placed, shell.outline(), vaulted);

@@ -3,10 +3,15 @@ package holloway.framing;
 import holloway.geometry.Box;
 import holloway.geometry.Interval;
 import holloway.house.Fact;
+import holloway.house.LayoutCorner;
+import holloway.survey.LaidOut;
 import holloway.survey.Wall;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
 
 /**
  * The members of one framed wall, in its own frame. Studs stand at the layout; openings get king
@@ -26,9 +31,15 @@ final class WallFramer {
   private final List<Interval> uprights = new ArrayList<>();
   private final List<Member> out = new ArrayList<>();
   private final Optional<Wall> below;
+  private final boolean down;
 
-  WallFramer(Wall wall, BalloonLines lines) {
+  /**
+   * @param layout where its openings and the walls that end at it are taken from in turn: a stud is
+   *     left out where one stands already
+   */
+  WallFramer(Wall wall, BalloonLines lines, LayoutCorner layout) {
     this.wall = wall;
+    this.down = LaidOut.fromHigh(layout, wall.frame());
     this.stud = wall.studs().value().thickness().nm();
     this.below = lines.findBelow(wall);
     boolean through = lines.findAbove(wall).isPresent();
@@ -37,7 +48,8 @@ final class WallFramer {
     this.bottomPlate = below.isEmpty();
     long plies = through ? 0 : wall.singleTopPlate() ? 1 : 2;
     this.studTop = wall.height() - plies * PLATE;
-    this.assumed = wall.studOrigin().isAssumed();
+    // of a double wall nobody says behind which face the studs were found
+    this.assumed = wall.studOrigin().isAssumed() || wall.rows().size() > 1;
     frame(plies);
   }
 
@@ -50,12 +62,14 @@ final class WallFramer {
       topPlates("top-plate-" + (k + 1), studTop + k * PLATE);
     }
     bottomPlates();
-    wall.openings().forEach(this::openingFrame);
+    inTurn(wall.openings(), Wall.WallOpening::s).forEach(this::openingFrame);
     upright(MemberKind.POST, new Interval(0, stud), false);
     upright(MemberKind.POST, new Interval(wall.length() - stud, wall.length()), false);
-    for (Wall.Junction j : wall.junctions()) {
-      upright(MemberKind.POST, at(j.s().lo() - BACKING), false);
-      upright(MemberKind.POST, at(j.s().hi() + BACKING - stud), false);
+    for (Wall.Junction j : inTurn(wall.junctions(), Wall.Junction::s)) {
+      long low = j.s().lo() - BACKING;
+      long high = j.s().hi() + BACKING - stud;
+      upright(MemberKind.POST, at(down ? high : low), false);
+      upright(MemberKind.POST, at(down ? low : high), false);
     }
     for (long centre : layout()) {
       upright(MemberKind.STUD, at(centre - stud / 2), assumed);
@@ -71,6 +85,13 @@ final class WallFramer {
       String tail = gaps.isEmpty() ? "" : "-" + tag(piece.lo());
       add(MemberKind.TOP_PLATE, name + tail, piece, new Interval(z, z + PLATE), false);
     }
+  }
+
+  /** From the end that layouts are counted from. */
+  private <T> List<T> inTurn(List<T> all, Function<T, Interval> where) {
+    ToLongFunction<T> near = t -> down ? -where.apply(t).hi() : where.apply(t).lo();
+    ToLongFunction<T> far = t -> down ? -where.apply(t).lo() : where.apply(t).hi();
+    return all.stream().sorted(Comparator.comparingLong(near).thenComparingLong(far)).toList();
   }
 
   private Interval at(long lo) {
@@ -210,7 +231,7 @@ final class WallFramer {
       Interval t = wall.rows().get(row);
       Box box = new Box(s.lo(), s.hi(), t.lo(), t.hi(), z.lo(), z.hi());
       String id = wall.id() + "/" + name + (row == 0 ? "" : "-far");
-      out.add(new Member(id, kind, wall.frame(), box, wall.id(), unsure || row > 0));
+      out.add(new Member(id, kind, wall.frame(), box, wall.id(), unsure));
     }
   }
 

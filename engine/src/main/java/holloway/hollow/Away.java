@@ -48,7 +48,7 @@ public record Away(LayoutCorner from) {
   }
 
   /** Nearest to that corner first. */
-  Comparator<Point2> order() {
+  public Comparator<Point2> order() {
     return Comparator.comparingLong((Point2 p) -> east() * p.x() + north() * p.y())
         .thenComparingLong(p -> east() * p.x());
   }

@@ -23,6 +23,12 @@ final class Bores {
   /** What may stand on the axis of each kind of crossing. */
   private static final Set<MemberKind> FINISH = EnumSet.of(MemberKind.LINING, MemberKind.SUBFLOOR);
 
+  /**
+   * What is told as a void: a bit looks out by two millimetres behind many a member, which rounding
+   * must not make a void of or none.
+   */
+  private static final long GAP = 2_100_000;
+
   private final Solids solids;
   private final Lawful lawful;
   private final KeepOffs keepOffs;
@@ -177,13 +183,13 @@ final class Bores {
         continue; // beside the piece before it: on the joint of two sheets one is bored through
       }
       last = h.member().kind();
-      if (h.from() - at > 2_000_000) {
+      if (h.from() - at > GAP) {
         out.add(new Site.Layer("void", h.from() - at));
       }
       out.add(new Site.Layer(h.member().kind().word(), h.to() - h.from()));
       at = Math.max(at, h.to());
     }
-    if (a.distanceTo(b) - at > 2_000_000) {
+    if (a.distanceTo(b) - at > GAP) {
       out.add(new Site.Layer("void", a.distanceTo(b) - at));
     }
     return out;

@@ -19,6 +19,9 @@ import java.util.TreeSet;
  * could be patched or boards lifted to get at a bay.
  */
 final class JoistSites {
+  /** Places in a bay that lie nearer to each other have one name. */
+  private static final long SAME = 10_000_000;
+
   private static final long FROM_WALL = 160_000_000;
   private static final long LEAST = 350_000_000;
   private static final long STEP = 150_000_000;
@@ -193,13 +196,24 @@ final class JoistSites {
         .ifPresent(draft::keep);
   }
 
+  /** Ascending; what would be as good as the same opening is one, and ids could not tell it. */
+  private static TreeSet<Long> spots(Interval i, int away) {
+    TreeSet<Long> out = new TreeSet<>(List.of(lawfulSpot(i, away)));
+    long near = Away.at(i.lo(), i.hi(), away, FROM_WALL);
+    long far = Away.at(i.lo(), i.hi(), -away, FROM_WALL);
+    for (long u : new long[] {near, far}) {
+      if (out.subSet(u - SAME, u + SAME).isEmpty()) {
+        out.add(u);
+      }
+    }
+    return out;
+  }
+
   /** At both ends over the room, near its walls, and where its joists would be bored. */
   static void places(Draft draft, Hollow bay, PlacedRoom room, AccessPlace.Kind kind) {
     int away = Away.of(draft).alongU(bay.frame());
     for (Interval i : over(bay, room)) {
-      TreeSet<Long> spots =
-          new TreeSet<>(List.of(i.lo() + FROM_WALL, lawfulSpot(i, away), i.hi() - FROM_WALL));
-      for (long u : spots) {
+      for (long u : spots(i, away)) {
         Point3 at = bay.frame().toWorld(u, bay.clear().y().mid(), bay.clear().z().mid());
         if (kind == AccessPlace.Kind.CEILING_PATCH && draft.isUnderBeam(room, at.plan())) {
           continue;

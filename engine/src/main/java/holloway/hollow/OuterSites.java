@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Deck;
 import holloway.geometry.Box;
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
 import holloway.house.Conduit;
 import holloway.house.WallSpot;
@@ -127,7 +128,7 @@ final class OuterSites {
       List<Point3[]> deep = throughRim(w, spot, core, z, INTO_BAY);
       for (Hollow h : draft.hollows.values()) {
         if (h.owner().equals(d.id()) && h.area().isPresent()) {
-          var into = far.stream().filter(x -> h.area().get().contains(x[1].plan())).toList();
+          var into = far.stream().filter(x -> isIn(h, x)).toList();
           keep(w, "rim", SiteKind.RIM, into, RoomSpaces.OUTSIDE, h.id());
         } else if (h.owner().equals(d.id()) && h.kind() == HollowKind.JOIST_BAY) {
           var into =
@@ -136,6 +137,15 @@ final class OuterSites {
         }
       }
     }
+  }
+
+  /** A space begins where such a bore ends: what lies a millimetre on is asked for. */
+  private static boolean isIn(Hollow h, Point3[] axis) {
+    double on = 1e6 / axis[0].distanceTo(axis[1]);
+    Point2 end = axis[1].plan();
+    long x = Math.round(on * (end.x() - axis[0].x()));
+    long y = Math.round(on * (end.y() - axis[0].y()));
+    return h.area().get().contains(end.plus(x, y));
   }
 
   private List<Point3[]> throughRim(Wall w, OnWall spot, long core, long z, long depth) {

@@ -6,6 +6,7 @@ import holloway.geometry.Point3;
 import holloway.survey.PlacedRoom;
 import holloway.survey.Wall;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,11 @@ final class SkirtingSites {
 
   private static final long CABLE = 4_500_000;
 
+  /** Which of two the corner between them is told from: the longer one. */
+  private static final Comparator<Hollow> LEADS =
+      Comparator.comparingLong((Hollow h) -> -Math.round(h.clear().x().length() / 1e6))
+          .thenComparing(Hollow::id);
+
   private final Draft draft;
   private final List<Interest> interests;
 
@@ -46,7 +52,7 @@ final class SkirtingSites {
         }
       }
       for (Hollow o : all) {
-        if (o.owner().equals(h.owner()) && h.id().compareTo(o.id()) < 0) {
+        if (o.owner().equals(h.owner()) && LEADS.compare(h, o) < 0) {
           corner(h, o);
         }
       }

@@ -28,6 +28,9 @@ final class StudSites {
   /** Backing posts stand this far beside a wall that ends there; from experience. */
   private static final long POSTS = 60_000_000;
 
+  /** A bay of a balloon frame is as deep as the shallower of two walls. */
+  private static final long SHARED = 30_000_000;
+
   private static final long THICKEST = 130_000_000;
 
   private final Draft draft;
@@ -59,7 +62,8 @@ final class StudSites {
     Box b = other.clear();
     long gap = b.x0() - a.x1();
     long z = Math.max(a.z0(), b.z0()) + HEIGHT;
-    if (a.y0() != b.y0()
+    Optional<Interval> depth = depth(a, b);
+    if (depth.isEmpty()
         || gap <= 1_000_000
         || gap > THICKEST
         || z > Math.min(a.z1(), b.z1()) - 60_000_000) {
@@ -79,7 +83,7 @@ final class StudSites {
       knockouts(steel.get(), one, other);
       return;
     }
-    long t = (a.y0() + a.y1()) / 2;
+    long t = depth.get().mid();
     List<Point3[]> axes = new ArrayList<>();
     for (long up : new long[] {0, 80_000_000, 160_000_000}) {
       if (z + up < Math.min(a.z1(), b.z1()) - 40_000_000) {
@@ -92,8 +96,19 @@ final class StudSites {
     String id =
         one.owner() + "/stud/" + Tags.of(a.x1()) + (a.z0() > 100_000_000 ? "-z" + Tags.of(z) : "");
     id += StudBays.row(one);
-    id += draft.has(id) ? "-to-" + Tags.of(b.x0()) : ""; // past a narrow bay
+    id = past(id, b.x0());
+    id += draft.has(id) ? "-z" + Tags.of(z) : "";
     draft.bores.best(id, SiteKind.STUD, axes, one.id(), other.id()).ifPresent(draft::keep);
+  }
+
+  /** From one bay to the next and past it, where that is narrow, are two. */
+  private String past(String id, long end) {
+    return draft.has(id) ? id + "-to-" + Tags.of(end) : id;
+  }
+
+  /** Of the wall, as far as both bays have it; empty for bays of two rows. */
+  private static Optional<Interval> depth(Box a, Box b) {
+    return a.y().cut(b.y()).filter(t -> t.length() >= SHARED);
   }
 
   /** Does a shared wall end against this stretch of a wall? Its posts stand beside it. */
@@ -129,7 +144,9 @@ final class StudSites {
         Member stud = hits.get(0).member();
         draft.keep(
             new Site(
-                w.id() + "/knockout/" + Tags.of(a.x1()) + "-z" + Tags.of(z),
+                past(
+                    w.id() + "/knockout/" + Tags.of(a.x1()) + "-z" + Tags.of(z) + StudBays.row(one),
+                    b.x0()),
                 SiteKind.OPENING,
                 from,
                 to,
@@ -149,7 +166,8 @@ final class StudSites {
     Box a = low.clear();
     Box b = high.clear();
     long gap = b.z0() - a.z1();
-    if (a.y0() != b.y0() || gap <= 1_000_000 || gap > THICKEST) {
+    Optional<Interval> depth = depth(a, b);
+    if (depth.isEmpty() || gap <= 1_000_000 || gap > THICKEST) {
       return;
     }
     new Interval(a.x0(), a.x1())
@@ -157,7 +175,7 @@ final class StudSites {
         .filter(i -> i.length() >= 60_000_000)
         .ifPresent(
             s -> {
-              long t = (a.y0() + a.y1()) / 2;
+              long t = depth.get().mid();
               List<Point3[]> axes =
                   List.<Point3[]>of(
                       new Point3[] {

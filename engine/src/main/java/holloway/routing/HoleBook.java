@@ -2,7 +2,9 @@ package holloway.routing;
 
 import holloway.catalog.Fit;
 import holloway.geometry.Box;
+import holloway.geometry.Point2;
 import holloway.geometry.Point3;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -215,16 +217,31 @@ final class HoleBook {
         : 0;
   }
 
+  /**
+   * The cheapest few. Of those that cost and are called the same the nearest are among them: which
+   * are left out is not for ids to say, since they are counted from one side.
+   */
   private List<RouteGraph.Method> methods(Site s) {
-    List<RouteGraph.Method> out = new ArrayList<>();
-    from(s, s.hollowA(), s.a(), out);
-    from(s, s.hollowB(), s.b(), out);
-    out.sort(
-        Comparator.comparingLong(this::price)
-            .thenComparing(RouteGraph.Method::words)
-            .thenComparing(RouteGraph.Method::stand));
-    return List.copyOf(out.subList(0, Math.min(MOST_METHODS, out.size())));
+    List<Reach> all = new ArrayList<>();
+    from(s, s.hollowA(), s.a(), all);
+    from(s, s.hollowB(), s.b(), all);
+    Comparator<RouteGraph.Method> cheap =
+        Comparator.comparingLong(this::price).thenComparing(RouteGraph.Method::words);
+    Comparator<Point2> away = new Away(house.framed().placed().house().layout()).order();
+    all.sort(
+        Comparator.comparing(Reach::method, cheap)
+            .thenComparingLong(r -> Math.round(r.at.distanceTo(s.middle()) / 1e6))
+            .thenComparing(r -> r.at.plan(), away)
+            .thenComparingLong(r -> r.at.z()));
+    return all.stream()
+        .limit(MOST_METHODS)
+        .map(Reach::method)
+        .sorted(cheap.thenComparing(RouteGraph.Method::stand))
+        .toList();
   }
+
+  /** A method, and where a hand is then. */
+  private record Reach(RouteGraph.Method method, Point3 at) {}
 
   private long price(RouteGraph.Method m) {
     long sum = 0;
@@ -234,20 +251,24 @@ final class HoleBook {
     return sum;
   }
 
-  private void from(Site s, String hollow, Point3 end, List<RouteGraph.Method> out) {
+  private void from(Site s, String hollow, Point3 end, List<Reach> out) {
     Hollow h = house.findHollow(hollow).orElseThrow();
     if (!h.blind()) {
       stands
           .at(h, end, wishes)
           .ifPresent(
-              st -> out.add(method(s, st.stand(), "from " + st.words(), st.id(), st.works())));
+              st ->
+                  out.add(
+                      new Reach(
+                          method(s, st.stand(), "from " + st.words(), st.id(), st.works()), end)));
       return;
     }
     for (Accesses.Access a : accesses.in(hollow)) {
       long d = distance(h, a.at(), end, s.kind());
       if (d >= 0) {
         String stand = d <= ARM ? a.stand() : "cut-out";
-        out.add(method(s, stand, "from " + a.words(), draft.nodes.get(a.node()).name(), a.works()));
+        String id = draft.nodes.get(a.node()).name();
+        out.add(new Reach(method(s, stand, "from " + a.words(), id, a.works()), a.at()));
       }
     }
   }

@@ -145,7 +145,7 @@ final class RingNet {
       before = base;
       last = s;
     }
-    if (stops.size() > 2 && before != first) {
+    if (before != first) {
       leg(before, first, last.param(), stops.get(0).param() + round, z, gaps);
     }
   }

@@ -9,7 +9,7 @@ import holloway.house.Side;
  * begin at, along the axis that the wall mostly runs along. An angled wall's u may run from north
  * to south, so its upper end is not always the northern one.
  */
-final class LaidOut {
+public final class LaidOut {
   /** A wall at 45 degrees runs along both axes: it is counted as one that runs east-west. */
   private static final double LEAN = 1e-6;
 
@@ -21,7 +21,7 @@ final class LaidOut {
   }
 
   /** Is it counted down from the wall's upper end? */
-  static boolean fromHigh(LayoutCorner layout, Frame wall) {
+  public static boolean fromHigh(LayoutCorner layout, Frame wall) {
     boolean eastWest = isEastWest(wall);
     boolean upward = (eastWest ? wall.u().x() : wall.u().y()) > 0;
     return layout.isFromHigh(eastWest) == upward;

@@ -166,12 +166,16 @@ final class WallBuilder {
     return t.withKnockouts(usual);
   }
 
-  /** What a cut-out has to get through: of several layers the hardest. */
+  /**
+   * What a cut-out has to get through: of several layers the hardest; of several rooms what most of
+   * that side is lined with.
+   */
   private static Lining lining(Strip s, Make make, int side) {
     return s.shown().stream()
         .filter(x -> x.side() == side)
         .min(
-            Comparator.comparingLong((Strip.Shown x) -> x.s().lo())
+            Comparator.comparingLong((Strip.Shown x) -> -Math.round(x.s().length() / 1e6))
+                .thenComparing(x -> x.edge().room().name())
                 .thenComparing(x -> x.edge().id()))
         .map(
             x ->

@@ -9,6 +9,7 @@ import holloway.plan.Plan;
 import holloway.plan.PlanJson;
 import holloway.schedule.WorkReferee;
 import holloway.support.AwkwardHouseText.Drawn;
+import holloway.support.MirroredStages;
 import holloway.support.Respelled;
 import holloway.support.Turned;
 import java.nio.file.Files;
@@ -148,24 +149,41 @@ final class AwkwardHouses {
         continue;
       }
       try {
-        alike(way.name(), plan, again("turned", text, Optional.empty()));
+        alike(house, way, plan, again("turned", text, Optional.empty()));
       } catch (InputTrouble told) {
         faults.add(way + " it is refused: " + told.lines());
       }
     }
   }
 
-  private void alike(String which, Plan one, Plan other) {
+  /**
+   * The search may end at another plan in the mirror. Then the two graphs have to be one in the
+   * mirror, and no plan may cost less than what is proven of the other's.
+   */
+  private void alike(Path house, Turned way, Plan one, Plan other) {
     Plan.Totals a = one.totals();
     Plan.Totals b = other.totals();
     if (one.unrouted().size() != other.unrouted().size()) {
-      faults.add(which + ": other runs have a way: " + one.unrouted() + " / " + other.unrouted());
+      faults.add(way + ": other runs have a way: " + one.unrouted() + " / " + other.unrouted());
     } else if (Math.abs(a.objective() - b.objective()) > 1 + a.objective() / 1000
         || a.holes() != b.holes()) {
-      faults.add(
-          "%s: holes %d/%d, minutes %.4f/%.4f, metres %.3f/%.3f"
-              .formatted(
-                  which, a.holes(), b.holes(), a.minutes(), b.minutes(), a.routeM(), b.routeM()));
+      List<String> apart =
+          MirroredStages.faults(house, folder.resolve("turned.yaml"), List.of(way), 1);
+      boolean possible = a.objective() >= b.bound() && b.objective() >= a.bound();
+      if (!possible || !apart.isEmpty()) {
+        faults.add(
+            "%s: holes %d/%d, minutes %.4f/%.4f, metres %.3f/%.3f, %s %s"
+                .formatted(
+                    way,
+                    a.holes(),
+                    b.holes(),
+                    a.minutes(),
+                    b.minutes(),
+                    a.routeM(),
+                    b.routeM(),
+                    possible ? "both possible" : "one is less than is proven of the other",
+                    apart.stream().limit(3).toList()));
+      }
     }
   }
 }
