@@ -18,8 +18,8 @@ import java.util.Optional;
  */
 final class NeighbourRule implements Rule {
   /**
-   * Cable clipped to a wall lies this near to it at most, millimetres. To the face of a wall between
-   * split levels it may be clipped: that is one's own.
+   * Cable clipped to a wall lies this near to it at most, millimetres. To the face of a wall
+   * between split levels it may be clipped: that is one's own.
    */
   private static final double CLIPPED_MM = 15;
 

@@ -79,9 +79,7 @@ final class SplitRule implements Rule {
         at.isLeg()
             ? evidence.hollow(at)
             : evidence.house().hollows().stream()
-                .filter(
-                    h ->
-                        Set.of(h.id() + "/from/cut-out", h.id() + "/to/cut-out").contains(id))
+                .filter(h -> Set.of(h.id() + "/from/cut-out", h.id() + "/to/cut-out").contains(id))
                 .findFirst();
     return in.filter(h -> h.kind() == HollowKind.CONDUIT || h.kind() == HollowKind.OLD_CABLE)
         .isPresent();

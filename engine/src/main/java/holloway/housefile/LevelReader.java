@@ -48,9 +48,9 @@ final class LevelReader {
   private static Optional<Level.Beside> beside(String name, Entry e) {
     Optional<String> other = e.text("beside");
     Optional<Fact<Length>> step = e.length("step");
-    if (other.isPresent() != step.isPresent()) {
+    if (e.has("beside") != e.has("step")) {
       e.problem(
-          other.isPresent() ? "beside" : "step",
+          e.has("beside") ? "beside" : "step",
           "beside: LEVEL, step: 4 ft 3 in",
           "",
           "level '%s' is a split level: say which level it stands beside and how much higher its floor lies (a minus if lower)"

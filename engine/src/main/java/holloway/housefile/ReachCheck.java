@@ -145,7 +145,8 @@ final class ReachCheck {
       problems.add(
           ref.where(),
           one.name() + ", " + other.name(),
-          "two rooms of one level",
+          "two rooms of one level, or side: %s SIDE for a wall between split levels"
+              .formatted(one.name()),
           "",
           "there is no wall between '%s' on level '%s' and '%s' on level '%s'"
               .formatted(one.name(), one.level(), other.name(), other.level()));

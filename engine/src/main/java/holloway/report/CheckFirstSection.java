@@ -74,7 +74,7 @@ final class CheckFirstSection {
   private void cards() {
     for (Plan.PlannedHole h : sheet.plan().holes()) {
       String text = sheet.findCard(h.id()).map(HoleCard::checkFirst).orElse("");
-      if (!Set.of("", "find the stud first").contains(text)) {
+      if (!Set.of("", HouseWords.findFirst(h.kind())).contains(text)) {
         each(h.label() + ": ", List.of(text));
       }
     }

@@ -87,8 +87,7 @@ final class FloorDoubts {
 
   /** Whether joists lie at a spot that nobody has found: those its nearest room stands on. */
   private boolean isAssumed(PlacedLevel l, Point3 at) {
-    Geometry spot =
-        new GeometryFactory().createPoint(new Coordinate(at.x() / 1e6, at.y() / 1e6));
+    Geometry spot = new GeometryFactory().createPoint(new Coordinate(at.x() / 1e6, at.y() / 1e6));
     return placed.rooms().stream()
         .filter(r -> r.room().level().equals(l.name()))
         .filter(r -> r.outline().toJts().distance(spot) < BESIDE_MM)

@@ -36,7 +36,7 @@ final class HolesSection {
                 h.kind(),
                 sheet.units().bit(h.diameterMm()),
                 two,
-                h.assumed() ? "; find the stud first" : ""));
+                h.assumed() ? "; " + HouseWords.findFirst(h.kind()) : ""));
     row("where", places.of(h.at()));
     row("stand", words.stand(h));
     // The card says the same in the reader's units and in the order in which the bit meets it.

@@ -233,4 +233,9 @@ final class HouseWords {
     String[] parts = id.split("/");
     return index < parts.length ? parts[index] : id;
   }
+
+  /** What has to be found before a hole whose place is assumed is bored; as on its card. */
+  static String findFirst(String kind) {
+    return kind.contains("joist") ? "find the joist first" : "find the stud first";
+  }
 }

@@ -41,7 +41,7 @@ public final class RoutesText {
                   h.kind(),
                   units.bit(h.diameterMm()),
                   HouseWords.plain(h.method()),
-                  h.assumed() ? "; find the stud first" : ""));
+                  h.assumed() ? "; " + HouseWords.findFirst(h.kind()) : ""));
     }
   }
 }

@@ -120,7 +120,8 @@ public final class SeenWords {
 
   /** The card's caution, if it has one. */
   public Optional<String> caution(Plan.PlannedHole h, HoleCard c) {
-    String first = c.checkFirst().isEmpty() && h.assumed() ? "find the stud first" : c.checkFirst();
+    boolean bare = c.checkFirst().isEmpty() && h.assumed();
+    String first = bare ? HouseWords.findFirst(h.kind()) : c.checkFirst();
     return first.isEmpty() ? Optional.empty() : Optional.of(sentence(first));
   }
 

@@ -172,7 +172,8 @@ public final class HoleCards {
   private String checkFirst(Site site, double tolerance) {
     List<String> out = new ArrayList<>();
     if (site.assumed()) {
-      out.add("find the stud first");
+      out.add(
+          site.kind().word().contains("joist") ? "find the joist first" : "find the stud first");
     }
     if (isOverPorch(site.hollowA()) || isOverPorch(site.hollowB())) {
       out.add("the cable of a porch lamp may lie behind the boards: switch it off, look first");

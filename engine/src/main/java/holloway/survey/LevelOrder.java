@@ -82,7 +82,7 @@ final class LevelOrder {
         Level any = levels.get(next.get(1));
         problems.add(
             any.where(),
-            "nothing tells which of the levels %s is above the other. Maybe say above: for one of them",
+            "nothing tells which of the levels %s is above the other. Maybe say above: for one of them, or beside: and step: if one stands beside",
             String.join(", ", next));
       }
       for (String l : next) {

@@ -83,6 +83,7 @@ class OutsideFeedTest {
                     "{ name: camera, outside: garage south, from: west 6 ft, height: 7 ft 10 in, cables: [outdoor-cat6] }"))
             .plan();
     // 94 in are 2.388 m.
-    assertTrue(p.totals().zones().stream().noneMatch("ladder"::equals), p.totals().zones()::toString);
+    assertTrue(
+        p.totals().zones().stream().noneMatch("ladder"::equals), p.totals().zones()::toString);
   }
 }

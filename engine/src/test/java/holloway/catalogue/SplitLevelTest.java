@@ -302,6 +302,24 @@ class SplitLevelTest {
         "beside each other in a circle");
   }
 
+  /** One slip is one message: what is written there was only not read. */
+  @Test
+  void aStepThatCannotBeReadIsNotMissing() {
+    String bad = SPLIT.replace("step: -4 ft 3 in", "step: -4 ft 3");
+    InputTrouble e = assertThrows(InputTrouble.class, () -> placed(bad));
+    assertFalse(e.getMessage().contains("say which level it stands beside"), e::getMessage);
+    assertTrue(e.getMessage().contains("the inches have no unit"), e::getMessage);
+  }
+
+  /** Each part has a wall of its own there, said by the side it shows. */
+  @Test
+  void aWallBetweenPartsIsSaidByItsSide() {
+    String bad = SPLIT + "walls:\n  - { between: [store, den], bearing: yes }\n";
+    InputTrouble e = assertThrows(InputTrouble.class, () -> placed(bad));
+    assertTrue(
+        e.getMessage().contains("side: store SIDE for a wall between split levels"), e::getMessage);
+  }
+
   private static void says(String text, String changed, String message) {
     String bad = SPLIT.replace(text, changed);
     InputTrouble e = assertThrows(InputTrouble.class, () -> placed(bad));

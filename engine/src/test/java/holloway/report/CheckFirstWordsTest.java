@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.hollow.SiteKind;
 import holloway.pipeline.Answers;
 import holloway.plan.Plan;
 import holloway.support.PackedSample;
@@ -35,5 +36,14 @@ class CheckFirstWordsTest {
     assertEquals(1, said.size(), said.toString());
     assertFalse(said.get(0).contains(wall.id()), said.toString());
     assertTrue(said.get(0).startsWith("assumed: the " + WallNames.of(wall)), said.toString());
+  }
+
+  /** Of the kinds of hole that hang on a member, as cards and lists have them. */
+  @Test
+  void aJoistIsNoStud() {
+    assertEquals("find the joist first", HouseWords.findFirst(SiteKind.JOIST.word()));
+    assertEquals("find the joist first", HouseWords.findFirst(SiteKind.BLOCKING.word()));
+    assertEquals("find the stud first", HouseWords.findFirst(SiteKind.STUD.word()));
+    assertEquals("find the stud first", HouseWords.findFirst(SiteKind.TOP_PLATE.word()));
   }
 }

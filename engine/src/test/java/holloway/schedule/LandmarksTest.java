@@ -68,9 +68,9 @@ class LandmarksTest {
       """;
 
   /**
-   * Of a flight its place in plan and its rise are known, its treads are not: its first riser stands
-   * 1000 - 300 = 700 mm from here, the slope it is drawn as is met after 916 mm. No tape starts
-   * there, nor from the panel below it, which is drawn in steps.
+   * Of a flight its place in plan and its rise are known, its treads are not: its first riser
+   * stands 1000 - 300 = 700 mm from here, the slope it is drawn as is met after 916 mm. No tape
+   * starts there, nor from the panel below it, which is drawn in steps.
    */
   @Test
   void aFlightShowsNothingToTapeFrom() {

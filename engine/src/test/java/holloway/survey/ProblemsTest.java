@@ -98,6 +98,8 @@ class ProblemsTest {
   @Test
   void levelsThatNothingOrders() {
     assertSays(den().slab("loft", ft(8)), "nothing tells which of the levels ground, loft");
+    // A shed stands over neither the cellar nor the storey of the house.
+    assertSays(den().slab("loft", ft(8)), "or beside: and step: if one stands beside");
   }
 
   @Test
