@@ -6,6 +6,7 @@ import holloway.framing.MemberKind;
 import holloway.framing.Skylights;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
+import holloway.hollow.Away;
 import holloway.hollow.Hollow;
 import holloway.hollow.HollowHouse;
 import holloway.hollow.HollowKind;
@@ -90,14 +91,18 @@ final class CeilingEnds {
     return hung ? 1 : Math.max(1, room.room().overhead().layers().size());
   }
 
-  /** The spot and places up to 120 mm aside, nearest first: a ceiling outlet may move that much. */
-  private static List<Point2> near(Point2 p) {
+  /**
+   * The spot and places up to 120 mm aside, nearest first: a ceiling outlet may move that much. Of
+   * two as near the first is the one that lies away from where layouts begin.
+   */
+  private List<Point2> near(Point2 p) {
+    Away away = new Away(house.framed().placed().house().layout());
     List<Point2> out = new ArrayList<>();
     for (long off : new long[] {0, 40_000_000, 80_000_000, 120_000_000}) {
-      out.add(p.plus(off, 0));
-      out.add(p.plus(-off, 0));
-      out.add(p.plus(0, off));
-      out.add(p.plus(0, -off));
+      out.add(away.plus(p, off, 0));
+      out.add(away.plus(p, -off, 0));
+      out.add(away.plus(p, 0, off));
+      out.add(away.plus(p, 0, -off));
     }
     return out;
   }

@@ -8,6 +8,7 @@ import holloway.hollow.Hollow;
 import holloway.hollow.Solids;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -149,25 +150,21 @@ final class LayNet {
    */
   private Optional<LayMemory.Approach> look(Point3 at) {
     for (long in : INWARD) {
-      for (long[] d : new long[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
-        Point2 step = away.plus(at.plan(), d[0] * in, d[1] * in);
-        long x = step.x();
-        long y = step.y();
-        Point2 anchor = new Point2(snap(x, middle.x()), snap(y, middle.y()));
-        List<Point3> path =
-            new ArrayList<>(
-                List.of(
-                    anchor.at(terms.layZ()),
-                    new Point3(x, anchor.y(), terms.layZ()),
-                    new Point3(x, y, terms.layZ())));
-        if (in > 0) {
-          path.add(new Point3(x, y, terms.betweenZ()));
-          path.add(at.withZ(terms.betweenZ()));
-        }
-        path.add(at);
-        List<Point3> tidy = Paths.tidy(path);
-        if (covers(anchor) && covers(at.plan()) && inside(tidy) && Paths.clear(solids, tidy)) {
-          return Optional.of(new LayMemory.Approach(anchor, tidy));
+      for (Point2 step : steps(at.plan(), in)) {
+        Point2 anchor = new Point2(snap(step.x(), middle.x()), snap(step.y(), middle.y()));
+        for (Point2 turn :
+            List.of(new Point2(step.x(), anchor.y()), new Point2(anchor.x(), step.y()))) {
+          List<Point3> path =
+              new ArrayList<>(
+                  List.of(anchor.at(terms.layZ()), turn.at(terms.layZ()), step.at(terms.layZ())));
+          if (in > 0) {
+            path.addAll(List.of(step.at(terms.betweenZ()), at.withZ(terms.betweenZ())));
+          }
+          path.add(at);
+          List<Point3> tidy = Paths.tidy(path);
+          if (covers(anchor) && covers(at.plan()) && inside(tidy) && Paths.clear(solids, tidy)) {
+            return Optional.of(new LayMemory.Approach(anchor, tidy));
+          }
         }
         if (in == 0) {
           break;
@@ -175,6 +172,16 @@ final class LayNet {
       }
     }
     return Optional.empty();
+  }
+
+  /** Each way by so much, first those that lead to the middle of the space. */
+  private List<Point2> steps(Point2 p, long in) {
+    List<Point2> out = new ArrayList<>();
+    for (long[] d : new long[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+      out.add(away.plus(p, d[0] * in, d[1] * in));
+    }
+    out.sort(Comparator.comparingLong(s -> Math.round(s.at(0).distanceTo(middle.at(0)) / 1e6)));
+    return out;
   }
 
   private Optional<LayMemory.Approach> approach(Point3 at) {

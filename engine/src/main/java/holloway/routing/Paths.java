@@ -66,9 +66,7 @@ final class Paths {
     long z = c.z().mid();
     boolean inSide = p.y() <= c.y0() + TRIM || p.y() >= c.y1() - TRIM;
     if (p.x() <= c.x0() + TRIM || p.x() >= c.x1() - TRIM) {
-      long x =
-          new Interval(c.x0() + OFF_STUD, Math.max(c.x0() + OFF_STUD, c.x1() - OFF_STUD))
-              .clamp(p.x());
+      long x = offStuds(c).clamp(p.x());
       Point3 off = new Point3(x, p.y(), p.z());
       return List.of(p, off, off.withZ(z), new Point3(x, y, z));
     }
@@ -76,12 +74,18 @@ final class Paths {
     return List.of(p, first, new Point3(p.x(), y, z));
   }
 
+  /** Along a bay, as far as it keeps off what bounds it; the middle of a narrow one. */
+  private static Interval offStuds(Box c) {
+    long off = Math.min(OFF_STUD, c.x().length() / 2);
+    return new Interval(c.x0() + off, c.x1() - off);
+  }
+
   private static List<Point3> upright(Box c, Point3 a, Point3 b) {
     boolean endA = a.z() <= c.z0() + TRIM || a.z() >= c.z1() - TRIM;
     boolean endB = b.z() <= c.z0() + TRIM || b.z() >= c.z1() - TRIM;
     long z = endA ? endB ? a.z() + (b.z() - a.z()) / 2 : b.z() : a.z();
     if (!endA && !endB) {
-      long s = Math.max(c.x0() + OFF_STUD, Math.min(c.x1() - OFF_STUD, a.x()));
+      long s = offStuds(c).clamp(a.x());
       long t = (c.y0() + c.y1()) / 2;
       return List.of(
           a,

@@ -44,7 +44,10 @@ class MirroredHousesTest {
     "6040, EAST_FOR_WEST, rafters over a dormer were counted from one side",
     "6152, NORTH_FOR_SOUTH, knockouts of two rows had one name",
     "7002, EAST_FOR_WEST, the corner behind skirting was told from the first name",
-    "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one"
+    "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one",
+    "5199, DIAGONALLY, places under a floor led to the lines by an east-west step first",
+    "7024, EAST_FOR_WEST, in a narrow bay cable kept off one of the studs only",
+    "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
     assertEquals(Optional.of(List.of()), faults(seed, way), why);
