@@ -29,6 +29,12 @@ final class Landmarks {
   /** Nearer things are no help: the drill stands on them. */
   private static final long NEAREST = 8_000_000;
 
+  /** Into a rim joist, as far as its other face. */
+  private static final long BEHIND = 38_000_000;
+
+  /** Deeper under a wall's foot no floor is. */
+  private static final long FLOOR = 600_000_000;
+
   /**
    * A lining's edges lie behind plaster, casings and skirtings; masonry goes on behind floors and
    * other walls, and at an opening it ends behind the frame.
@@ -73,6 +79,9 @@ final class Landmarks {
     }
     long nm = hits.get(0).from();
     Point3 at = Lines.walk(eye, a, nm);
+    if (hits.get(0).member().kind() == MemberKind.RIM && isBuiltIn(Lines.walk(at, a, BEHIND))) {
+      return Optional.empty();
+    }
     return Optional.of(new Dimension(words(hits.get(0).member(), a), at, Lines.turned(a), nm));
   }
 
@@ -84,6 +93,22 @@ final class Landmarks {
     return m.kind() == MemberKind.NOT_OURS
         || m.kind() == MemberKind.STAIR
         || m.owner().startsWith("stairs/");
+  }
+
+  /**
+   * Whether masonry stands on the floor's edge here: what is drawn as its rim joist may be a ledger
+   * on the wall, or joists in pockets with no timber across their ends.
+   */
+  private boolean isBuiltIn(Point3 rim) {
+    return framed.placed().walls().stream()
+        .filter(w -> !w.isFramed() && !w.isOpen())
+        .anyMatch(
+            w -> {
+              Point3 p = w.frame().toLocal(rim);
+              return new Interval(0, w.length()).contains(p.x())
+                  && new Interval(-BEHIND, w.thickness() + BEHIND).contains(p.y())
+                  && new Interval(-FLOOR, 0).contains(p.z());
+            });
   }
 
   private static String edgeWord(Axis a) {

@@ -86,6 +86,47 @@ class LandmarksTest {
     assertEquals(Optional.empty(), marks.seen(beside, new Frame.Axis(1, 0, 0)));
   }
 
+  private static final String BRICK =
+      """
+      house: Bricks
+      place: uk
+      built: 1930
+      outer-walls: { kind: WALL }
+      levels:
+        ground: { floor: slab, ceiling-height: 2400 mm }
+        upper: { above: ground, floor: { joists: 47x195, every: 400 mm, run: east-west }, ceiling-height: 2400 mm }
+      rooms:
+        hall: { level: ground, size: 3 m x 6 m }
+        landing: { level: upper, size: 3 m x 6 m, above: hall, align: south-west }
+      cabinet: { in: hall, wall: north, from: east 1 m, height: 400 mm }
+      outlets:
+        - { name: desk, in: landing, wall: north, from: east 1 m, height: 400 mm, cables: [cat6] }
+      """;
+
+  /**
+   * Joists that run to masonry may lie in pockets of it or hang on a ledger: what is drawn across
+   * their ends is no place to tape from. On a framed wall it is the rim joist, 38 mm thick.
+   */
+  @Test
+  void aFloorBetweenMasonryHasNoRimToTapeFrom() {
+    Frame.Axis west = new Frame.Axis(-1, 0, 0);
+    Frame.Axis north = new Frame.Axis(0, 1, 0);
+    Framed brick = WrittenHouse.of(BRICK.replace("WALL", "masonry, thickness: 225 mm")).framed();
+    Landmarks masonry = new Landmarks(brick);
+    assertEquals(Optional.empty(), masonry.seen(inFloor(brick), west));
+    assertTrue(masonry.seen(inFloor(brick), north).orElseThrow().landmark().contains("joist"));
+    Framed timber = WrittenHouse.of(BRICK.replace("WALL", "framed")).framed();
+    String rim = new Landmarks(timber).seen(inFloor(timber), west).orElseThrow().landmark();
+    assertEquals("the west rim joist", rim);
+  }
+
+  /** 1 m from the west wall and 3 m from the south one, 120 mm under the boards. */
+  private static Point3 inFloor(Framed framed) {
+    Point3 corner = framed.placed().getRoom("landing").outline().corners().get(0).at(0);
+    long z = framed.placed().getLevel("upper").floorZ() - mm(120);
+    return new Point3(corner.x() + mm(1000), corner.y() + mm(3000), z);
+  }
+
   private static long mm(long mm) {
     return mm * 1_000_000;
   }
