@@ -13,8 +13,6 @@ import holloway.session.Wanted;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Queue;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,35 +20,23 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Slides tried before anybody asks: beside everything else, and without a trace in any plan. */
 final class RehearsalTest {
-  private static final Path HUT = Path.of("src", "test", "resources", "hut.yaml");
   private static LiveHouse live;
   private static LiveHouse.Judged judged;
 
-  private final Queue<Runnable> sketching = new ArrayDeque<>();
-  private final Queue<Runnable> judging = new ArrayDeque<>();
-  private long clock;
-
   @TempDir Path dir;
-  private Path file;
+  private HutDesk hut;
   private HouseDesk desk;
 
   @BeforeAll
   static void open() {
-    live = LiveHouse.open(HUT, Progress.SILENT);
+    live = LiveHouse.open(HutDesk.HUT, Progress.SILENT);
     judged = live.judged();
   }
 
   @BeforeEach
-  void desk() throws IOException {
-    file = dir.resolve("hut.yaml");
-    Files.copy(HUT, file);
-    desk =
-        new HouseDesk(
-            file,
-            live,
-            judged,
-            new HouseDesk.Around(sketching::add, judging::add, () -> clock, x -> {}, null));
-    desk.resized(1280, 800, 1);
+  void desk() {
+    hut = new HutDesk(dir, live, judged);
+    desk = hut.desk;
     desk.rehearse();
   }
 
@@ -60,9 +46,9 @@ final class RehearsalTest {
     for (int ticks = 0; desk.isWaiting(); ticks++) {
       assertTrue(ticks < 1000, "never ends");
       desk.tick();
-      assertTrue(judging.size() <= 1, "one at a time");
-      if (!judging.isEmpty()) {
-        judging.poll().run();
+      assertTrue(hut.judging.size() <= 1, "one at a time");
+      if (!hut.judging.isEmpty()) {
+        hut.judging.poll().run();
         done++;
       }
     }
@@ -87,16 +73,13 @@ final class RehearsalTest {
 
   @Test
   void nothingIsTriedWhileAPersonWaits() {
-    desk.key(Key.TAB, false, false);
-    desk.key(Key.DOWN, false, false);
-    desk.key(Key.F, false, false);
+    hut.press(Key.TAB, Key.DOWN, Key.F);
+    assertEquals(1, hut.sketching.size());
+    assertEquals(0, hut.judging.size());
+    hut.sketching.poll().run();
     desk.tick();
-    assertEquals(1, sketching.size());
-    assertEquals(0, judging.size());
-    sketching.poll().run();
-    desk.tick();
-    assertEquals(1, judging.size(), "the judging of the sketch and nothing else");
-    judging.poll().run();
+    assertEquals(1, hut.judging.size(), "the judging of the sketch and nothing else");
+    hut.judging.poll().run();
     desk.tick();
     assertFalse(desk.table().work.isPlanning());
     assertEquals(2 * slidable(), rest(), "and then it goes on");
@@ -105,8 +88,8 @@ final class RehearsalTest {
   @Test
   void aHouseReadAgainIsTriedAgain() throws IOException {
     rest();
-    Files.writeString(file, Files.readString(HUT) + "# measured again\n");
-    clock += 1_000_000_000L;
+    Files.writeString(hut.file, Files.readString(HutDesk.HUT) + "# measured again\n");
+    hut.clock += 1_000_000_000L;
     desk.tick();
     assertEquals(1 + 2 * slidable(), rest(), "reading it, and its slides");
   }
@@ -114,7 +97,7 @@ final class RehearsalTest {
   /** The sketch of a house where it was tried before, and of one where it was not. */
   @Test
   void whatIsTriedIsTheSameSketchAndLeavesNoTraceInIt() {
-    LiveHouse fresh = LiveHouse.open(HUT, Progress.SILENT);
+    LiveHouse fresh = LiveHouse.open(HutDesk.HUT, Progress.SILENT);
     rest();
     for (int by : new int[] {1, -2}) {
       String name =

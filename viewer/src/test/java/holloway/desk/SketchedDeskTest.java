@@ -11,11 +11,8 @@ import holloway.pipeline.LiveHouse;
 import holloway.pipeline.Progress;
 import holloway.session.Choice;
 import holloway.session.WishesFile;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Queue;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,48 +21,23 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a person sees while a plan is only sketched: that nothing of it is to be drilled by. */
 final class SketchedDeskTest {
   private static final Measure TYPE = (text, size, bold) -> text.length() * size * 0.5f;
-  private static final Path HUT = Path.of("src", "test", "resources", "hut.yaml");
   private static LiveHouse live;
   private static LiveHouse.Judged judged;
 
-  private final Queue<Runnable> sketching = new ArrayDeque<>();
-  private final Queue<Runnable> judging = new ArrayDeque<>();
-
   @TempDir Path dir;
-  private Path file;
+  private HutDesk hut;
   private HouseDesk desk;
 
   @BeforeAll
   static void open() {
-    live = LiveHouse.open(HUT, Progress.SILENT);
+    live = LiveHouse.open(HutDesk.HUT, Progress.SILENT);
     judged = live.judged();
   }
 
   @BeforeEach
-  void desk() throws IOException {
-    file = dir.resolve("hut.yaml");
-    Files.copy(HUT, file);
-    desk =
-        new HouseDesk(
-            file,
-            live,
-            judged,
-            new HouseDesk.Around(sketching::add, judging::add, () -> 0, x -> {}, null));
-    desk.resized(1280, 800, 1);
-  }
-
-  private void press(Key... keys) {
-    for (Key k : keys) {
-      desk.key(k, false, false);
-    }
-    desk.tick();
-  }
-
-  private void come(Queue<Runnable> answers) {
-    while (!answers.isEmpty()) {
-      answers.poll().run();
-    }
-    desk.tick();
+  void desk() {
+    hut = new HutDesk(dir, live, judged);
+    desk = hut.desk;
   }
 
   private String panels() {
@@ -81,9 +53,9 @@ final class SketchedDeskTest {
 
   @Test
   void aSketchSaysEverywhereThatItIsNotJudged() {
-    press(Key.TAB, Key.DOWN, Key.F);
+    hut.press(Key.TAB, Key.DOWN, Key.F);
     assertTrue(desk.isWaiting());
-    come(sketching);
+    hut.come(hut.sketching);
     Table t = desk.table();
     String said = panels();
     assertTrue(said.contains("Sketch: not judged yet"), said);
@@ -98,11 +70,11 @@ final class SketchedDeskTest {
     assertTrue(panels().contains("to cut: not known yet"), panels());
     t.show(t.shown.choosing(new Choice.Outlet(t.work.wanted().outlets().get(0).name())));
     assertTrue(panels().contains("Do not cut"), panels());
-    press(Key.TAB);
+    hut.press(Key.TAB);
     assertTrue(panels().contains("no rule has looked at this plan"), panels());
-    press(Key.TAB);
+    hut.press(Key.TAB);
     assertFalse(panels().contains("cable to cut"), panels());
-    come(judging);
+    hut.come(hut.judging);
     assertFalse(panels().contains("not judged yet"), panels());
     assertFalse(isOverThePicture("Sketch: not judged yet"));
     assertTrue(panels().contains("judged: as it was sketched"), panels());
@@ -110,25 +82,25 @@ final class SketchedDeskTest {
 
   @Test
   void aSketchIsNotSaved() {
-    press(Key.TAB, Key.DOWN, Key.F);
-    come(sketching);
-    press(Key.S);
-    assertFalse(Files.exists(WishesFile.beside(file)));
+    hut.press(Key.TAB, Key.DOWN, Key.F);
+    hut.come(hut.sketching);
+    hut.press(Key.S);
+    assertFalse(Files.exists(WishesFile.beside(hut.file)));
     assertTrue(desk.table().message.startsWith("not saved"), desk.table().message);
-    come(judging);
-    press(Key.S);
-    assertTrue(Files.exists(WishesFile.beside(file)), desk.table().message);
+    hut.come(hut.judging);
+    hut.press(Key.S);
+    assertTrue(Files.exists(WishesFile.beside(hut.file)), desk.table().message);
   }
 
   @Test
   void keysGoOnWhileItIsJudgedAndUndoBringsTheJudgedPlanBack() {
-    press(Key.TAB, Key.DOWN, Key.F);
-    come(sketching);
-    press(Key.P);
-    press(Key.U);
+    hut.press(Key.TAB, Key.DOWN, Key.F);
+    hut.come(hut.sketching);
+    hut.press(Key.P);
+    hut.press(Key.U);
     assertFalse(desk.table().work.isSketch());
     assertEquals(judged.plan(), desk.table().plan());
-    come(judging);
+    hut.come(hut.judging);
     assertEquals(judged.plan(), desk.table().plan());
   }
 
