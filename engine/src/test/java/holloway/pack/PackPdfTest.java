@@ -106,6 +106,19 @@ class PackPdfTest {
     assertEquals(marks.values().stream().sorted().toList(), List.copyOf(marks.values()));
   }
 
+  /** Three rows of drawings are not three lines of a text, which would rather stay together. */
+  @ParameterizedTest
+  @MethodSource("holloway.pack.PackedHouse#samples")
+  void whereCableFirstPassesAFloorStandsUnderItsHeading(String house) throws IOException {
+    String heading = PdfText.bare(Language.ENGLISH.texts().get("floors"));
+    for (PaperSize paper : PaperSize.values()) {
+      List<String> pages = new PdfText(pdf(house, Language.ENGLISH, paper)).pages();
+      pages.stream()
+          .filter(p -> p.contains(heading))
+          .forEach(p -> assertTrue(p.contains(PdfText.bare("F1:")), p));
+    }
+  }
+
   private static void marks(PDDocument pdf, PDOutlineNode under, Map<String, Integer> to)
       throws IOException {
     for (PDOutlineItem i : under.children()) {
