@@ -2,6 +2,7 @@ package holloway.desk;
 
 import holloway.look.Key;
 import holloway.pipeline.LiveHouse;
+import holloway.pipeline.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,6 +13,8 @@ import java.util.Queue;
 /** A desk with a copy of the hut, whose answers come when a test lets them. */
 final class HutDesk {
   static final Path HUT = Path.of("src", "test", "resources", "hut.yaml");
+  static final LiveHouse LIVE = LiveHouse.open(HUT, Progress.SILENT);
+  static final LiveHouse.Judged JUDGED = LIVE.judged();
 
   final Queue<Runnable> sketching = new ArrayDeque<>();
   final Queue<Runnable> judging = new ArrayDeque<>();
@@ -21,7 +24,7 @@ final class HutDesk {
   /** Nanoseconds, as the desk sees them. */
   long clock;
 
-  HutDesk(Path dir, LiveHouse live, LiveHouse.Judged judged) {
+  HutDesk(Path dir) {
     file = dir.resolve("hut.yaml");
     try {
       Files.copy(HUT, file);
@@ -31,8 +34,8 @@ final class HutDesk {
     desk =
         new HouseDesk(
             file,
-            live,
-            judged,
+            LIVE,
+            JUDGED,
             new HouseDesk.Around(sketching::add, judging::add, () -> clock, x -> {}, null));
     desk.resized(1280, 800, 1);
   }

@@ -13,29 +13,22 @@ import holloway.session.Wanted;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Slides tried before anybody asks: beside everything else, and without a trace in any plan. */
 final class RehearsalTest {
-  private static LiveHouse live;
-  private static LiveHouse.Judged judged;
+  private static final LiveHouse LIVE = HutDesk.LIVE;
+  private static final LiveHouse.Judged JUDGED = HutDesk.JUDGED;
 
   @TempDir Path dir;
   private HutDesk hut;
   private HouseDesk desk;
 
-  @BeforeAll
-  static void open() {
-    live = LiveHouse.open(HutDesk.HUT, Progress.SILENT);
-    judged = live.judged();
-  }
-
   @BeforeEach
   void desk() {
-    hut = new HutDesk(dir, live, judged);
+    hut = new HutDesk(dir);
     desk = hut.desk;
     desk.rehearse();
   }
@@ -56,18 +49,18 @@ final class RehearsalTest {
   }
 
   private static long slidable() {
-    return live.request().outlets().stream().filter(Wanted::slides).count();
+    return LIVE.request().outlets().stream().filter(Wanted::slides).count();
   }
 
   @Test
   void eachOutletIsTriedToEitherSideAndNothingOfItIsSeen() {
     int version = desk.table().version;
-    int derived = live.derived();
+    int derived = LIVE.derived();
     assertTrue(slidable() > 0);
     assertEquals(2 * slidable(), rest());
     assertEquals(version, desk.table().version, "nothing to draw");
-    assertEquals(derived, live.derived(), "nothing is kept");
-    assertEquals(judged.plan(), desk.table().plan());
+    assertEquals(derived, LIVE.derived(), "nothing is kept");
+    assertEquals(JUDGED.plan(), desk.table().plan());
     assertEquals("", desk.table().message);
   }
 
@@ -101,10 +94,10 @@ final class RehearsalTest {
     rest();
     for (int by : new int[] {1, -2}) {
       String name =
-          live.request().outlets().stream().filter(Wanted::slides).findFirst().orElseThrow().name();
-      Request slid = Wanted.of(live.request(), Changes.NONE.then(Acts.slide(live, name, by)));
-      assertEquals(fresh.sketch(slid).plan(), live.sketch(slid).plan());
-      assertEquals(fresh.sketch(slid).plan(), live.rehearse(slid).plan());
+          LIVE.request().outlets().stream().filter(Wanted::slides).findFirst().orElseThrow().name();
+      Request slid = Wanted.of(LIVE.request(), Changes.NONE.then(Acts.slide(LIVE, name, by)));
+      assertEquals(fresh.sketch(slid).plan(), LIVE.sketch(slid).plan());
+      assertEquals(fresh.sketch(slid).plan(), LIVE.rehearse(slid).plan());
     }
   }
 }

@@ -8,12 +8,10 @@ import holloway.look.Key;
 import holloway.look.Mark;
 import holloway.look.Measure;
 import holloway.pipeline.LiveHouse;
-import holloway.pipeline.Progress;
 import holloway.session.Choice;
 import holloway.session.WishesFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,22 +19,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a person sees while a plan is only sketched: that nothing of it is to be drilled by. */
 final class SketchedDeskTest {
   private static final Measure TYPE = (text, size, bold) -> text.length() * size * 0.5f;
-  private static LiveHouse live;
-  private static LiveHouse.Judged judged;
+  private static final LiveHouse.Judged JUDGED = HutDesk.JUDGED;
 
   @TempDir Path dir;
   private HutDesk hut;
   private HouseDesk desk;
 
-  @BeforeAll
-  static void open() {
-    live = LiveHouse.open(HutDesk.HUT, Progress.SILENT);
-    judged = live.judged();
-  }
-
   @BeforeEach
   void desk() {
-    hut = new HutDesk(dir, live, judged);
+    hut = new HutDesk(dir);
     desk = hut.desk;
   }
 
@@ -99,22 +90,22 @@ final class SketchedDeskTest {
     hut.press(Key.P);
     hut.press(Key.U);
     assertFalse(desk.table().work.isSketch());
-    assertEquals(judged.plan(), desk.table().plan());
+    assertEquals(JUDGED.plan(), desk.table().plan());
     hut.come(hut.judging);
-    assertEquals(judged.plan(), desk.table().plan());
+    assertEquals(JUDGED.plan(), desk.table().plan());
   }
 
   /** Two sketches of a hand's doing: what judging changes is told in words. */
   @Test
   void whatJudgingChangesIsTold() {
     var words = desk.table().pictures.words();
-    Outcome same = Outcome.of(judged.plan(), judged.plan(), words);
+    Outcome same = Outcome.of(JUDGED.plan(), JUDGED.plan(), words);
     assertTrue(same.isAsSketched());
-    var fewer = judged.plan().runs().subList(1, judged.plan().runs().size());
-    var other = judged.plan().withRuns(fewer, judged.plan().totals());
-    Outcome differs = Outcome.of(other, judged.plan(), words);
+    var fewer = JUDGED.plan().runs().subList(1, JUDGED.plan().runs().size());
+    var other = JUDGED.plan().withRuns(fewer, JUDGED.plan().totals());
+    Outcome differs = Outcome.of(other, JUDGED.plan(), words);
     assertTrue(differs.lines().get(0).startsWith("Judged, and not as"));
-    assertTrue(differs.lines().get(1).contains(judged.plan().runs().get(0).id()));
+    assertTrue(differs.lines().get(1).contains(JUDGED.plan().runs().get(0).id()));
     assertEquals("judged: not as sketched, see the list", differs.inShort());
   }
 }
