@@ -75,10 +75,9 @@ public final class LiveHouse {
     progress.now("finding the joint plan");
     Told told = new Told(progress, request.wishes().profile());
     Search search = settings.search();
-    int parts = wide.searches();
-    LivePlan first = wide.live(request, search, parts, told);
+    LivePlan first = wide.live(request, search, told);
     RealSite site = wide.settled(request, first.solved().plan());
-    LivePlan live = site == wide ? first : site.live(request, search, parts, told);
+    LivePlan live = site == wide ? first : site.settledLive(first, search, told);
     LiveSites sites = new LiveSites(placed.value(), request, site);
     return new LiveHouse(
         placed.value(), placed.findings(), request, sites, site, live, told, settings);

@@ -28,12 +28,12 @@ import holloway.schedule.WorkPlanner;
 import holloway.schedule.WorkSchedule;
 import holloway.solve.Budget;
 import holloway.solve.Compare;
-import holloway.solve.JointPlanner;
 import holloway.solve.LivePlan;
 import holloway.solve.Order;
 import holloway.solve.Routes;
 import holloway.solve.Sketch;
 import holloway.solve.Solved;
+import holloway.solve.Stop;
 import holloway.takeoff.BoxPlan;
 import holloway.takeoff.BoxPlanner;
 import holloway.takeoff.HoleNeeds;
@@ -53,6 +53,9 @@ final class RealSite implements Stages.Site {
   private final Routing.Routed routed;
   private final Progress progress;
   private final Ends ends;
+
+  /** This part of the time is for the plan with the spots that were chosen. */
+  private static final double SETTLING = 0.2;
 
   RealSite(
       HouseBase base, HollowHouse hollows, Routing.Routed routed, Ends ends, Progress progress) {
@@ -87,15 +90,15 @@ final class RealSite implements Stages.Site {
 
   @Override
   public Stages.Proven proven(Request request, Search search) {
-    int parts = searches();
-    Solved first = solve(routed, request, search, parts);
+    LivePlan wide = live(request, search, told(request));
+    Solved first = wide.solved();
     Map<String, Integer> chosen = Chosen.spots(ends, routed.graph(), first.plan());
     if (chosen.isEmpty()) {
       Plan plan = names(request, routed).of(first.plan(), first);
       return new Stages.Proven(plan, Optional.of(first.bound()));
     }
     Routing.Routed settled = Routing.of(hollows, ends.only(chosen), request, base.memory());
-    Solved second = solve(settled, request, search, parts);
+    Solved second = wide.settledPlan(settled.graph(), told(request), search.begin(SETTLING));
     Plan plan = Chosen.withBound(second.plan(), first.plan());
     boolean same = Chosen.sameRuns(second.plan(), first.plan());
     return new Stages.Proven(
@@ -108,18 +111,8 @@ final class RealSite implements Stages.Site {
     return Proofs.faults(routed.graph(), plan, certificate, order(request));
   }
 
-  private Solved solve(Routing.Routed on, Request request, Search search, int parts) {
-    return JointPlanner.solve(
-        on.graph(),
-        order(request),
-        budget(search.thoroughness()),
-        new Told(progress, request.wishes().profile()),
-        search.begin(parts));
-  }
-
-  /** Where spots are chosen first there are two searches, and each gets half of the time. */
-  int searches() {
-    return ends.spots().values().stream().anyMatch(s -> s.size() > 1) ? 2 : 1;
+  private Told told(Request request) {
+    return new Told(progress, request.wishes().profile());
   }
 
   HouseBase base() {
@@ -131,13 +124,18 @@ final class RealSite implements Stages.Site {
   }
 
   /**
-   * A plan that can be asked again, each time as thoroughly.
-   *
-   * @param parts a part of the time, a whole divided so
+   * A plan that can be asked again, each time as thoroughly. Where spots are chosen first, some of
+   * the time is left for the plan with those.
    */
-  LivePlan live(Request request, Search search, int parts, Told told) {
-    return LivePlan.of(
-        routed.graph(), order(request), budget(search.thoroughness()), told, search.begin(parts));
+  LivePlan live(Request request, Search search, Told told) {
+    boolean spots = ends.spots().values().stream().anyMatch(s -> s.size() > 1);
+    Stop stop = search.begin(spots ? 1 - SETTLING : 1);
+    return LivePlan.of(routed.graph(), order(request), budget(search.thoroughness()), told, stop);
+  }
+
+  /** The plan of this house out of one of the same house with more spots. */
+  LivePlan settledLive(LivePlan wide, Search search, Told told) {
+    return wide.settled(routed.graph(), told, search.begin(SETTLING));
   }
 
   /** The plan for another order, or of another house, out of an old one. */

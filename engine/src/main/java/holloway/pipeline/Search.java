@@ -40,9 +40,9 @@ public record Search(
     return new Search(thoroughness, gap, atMost, clock, overtakenBy);
   }
 
-  /** When to end a search that begins now and has its part of the time, a whole divided so. */
-  Stop begin(int parts) {
-    Optional<DoubleSupplier> time = atMost.map(d -> spent(d.toNanos() / (double) parts));
+  /** When to end a search that begins now and has this part of the time, 0 to 1. */
+  Stop begin(double part) {
+    Optional<DoubleSupplier> time = atMost.map(d -> spent(d.toNanos() * part));
     return new Stop(gap, overtaken == NEVER ? time.orElse(Stop.ENDLESS) : watched(time));
   }
 

@@ -17,7 +17,7 @@ final class Bound {
   private final Progress progress;
   private final Watch watch;
   private final int[] zones;
-  private long[] guide;
+  private List<long[]> guides = List.of();
   private Ground ground;
   private List<BoundPart> proven;
 
@@ -65,7 +65,7 @@ final class Bound {
   Certificate raise(Ground on, List<BoundPart> parts, long aim, long price) {
     BoundTree tree = new BoundTree(task, on.groups().list, on.places(), on.fits(), aim, parts);
     tree.raise(budget, progress, watch, price);
-    guide = tree.guide();
+    guides = tree.guides();
     proven = tree.parts();
     ground = on;
     return certificate(proven, on.paid(), on.groups(), on.places(), price);
@@ -106,7 +106,12 @@ final class Bound {
 
   /** After {@link #prove}: opening prices that lead a search to what the proof uses, or null. */
   long[] guide() {
-    return guide;
+    return guides.isEmpty() ? null : guides.get(0);
+  }
+
+  /** The same of several parts of the proof, that of the least first; empty if there are none. */
+  List<long[]> guides() {
+    return guides;
   }
 
   private List<BoundPart> zoneParts(long always, Shares start) {

@@ -1,6 +1,7 @@
 package holloway.solve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ final class BoundTree {
   private static final long MOST_SHARES = 25_000_000;
   private static final int MOST_BLOCKED = 6;
   private static final double COOLEST = 64;
+  private static final int GUIDES = 12;
 
   private final Task task;
   private final List<Groups.Group> groups;
@@ -170,14 +172,23 @@ final class BoundTree {
   }
 
   /**
-   * Opening prices for a search that follows the proof: low where the part with the least bound
-   * uses a work often, null if nothing was worked on.
+   * Opening prices for searches that follow the proof: low where a part uses a work often. One for
+   * each of the parts with the least bounds that were worked on, the least first; empty if the
+   * least of all was not.
    */
-  long[] guide() {
-    BoundPart part = least();
-    if (part.often == null) {
-      return null;
+  List<long[]> guides() {
+    if (least().often == null) {
+      return List.of();
     }
+    return parts.stream()
+        .filter(p -> p.often != null && !p.impossible)
+        .sorted(Comparator.comparingLong(BoundPart::proved))
+        .limit(GUIDES)
+        .map(this::guide)
+        .toList();
+  }
+
+  private long[] guide(BoundPart part) {
     long[] out = task.net.workPrice.clone();
     for (int w = 0; w < out.length; w++) {
       boolean paid = Places.has(part.prepaid, w);

@@ -50,7 +50,8 @@ record FromNothing(Task task, Reach reach, Budget budget, Progress progress, Wat
     boolean open = bound.bound() < watch.enough(first.price(), task.net.grain());
     boolean more = open && proof.guide() != null && !watch.over();
     Solution led = more ? search.guided(routed, first, proof.guide()) : first;
-    Solution best = open ? JointPlanner.finished(task, budget, proof, led, watch) : led;
+    Solution anew = more ? search.restarted(routed, led, proof.guides(), bound.bound()) : led;
+    Solution best = open ? JointPlanner.finished(task, budget, proof, anew, watch) : anew;
     return new Found(best, proof, bound, watch.cut());
   }
 

@@ -170,6 +170,40 @@ public final class LivePlan {
     return new Mending(task, best, new Task(graph, order)).sketch();
   }
 
+  /**
+   * The plan for the same order on a graph where only those spots of ends are left that this plan
+   * chose. Its bound is this plan's, which holds for it as it stands; where a run finds no way any
+   * more everything is searched from nothing.
+   */
+  public Solved settledPlan(RouteGraph graph, Progress progress, Stop stop) {
+    Task next = new Task(graph, task.order);
+    Watch watch = new Watch(stop);
+    Settling settling = new Settling(next, budget, progress, watch);
+    Carry carry = new Carry(task.net.graph, graph);
+    Solution plan = settling.plan(Settling.paths(task, best, next, carry));
+    return plan == null
+        ? of(next, budget, progress, watch).solved
+        : JointPlanner.answer(next, settling.reach(), plan, solved.bound(), watch.cut());
+  }
+
+  /** As {@link #settledPlan}, with the very same plan, to be asked more. */
+  public LivePlan settled(RouteGraph graph, Progress progress, Stop stop) {
+    Task next = new Task(graph, task.order);
+    Watch watch = new Watch(stop);
+    Settling settling = new Settling(next, budget, progress, watch);
+    Carry carry = new Carry(task.net.graph, graph);
+    Solution plan = settling.plan(Settling.paths(task, best, next, carry));
+    if (plan == null) {
+      return of(next, budget, progress, watch);
+    }
+    Bound.Ground on = new Bound(next, budget, progress).ground(routed(plan));
+    List<BoundPart> carried = new CarriedParts(task, ground, next, on, carry).of(parts);
+    Bound proof = new Bound(next, new Budget(1, 0, 1, 1), progress, watch);
+    Certificate bound = proof.raise(on, carried, plan.price(), plan.price());
+    Solved answer = JointPlanner.answer(next, settling.reach(), plan, bound, watch.cut());
+    return new LivePlan(next, budget, plan, on, proof.proven(), answer, true, List.of());
+  }
+
   private static int[] routed(Solution s) {
     return IntStream.range(0, s.paths().length).filter(k -> s.paths()[k] != null).toArray();
   }
@@ -196,7 +230,7 @@ public final class LivePlan {
           new Budget(orders, budget.ruins() / MEND, budget.boundSteps(), budget.looks());
       PlanSearch search = new PlanSearch(next, little, progress, watch);
       watch.until(FromNothing.FOR_THE_PLAN);
-      Solution plan = search.mend(reach.routable(), paths());
+      Solution plan = search.mend(reach.routable(), Settling.paths(task, best, next, carry));
       int[] runs = routed(plan);
       if (runs.length < reach.routable().length) {
         return fromNothing(plan);
@@ -255,18 +289,6 @@ public final class LivePlan {
       List<LivePlan> kept =
           Stream.concat(Stream.of(LivePlan.this), earlier.stream()).limit(MOST_KEPT).toList();
       return new LivePlan(next, budget, plan, on, proven, answer, anew, kept);
-    }
-
-    /** The old plan's paths by new run, null where there is none that is still open. */
-    private Path[] paths() {
-      Path[] out = new Path[next.runs()];
-      List<String> old = task.order.runs().stream().map(Order.Wanted::id).toList();
-      for (int k = 0; k < out.length; k++) {
-        int was = old.indexOf(next.order.runs().get(k).id());
-        Path p = was < 0 ? null : carry.path(best.paths()[was]);
-        out[k] = p != null && OpenPaths.isOpen(next.net, p, next.demands[k]) ? p : null;
-      }
-      return out;
     }
   }
 }

@@ -11,6 +11,12 @@ final class PlanSearch {
   private static final long SEED = 7;
   private static final int POLISHED_SETS = 2;
 
+  /** New starts for each insertion order of the budget. */
+  private static final int STARTS = 3;
+
+  /** As a part of the price: where more is open than this it may be the plan that is at fault. */
+  private static final double FAR = 0.01;
+
   private final Task task;
   private final Budget budget;
   private final Progress progress;
@@ -121,20 +127,63 @@ final class PlanSearch {
       if (watch.over()) {
         return finish(best);
       }
-      draft.clear();
-      zones.reset();
-      zones.discount(openingPrices);
-      search.refresh();
-      new Insertion(draft, search).insert(order);
-      zones.discount(null);
-      search.refresh();
-      new Insertion(draft, search).polish(order, 2);
+      led(order, openingPrices);
       Solution s = draft.save();
       best = s.betterThan(best) ? s : best;
     }
     draft.load(best);
     Solution s = improve(runs, budget.ruins() / 4, 2);
     return finish(s.betterThan(best) ? s : best);
+  }
+
+  /**
+   * Starts anew several times, each time led by other opening prices, because from one start all
+   * that is tried afterwards ends in the same plan.
+   *
+   * @param guides opening prices that proofs suggest
+   * @param bound what is proven: a plan so near to it that it need not be asked about ends it
+   */
+  Solution restarted(int[] runs, Solution known, List<long[]> guides, long bound) {
+    List<int[]> orders = orders(runs);
+    SplittableRandom random = new SplittableRandom(SEED);
+    Solution best = known;
+    long stop = search.looks() + budget.looks() / 4;
+    long enough = (long) (bound / (1 - FAR));
+    int starts = STARTS * budget.orders();
+    for (int i = 0; i < starts && best.price() > enough && search.looks() < stop; i++) {
+      if (watch.over()) {
+        break;
+      }
+      led(orders.get(i % orders.size()), varied(guides.get(i % guides.size()), random));
+      Solution s = improve(runs, budget.ruins() / 8, 2);
+      if (s.betterThan(best)) {
+        best = finish(s);
+        progress.closing(best.price(), bound);
+      }
+      progress.at("starting anew", i + 1, starts);
+    }
+    return best;
+  }
+
+  /** Each price between half and double. */
+  private static long[] varied(long[] prices, SplittableRandom random) {
+    long[] out = new long[prices.length];
+    for (int w = 0; w < out.length; w++) {
+      double more = 1 + random.nextDouble();
+      out[w] = Math.round(random.nextBoolean() ? prices[w] * more : prices[w] / more);
+    }
+    return out;
+  }
+
+  private void led(int[] order, long[] openingPrices) {
+    draft.clear();
+    zones.reset();
+    zones.discount(openingPrices);
+    search.refresh();
+    new Insertion(draft, search).insert(order);
+    zones.discount(null);
+    search.refresh();
+    new Insertion(draft, search).polish(order, 2);
   }
 
   private Solution finish(Solution best) {
