@@ -11,10 +11,14 @@ import java.util.List;
  */
 final class BoundTree {
   private static final int BATCH = 8;
+  private static final int FEW = 2;
   private static final long MOST_SHARES = 25_000_000;
   private static final int MOST_BLOCKED = 6;
   private static final double COOLEST = 64;
   private static final int GUIDES = 12;
+
+  /** Of what is open: so much more in one half is worth a split. */
+  private static final double MUCH = 0.25;
 
   private final Task task;
   private final List<Groups.Group> groups;
@@ -205,8 +209,16 @@ final class BoundTree {
     return out;
   }
 
-  /** Goes on where it left off if the part is the one it was at before. */
   private void work(BoundPart part) {
+    work(part, Network.SHUT);
+  }
+
+  /**
+   * Goes on where it left off if the part is the one it was at before.
+   *
+   * @param enough to be proven now; what proves so much is let be until it is the least
+   */
+  private void work(BoundPart part, long enough) {
     if (part != worked) {
       if (part.whole && part.known == null && parts.get(0).known != null) {
         part.begin(parts.get(0));
@@ -217,7 +229,9 @@ final class BoundTree {
       ascent = new Ascent(part, groups, paths, target - part.fixed, watch);
     }
     long before = paths.looks();
-    ascent.run(BATCH);
+    for (int i = 0; i < BATCH && part.proved() < enough && !part.stalled; i += FEW) {
+      ascent.run(FEW);
+    }
     looks += paths.looks() - before;
   }
 
@@ -246,14 +260,21 @@ final class BoundTree {
     return sum;
   }
 
-  /** Keeps the two halves only if both prove more than the whole did. */
+  /**
+   * Keeps the two halves if both prove more than the whole did, or one so much more that little is
+   * left to be said of it: then the other has one doubt less, though it proves no more yet. Of a
+   * chain of patches that is as good as another way, each would be tried else, and each in vain.
+   */
   private void split(BoundPart whole, int work) {
     BoundPart with = whole.with(work);
     BoundPart without = whole.without(work);
-    work(with);
-    work(without);
-    // A half that time cut off keeps what it has: the whole stays unless both prove more.
-    if (Math.min(with.proved(), without.proved()) > whole.proved()) {
+    long much = whole.proved() + (long) (MUCH * (target - whole.proved()));
+    work(with, much);
+    work(without, much);
+    long less = Math.min(with.proved(), without.proved()) - whole.proved();
+    long more = Math.max(with.proved(), without.proved()) - whole.proved();
+    // A half that time cut off keeps what it has, which may be less than the whole's.
+    if (less > 0 || less == 0 && whole.proved() + more >= much) {
       parts.set(parts.indexOf(whole), with);
       parts.add(without);
     } else {

@@ -47,12 +47,29 @@ record FromNothing(Task task, Reach reach, Budget budget, Progress progress, Wat
     Bound proof = new Bound(task, budget, progress, watch);
     Certificate bound = proof.prove(routed, first);
     watch.until(1);
-    boolean open = bound.bound() < watch.enough(first.price(), task.net.grain());
-    boolean more = open && proof.guide() != null && !watch.over();
-    Solution led = more ? search.guided(routed, first, proof.guide()) : first;
-    Solution anew = more ? search.restarted(routed, led, proof.guides(), bound.bound()) : led;
-    Solution best = open ? JointPlanner.finished(task, budget, proof, anew, watch) : anew;
+    if (bound.bound() >= watch.enough(first.price(), task.net.grain())) {
+      return new Found(first, proof, bound, watch.cut());
+    }
+    Solution led = first;
+    if (proof.guide() != null && !watch.over()) {
+      led = search.guided(routed, first, proof.guide());
+      led = search.restarted(routed, led, proof.guides(), bound.bound());
+      bound = nearly(led, bound) ? again(proof, led) : bound;
+    }
+    Solution best = JointPlanner.finished(task, budget, proof, led, watch);
     return new Found(best, proof, bound, watch.cut());
+  }
+
+  /** Not as near as one wants, but so that a better proof may bring it there. */
+  private static boolean nearly(Solution plan, Certificate bound) {
+    double open = (plan.price() - bound.bound()) / (double) plan.price();
+    return open > PlanSearch.FAR && open < 2 * PlanSearch.FAR;
+  }
+
+  /** The proof goes on, with what is known of the plan now: it aimed too high before. */
+  private Certificate again(Bound proof, Solution plan) {
+    long aim = watch.enough(plan.price(), task.net.grain());
+    return proof.raise(proof.ground(), proof.proven(), aim, plan.price());
   }
 
   /** A tenth of the search: the answer if that is proven near enough already, or null. */

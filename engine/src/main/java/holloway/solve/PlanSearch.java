@@ -15,7 +15,7 @@ final class PlanSearch {
   private static final int STARTS = 3;
 
   /** As a part of the price: where more is open than this it may be the plan that is at fault. */
-  private static final double FAR = 0.01;
+  static final double FAR = 0.01;
 
   private final Task task;
   private final Budget budget;
