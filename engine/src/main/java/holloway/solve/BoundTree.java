@@ -12,7 +12,7 @@ import java.util.List;
 final class BoundTree {
   private static final int BATCH = 8;
   private static final int FEW = 2;
-  private static final long MOST_SHARES = 25_000_000;
+  private static final long MOST_SHARES = 20_000_000;
   private static final int MOST_BLOCKED = 6;
   private static final double COOLEST = 64;
   private static final int GUIDES = 12;
@@ -224,12 +224,18 @@ final class BoundTree {
         part.begin(parts.get(0));
       }
       worked = part;
+      // Before the next is made: what one knows of a large house is a third of its memory.
+      ascent = null;
       paths = new GroupPaths(task, groups, places, part.shutWorks(), fits);
       begin(part);
       ascent = new Ascent(part, groups, paths, target - part.fixed, watch);
     }
     long before = paths.looks();
-    for (int i = 0; i < BATCH && part.proved() < enough && !part.stalled; i += FEW) {
+    ascent.run(FEW);
+    for (int i = FEW; i < BATCH && part.proved() < enough && !part.stalled; i += FEW) {
+      if (watch.over()) {
+        break;
+      }
       ascent.run(FEW);
     }
     looks += paths.looks() - before;
@@ -275,11 +281,17 @@ final class BoundTree {
     long more = Math.max(with.proved(), without.proved()) - whole.proved();
     // A half that time cut off keeps what it has, which may be less than the whole's.
     if (less > 0 || less == 0 && whole.proved() + more >= much) {
-      parts.set(parts.indexOf(whole), with);
-      parts.add(without);
+      parts.set(parts.indexOf(whole), letBe(with, much, whole));
+      parts.add(letBe(without, much, whole));
     } else {
       whole.blocked.add(work);
       whole.stalled = false;
     }
+  }
+
+  /** What is not worked on soon needs no paths of its own: in a large house those fill memory. */
+  private static BoundPart letBe(BoundPart half, long much, BoundPart whole) {
+    half.known = half.proved() >= much ? whole.known : half.known;
+    return half;
   }
 }

@@ -21,11 +21,26 @@ final class PathPool {
    */
   record Column(long travel, int[] places, int[] menus) {}
 
+  /** Told by where it begins and what it passes; a large house has a hundred thousand of them. */
+  private record Walk(Path path) {
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Walk w
+          && w.path.start() == path.start()
+          && Arrays.equals(w.path.arcs(), path.arcs());
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * Arrays.hashCode(path.arcs()) + path.start();
+    }
+  }
+
   /** By hole with a choice: for each open method the places charged. */
   final List<int[][]> menus = new ArrayList<>();
 
   final List<Column> columns = new ArrayList<>();
-  private final Set<List<Integer>> known = new HashSet<>();
+  private final Set<Walk> known = new HashSet<>();
   private final Map<List<Integer>, Integer> menuOf = new HashMap<>();
   private final GroupPaths paths;
   private final int group;
@@ -37,10 +52,7 @@ final class PathPool {
 
   /** Takes the path in unless it is there. */
   boolean add(Path p) {
-    List<Integer> key = new ArrayList<>();
-    key.add(p.start());
-    Arrays.stream(p.arcs()).forEach(key::add);
-    if (!known.add(key)) {
+    if (!known.add(new Walk(p))) {
       return false;
     }
     TreeSet<Integer> places = new TreeSet<>();
