@@ -47,7 +47,10 @@ class MirroredHousesTest {
     "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one",
     "5199, DIAGONALLY, places under a floor led to the lines by an east-west step first",
     "7024, EAST_FOR_WEST, in a narrow bay cable kept off one of the studs only",
-    "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first"
+    "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first",
+    "6152, EAST_FOR_WEST, a leftover at the low end of a face found no wall beside it",
+    "7038, NORTH_FOR_SOUTH, a leftover at the high end of a face was in the wall before it",
+    "7026, EAST_FOR_WEST, stretches in line were joined from the low end"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
     assertEquals(Optional.of(List.of()), faults(seed, way), why);
