@@ -49,6 +49,7 @@ class MirroredHousesTest {
     "7024, EAST_FOR_WEST, in a narrow bay cable kept off one of the studs only",
     "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first",
     "6152, EAST_FOR_WEST, a leftover at the low end of a face found no wall beside it",
+    "7006, DIAGONALLY, floors and ceilings lost the triangle along an angled edge",
     "7038, NORTH_FOR_SOUTH, a leftover at the high end of a face was in the wall before it",
     "7026, EAST_FOR_WEST, stretches in line were joined from the low end"
   })
