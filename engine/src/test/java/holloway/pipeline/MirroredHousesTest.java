@@ -50,6 +50,8 @@ class MirroredHousesTest {
     "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first",
     "6152, EAST_FOR_WEST, a leftover at the low end of a face found no wall beside it",
     "7006, DIAGONALLY, floors and ceilings lost the triangle along an angled edge",
+    "5004, DIAGONALLY, of two corners as near a way through the floor was in the western one",
+    "7034, DIAGONALLY, over a boarded ceiling cable was fished east-west",
     "7038, NORTH_FOR_SOUTH, a leftover at the high end of a face was in the wall before it",
     "7026, EAST_FOR_WEST, stretches in line were joined from the low end"
   })
