@@ -67,7 +67,7 @@ final class LoweredSites {
     }
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long mid = bay.clear().y().mid();
-      for (Interval i : Scan.line(Scan.toLocal(room.outline(), bay.frame()), mid)) {
+      for (Interval i : Scan.along(Scan.toLocal(room.outline(), bay.frame()), mid)) {
         i.cut(bay.clear().x())
             .filter(x -> x.length() > 2 * FROM_END)
             .ifPresent(
@@ -154,7 +154,7 @@ final class LoweredSites {
       out.add(new Point3(c.x1() - FROM_END, c.y().mid(), c.z().mid()));
       return out;
     }
-    for (Interval i : Scan.line(Scan.toLocal(l.area().get(), l.frame()), c.y().mid())) {
+    for (Interval i : Scan.along(Scan.toLocal(l.area().get(), l.frame()), c.y().mid())) {
       if (i.length() >= 2 * FROM_END) {
         out.add(new Point3(i.lo() + FROM_END, c.y().mid(), c.z().mid()));
         out.add(new Point3(i.hi() - FROM_END, c.y().mid(), c.z().mid()));
