@@ -56,6 +56,8 @@ class MirroredHousesTest {
     "7063, NORTH_FOR_SOUTH, a nanometre along a wall joined the corners of a roof into an attic",
     "7064, NORTH_FOR_SOUTH, a roof that touched a neighbour's room by rounding was over it",
     "7074, EAST_FOR_WEST, a bay over the very edge of a room was over it at the low edge alone",
+    "7077, NORTH_FOR_SOUTH, a stub of a wall had the post of its low end",
+    "7076, EAST_FOR_WEST, rounding parted a dormer from the attic behind it",
     "7038, NORTH_FOR_SOUTH, a leftover at the high end of a face was in the wall before it",
     "7026, EAST_FOR_WEST, stretches in line were joined from the low end"
   })
