@@ -22,7 +22,7 @@ import java.util.Optional;
 
 /**
  * A lowered ceiling in its place: a box along a wall in that wall's frame, or the whole ceiling of
- * a room in the world's.
+ * a room.
  *
  * @param shell outside of it as seen, up to the ceiling
  * @param clear inside its board or tiles
@@ -77,12 +77,25 @@ public record Lowered(
   }
 
   private static Lowered whole(Soffit s, PlacedRoom r) {
-    Interval x = r.outline().xRange();
-    Interval y = r.outline().yRange();
+    Frame frame = frame(s, r.outline());
+    Polygon2 seen = DeckFramer.toLocal(r.outline(), frame);
+    Interval x = seen.xRange();
+    Interval y = seen.yRange();
     long low = r.ceilingZ() - s.drop().value().nm();
     Box shell = new Box(x.lo(), x.hi(), y.lo(), y.hi(), low, r.ceilingZ());
     Box clear = new Box(x.lo(), x.hi(), y.lo(), y.hi(), low + BOARD, r.ceilingZ());
-    return new Lowered(s, Frame.WORLD, shell, clear, Optional.of(r.outline()), Optional.empty());
+    return new Lowered(s, frame, shell, clear, Optional.of(r.outline()), Optional.empty());
+  }
+
+  /**
+   * Behind board cable is fished along the longer way, whichever way the house is turned; over
+   * tiles it is laid, along the axes of the world.
+   */
+  private static Frame frame(Soffit s, Polygon2 outline) {
+    long more = outline.yRange().length() - outline.xRange().length();
+    return !s.cover().comesOut() && more > Length.NM_PER_MM
+        ? Frame.northSouth(Frame.WORLD.origin())
+        : Frame.WORLD;
   }
 
   private static Optional<Lowered> box(Soffit s, FaceRef face, Placed placed) {

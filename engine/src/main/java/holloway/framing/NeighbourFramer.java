@@ -29,6 +29,8 @@ final class NeighbourFramer {
   /** A roof that sits this little over a ceiling is the one over that room. */
   private static final long PLATE_OVER_CEILING = 120_000_000;
 
+  private static final long SLIVER = 5_000_000;
+
   private final Placed placed;
   private final List<Deck> decks;
   private final List<Attic> attics;
@@ -130,8 +132,13 @@ final class NeighbourFramer {
     return new Point2(a.outline().xRange().mid(), a.outline().yRange().mid());
   }
 
-  private static boolean overlap(Polygon2 a, Polygon2 b) {
-    return a.xRange().overlaps(b.xRange()) && a.yRange().overlaps(b.yRange());
+  static boolean overlap(Polygon2 a, Polygon2 b) {
+    return overlap(a.xRange(), b.xRange()) && overlap(a.yRange(), b.yRange());
+  }
+
+  /** Not by what rounding makes of two that only touch. */
+  private static boolean overlap(Interval a, Interval b) {
+    return a.cut(b).filter(i -> i.length() >= SLIVER).isPresent();
   }
 
   /** Between split levels nobody knows what is in the wall, but its face in a room is one's own. */

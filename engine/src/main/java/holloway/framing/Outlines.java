@@ -22,6 +22,9 @@ final class Outlines {
   /** Linings between room and core are closed up to this, millimetres. */
   private static final double CLOSE_MM = 25;
 
+  /** What is thinner is no space, millimetres: rounding leaves it, and joins what lies apart. */
+  private static final double SLIVER_MM = 5;
+
   private Outlines() {}
 
   /**
@@ -157,7 +160,8 @@ final class Outlines {
       }
     }
     Geometry joined = buffer(buffer(Overlay.union(taken), CLOSE_MM), -CLOSE_MM);
-    return parts(Overlay.difference(outline.toJts(), joined));
+    Geometry left = Overlay.difference(outline.toJts(), joined);
+    return parts(buffer(buffer(left, -SLIVER_MM / 2), SLIVER_MM / 2));
   }
 
   /** The parts of a geometry bigger than 0.1 m², by south-west corner. */

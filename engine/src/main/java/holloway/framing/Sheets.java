@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Cuts sheets into boxes: a wall face round its openings, a floor or ceiling outline into
@@ -16,6 +17,12 @@ import java.util.TreeSet;
  */
 final class Sheets {
   private static final long SLIVER = 5_000_000;
+
+  /** As near to an angled edge as sheets in steps come: less than half of any stud's depth. */
+  private static final long STEP = 20_000_000;
+
+  /** Steps are wider than what names tell apart. */
+  private static final long WIDE = 10_000_001;
 
   private Sheets() {}
 
@@ -44,8 +51,8 @@ final class Sheets {
 
   /**
    * An outline as world rectangles: slabs between successive y of its corners, each with the x
-   * stretches that lie inside for the whole slab. Exact for outlines with square corners; an angled
-   * edge loses a triangle at its border.
+   * stretches that lie inside for the whole slab. Exact for outlines with square corners; along an
+   * angled edge slabs are halved until the steps lie within {@link #STEP} of it, never past it.
    */
   static List<Polygon2> rectangles(Polygon2 outline) {
     TreeSet<Long> ys = new TreeSet<>();
@@ -54,13 +61,38 @@ final class Sheets {
     Long from = null;
     for (long y : ys) {
       if (from != null && y - from >= SLIVER) {
-        for (Interval x : insideAlong(outline, from, y)) {
+        List<Interval> whole =
+            insideAlong(outline, from, y).stream().filter(x -> x.length() >= SLIVER).toList();
+        for (Interval x : whole) {
           out.add(Polygon2.rectangle(x.lo(), from, x.hi(), y));
         }
+        halve(outline, new Interval(from, y), whole, out);
       }
       from = y;
     }
     return out;
+  }
+
+  /** Adds what lies inside each half of a slab beside what lies inside all of it. */
+  private static void halve(
+      Polygon2 outline, Interval y, List<Interval> taken, List<Polygon2> out) {
+    boolean slants =
+        Stream.of(y.lo() + 1000, y.hi() - 1000)
+            .flatMap(at -> Scan.line(outline, at).stream())
+            .anyMatch(x -> !x.without(taken, STEP).isEmpty());
+    if (y.length() <= STEP || !slants) {
+      return;
+    }
+    for (Interval half : List.of(new Interval(y.lo(), y.mid()), new Interval(y.mid(), y.hi()))) {
+      List<Interval> all = new ArrayList<>(taken);
+      for (Interval inside : insideAlong(outline, half.lo(), half.hi())) {
+        for (Interval x : inside.without(taken, WIDE)) {
+          out.add(Polygon2.rectangle(x.lo(), half.lo(), x.hi(), half.hi()));
+          all.add(x);
+        }
+      }
+      halve(outline, half, all, out);
+    }
   }
 
   /** Stretches of x that lie inside the outline for every y between the two. */

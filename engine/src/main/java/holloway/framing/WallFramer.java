@@ -63,8 +63,8 @@ final class WallFramer {
     }
     bottomPlates();
     inTurn(wall.openings(), Wall.WallOpening::s).forEach(this::openingFrame);
-    upright(MemberKind.POST, new Interval(0, stud), false);
-    upright(MemberKind.POST, new Interval(wall.length() - stud, wall.length()), false);
+    upright(MemberKind.POST, at(down ? wall.length() - stud : 0), false);
+    upright(MemberKind.POST, at(down ? 0 : wall.length() - stud), false);
     for (Wall.Junction j : inTurn(wall.junctions(), Wall.Junction::s)) {
       long low = j.s().lo() - BACKING;
       long high = j.s().hi() + BACKING - stud;

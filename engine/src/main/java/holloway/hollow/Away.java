@@ -4,6 +4,7 @@ import holloway.geometry.Frame;
 import holloway.geometry.Point2;
 import holloway.house.LayoutCorner;
 import java.util.Comparator;
+import java.util.function.ToLongFunction;
 
 /**
  * The way from the corner that layouts begin at. Of places that are as good, and of places tried
@@ -49,7 +50,15 @@ public record Away(LayoutCorner from) {
 
   /** Nearest to that corner first. */
   public Comparator<Point2> order() {
-    return Comparator.comparingLong((Point2 p) -> east() * p.x() + north() * p.y())
-        .thenComparingLong(p -> east() * p.x());
+    return Comparator.comparingLong(this::far).thenComparingLong(p -> east() * p.x());
+  }
+
+  /** The same; of those as near, by what a mirror along the diagonal keeps too. */
+  Comparator<Point2> order(ToLongFunction<Point2> kept) {
+    return Comparator.comparingLong(this::far).thenComparingLong(kept).thenComparing(order());
+  }
+
+  private long far(Point2 p) {
+    return east() * p.x() + north() * p.y();
   }
 }

@@ -72,7 +72,7 @@ final class FlatRoofBays {
     for (String name : r.rooms()) {
       PlacedRoom room = framed.placed().getRoom(name);
       if (room.room().ceiling() == Lining.OPEN) {
-        for (Interval u : Scan.line(Scan.toLocal(room.outline(), r.frame()), v.mid())) {
+        for (Interval u : Scan.along(Scan.toLocal(room.outline(), r.frame()), v.mid())) {
           out.add(new Interval(u.lo() - BESIDE, u.hi() + BESIDE));
         }
       }

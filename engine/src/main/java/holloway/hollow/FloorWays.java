@@ -2,6 +2,7 @@ package holloway.hollow;
 
 import holloway.framing.Framed;
 import holloway.framing.Lowered;
+import holloway.geometry.Interval;
 import holloway.geometry.Overlay;
 import holloway.geometry.Point2;
 import holloway.geometry.Point3;
@@ -10,6 +11,7 @@ import holloway.house.FloorSpec;
 import holloway.house.Lining;
 import holloway.survey.PlacedLevel;
 import holloway.survey.PlacedRoom;
+import holloway.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -110,17 +112,26 @@ final class FloorWays {
             "common practice, no published source"));
   }
 
-  /** The corners, then places beside them, as far as they lie within. */
+  /**
+   * The corners, then places beside them, as far as they lie within. Of corners as near to where
+   * layouts begin the one furthest from the middle comes first, and steps go the longer way first.
+   */
   private static List<Point2> nearCorners(Polygon2 shared, Away away) {
+    Interval x = shared.xRange();
+    Interval y = shared.yRange();
+    Point2 mid = new Point2(x.mid(), y.mid());
+    boolean upright = y.length() > x.length() + Length.NM_PER_MM;
     List<Point2> near = new ArrayList<>();
     shared.corners().stream()
-        .sorted(away.order())
+        .sorted(away.order(c -> -c.at(0).distanceTo(mid.at(0)) / Length.NM_PER_MM))
         .forEach(
             c -> {
               for (long aside :
                   new long[] {0, 120_000_000, -120_000_000, 240_000_000, -240_000_000}) {
-                near.add(away.plus(c, aside, 0));
-                near.add(away.plus(c, 0, aside));
+                Point2 east = away.plus(c, aside, 0);
+                Point2 north = away.plus(c, 0, aside);
+                near.add(upright ? north : east);
+                near.add(upright ? east : north);
               }
             });
     return near.stream().filter(shared::contains).toList();

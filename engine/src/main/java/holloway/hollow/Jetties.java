@@ -37,7 +37,7 @@ final class Jetties {
     for (PlacedRoom r : below) {
       Polygon2 local = Scan.toLocal(r.outline(), deck.frame());
       for (long line : new long[] {v.lo(), v.mid(), v.hi()}) {
-        for (Interval i : Scan.line(local, line)) {
+        for (Interval i : Scan.along(local, line)) {
           if (i.overlaps(u)) {
             return false;
           }

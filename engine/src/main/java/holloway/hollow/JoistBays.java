@@ -111,7 +111,7 @@ final class JoistBays {
     for (PlacedRoom r : roomsBelow(framed, deck)) {
       if (r.room().ceiling() == Lining.OPEN && r.room().standing().isOpen()) {
         Polygon2 local = Scan.toLocal(r.outline(), deck.frame());
-        for (Interval u : Scan.line(local, v.mid())) {
+        for (Interval u : Scan.along(local, v.mid())) {
           out.add(new Interval(u.lo() - 10_000_000, u.hi() + 10_000_000));
         }
       }

@@ -112,7 +112,7 @@ final class JoistSites {
   private static List<Interval> over(Hollow bay, PlacedRoom room) {
     Polygon2 local = Scan.toLocal(room.outline(), bay.frame());
     List<Interval> out = new ArrayList<>();
-    for (Interval i : Scan.line(local, bay.clear().y().mid())) {
+    for (Interval i : Scan.along(local, bay.clear().y().mid())) {
       i.cut(bay.clear().x()).filter(c -> c.length() >= LEAST).ifPresent(out::add);
     }
     return out;

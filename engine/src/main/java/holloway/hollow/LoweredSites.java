@@ -67,7 +67,7 @@ final class LoweredSites {
     }
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long mid = bay.clear().y().mid();
-      for (Interval i : Scan.line(Scan.toLocal(room.outline(), bay.frame()), mid)) {
+      for (Interval i : Scan.along(Scan.toLocal(room.outline(), bay.frame()), mid)) {
         i.cut(bay.clear().x())
             .filter(x -> x.length() > 2 * FROM_END)
             .ifPresent(
@@ -80,7 +80,9 @@ final class LoweredSites {
     Interval x = room.outline().xRange();
     Interval y = room.outline().yRange();
     Point2 mid = new Point2(x.mid(), y.mid());
-    bores.intoAttic(List.of(mid, Away.of(draft).plus(mid, STEP, 0)));
+    long on = Away.of(draft).alongU(l.frame()) * STEP;
+    Point3 from = l.frame().toLocal(mid.at(0));
+    bores.intoAttic(List.of(mid, l.frame().toWorld(from.x() + on, from.y(), 0).plan()));
   }
 
   /** From a box on the wall below, straight up through the underside. */
@@ -125,22 +127,40 @@ final class LoweredSites {
     if (c.x().length() < 2 * FROM_END) {
       return;
     }
-    TreeSet<Point3> spots = new TreeSet<>();
-    spots.add(new Point3(c.x0() + FROM_END, c.y().mid(), c.z().mid()));
-    spots.add(new Point3(c.x1() - FROM_END, c.y().mid(), c.z().mid()));
+    TreeSet<Point3> spots = new TreeSet<>(ends(l));
     for (Interest i : interests) {
       i.onWall().flatMap(s -> beside(l, room, s)).ifPresent(spots::add);
     }
     for (Point3 p : spots) {
+      Point3 at = l.frame().toWorld(p);
+      Point3 named = l.area().isPresent() ? at : p;
       draft.accesses.add(
           new AccessPlace(
-              l.id() + "/soffit-patch-" + Tags.of(p.x()) + "-" + Tags.of(p.y()),
+              l.id() + "/soffit-patch-" + Tags.of(named.x()) + "-" + Tags.of(named.y()),
               l.id(),
-              l.frame().toWorld(p),
+              at,
               room.name(),
               AccessPlace.Kind.CEILING_PATCH,
               Lining.BOARD));
     }
+  }
+
+  /** Half-way across a box or a ceiling, near both ends of it. */
+  private static List<Point3> ends(Lowered l) {
+    Box c = l.clear();
+    List<Point3> out = new ArrayList<>();
+    if (l.area().isEmpty()) {
+      out.add(new Point3(c.x0() + FROM_END, c.y().mid(), c.z().mid()));
+      out.add(new Point3(c.x1() - FROM_END, c.y().mid(), c.z().mid()));
+      return out;
+    }
+    for (Interval i : Scan.along(Scan.toLocal(l.area().get(), l.frame()), c.y().mid())) {
+      if (i.length() >= 2 * FROM_END) {
+        out.add(new Point3(i.lo() + FROM_END, c.y().mid(), c.z().mid()));
+        out.add(new Point3(i.hi() - FROM_END, c.y().mid(), c.z().mid()));
+      }
+    }
+    return out;
   }
 
   /** The place in the void nearest to a spot on either face of a wall of this room. */

@@ -9,6 +9,9 @@ import java.util.List;
 
 /** Stretches of a local u axis that lie inside an outline for a whole band of v. */
 final class Scan {
+  /** What runs on the very edge of an outline is not within it, whichever edge it is; nm. */
+  private static final long BESIDE = 2000;
+
   private Scan() {}
 
   static Polygon2 toLocal(Polygon2 outline, Frame frame) {
@@ -34,7 +37,12 @@ final class Scan {
     return out;
   }
 
-  static List<Interval> line(Polygon2 local, long y) {
+  /** Stretches of x inside the local outline along a line and just beside it on both sides. */
+  static List<Interval> along(Polygon2 local, long y) {
+    return inside(local, new Interval(y - BESIDE, y + BESIDE));
+  }
+
+  private static List<Interval> line(Polygon2 local, long y) {
     List<Long> hits = new ArrayList<>();
     List<Point2> c = local.corners();
     for (int i = 0; i < c.size(); i++) {

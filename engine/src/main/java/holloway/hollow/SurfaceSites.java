@@ -67,7 +67,7 @@ final class SurfaceSites {
       long bottom = bay.frame().origin().z() + bay.clear().z0();
       if (Math.abs(bottom - r.ceilingZ()) < 80_000_000) {
         for (Interval i :
-            Scan.line(Scan.toLocal(r.outline(), bay.frame()), bay.clear().y().mid())) {
+            Scan.along(Scan.toLocal(r.outline(), bay.frame()), bay.clear().y().mid())) {
           i.cut(bay.clear().x())
               .filter(c -> c.length() > 300_000_000)
               .ifPresent(

@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Leaves out edges that another edge between the same two hands beats in everything: price, length,
  * sight, holes, works and openings, while it lies in the same hollows and goes the same ways. No
- * plan, ban or pin can prefer such an edge, so neither the best plan nor a bound changes.
+ * plan, ban or pin can prefer such an edge, so neither the best plan nor a bound changes. Lengths
+ * are compared in whole micrometres.
  */
 final class Dominated {
   private final List<RouteGraph.Hole> holes;
@@ -67,7 +68,7 @@ final class Dominated {
   private boolean beats(RouteGraph.Edge a, RouteGraph.Edge b) {
     return a.id() != b.id()
         && a.price() <= b.price()
-        && a.length() <= b.length()
+        && micrometres(a) <= micrometres(b)
         && a.visible() <= b.visible()
         && a.ways() == b.ways()
         && isEachOnce(a.holes())
@@ -82,12 +83,17 @@ final class Dominated {
   /** Of edges the first of which beats the second. */
   private boolean alike(RouteGraph.Edge a, RouteGraph.Edge b) {
     return a.price() == b.price()
-        && a.length() == b.length()
+        && micrometres(a) == micrometres(b)
         && a.visible() == b.visible()
         && isWithin(b.holes(), a.holes())
         && isEachOnce(b.holes())
         && isWithin(b.works(), a.works())
         && passesNoMore(b, a);
+  }
+
+  /** Of a slanting path the length hangs by a few nanometres on the end that it is told from. */
+  private static long micrometres(RouteGraph.Edge e) {
+    return Math.round(e.length() / 1e3);
   }
 
   // Edges have a handful of holes, works and pieces each: looking through them beats any index.

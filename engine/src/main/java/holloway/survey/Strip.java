@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A stretch of wall in the frame of its heading while walls are being made out of the gaps.
@@ -45,6 +46,21 @@ record Strip(
           .thenComparingLong(a -> a.core.lo())
           .thenComparing(a -> a.kind)
           .thenComparing(a -> a.shown.get(0).edge().id());
+
+  /** The longest first; of those as long, by what a mirror keeps: the rooms that they show to. */
+  static final Comparator<Strip> LONGEST =
+      Comparator.comparingLong((Strip s) -> -Math.round(s.s.length() / 1e6))
+          .thenComparing(Strip::rooms)
+          .thenComparing(ORDER);
+
+  /** The rooms that it shows to, whichever side they lie on. */
+  String rooms() {
+    return shown.stream()
+        .map(f -> f.edge().room().name())
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining("-"));
+  }
 
   Strip stretched(Interval more, Shown face) {
     List<Shown> faces = new ArrayList<>(shown);

@@ -22,6 +22,12 @@ final class StripFinder {
 
   private static final long LEAST_ONE_SIDED = 150 * Length.NM_PER_MM;
 
+  /** By what faces each other, without the leftovers that it has taken already. */
+  private static final Comparator<Strip> FACES_MOST =
+      Comparator.comparingLong((Strip s) -> -Math.round(s.shown().get(0).s().length() / 1e6))
+          .thenComparing(Strip::rooms)
+          .thenComparing(Strip.ORDER);
+
   private final Heading heading;
   private final Outdoors outdoors;
   private final Outdoors whole;
@@ -50,6 +56,15 @@ final class StripFinder {
   /** A leftover of a face that no other face stands in front of. */
   private record Lone(Edge edge, Interval s, boolean inside, boolean split) {}
 
+  /**
+   * A short leftover may belong to the wall behind a longer one beside it, whichever end of the
+   * face it lies at: the longer one has its wall first.
+   */
+  private static final Comparator<Lone> LONGEST =
+      Comparator.comparingLong((Lone l) -> -Math.round(l.s.length() / 1e5))
+          .thenComparing(l -> l.edge.id())
+          .thenComparingLong(l -> l.s.lo());
+
   private final List<Strip> raw = new ArrayList<>();
   private final List<Lone> lone = new ArrayList<>();
 
@@ -64,7 +79,7 @@ final class StripFinder {
   /** Second half, once the walls between each two rooms are numbered. */
   List<Strip> find() {
     List<Strip> strips = new ArrayList<>(makes.between(raw));
-    lone.sort(Comparator.comparing((Lone l) -> l.edge.id()).thenComparingLong(l -> l.s.lo()));
+    lone.sort(LONGEST);
     for (Lone l : lone) {
       attachOrAdd(l, strips);
     }
@@ -163,7 +178,7 @@ final class StripFinder {
       if (same
           && touches
           && l.s.length() <= limit
-          && (best < 0 || s.s().length() > strips.get(best).s().length())) {
+          && (best < 0 || FACES_MOST.compare(s, strips.get(best)) < 0)) {
         best = i;
       }
     }

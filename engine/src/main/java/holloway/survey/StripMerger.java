@@ -4,43 +4,113 @@ import holloway.geometry.Interval;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Joins stretches in one line into walls: one framed strip may show faces to several rooms. */
+/**
+ * Joins stretches in one line into walls: one framed strip may show faces to several rooms. Those
+ * that fit best are joined first, so that a stretch which could go on with either of two others
+ * goes with the same one from whichever end the line is walked.
+ */
 final class StripMerger {
   private StripMerger() {}
 
-  /** The stretch whose studs a wall's are in line with: the longest of them, wherever it stands. */
-  private static final Comparator<Strip> LEADS =
-      Comparator.comparingLong((Strip s) -> -Math.round(s.s().length() / 1e6))
-          .thenComparing(s -> s.shown().get(0).edge().room().name())
-          .thenComparing(Strip.ORDER);
+  /** What fits best comes first; of those that fit alike, what lies nearest, then the longest. */
+  private static final Comparator<Pair> FITS =
+      Comparator.comparingLong(Pair::misfit)
+          .thenComparingLong(Pair::apart)
+          .thenComparingLong(p -> -p.length())
+          .thenComparing(Pair::rooms);
 
-  static List<Strip> merge(List<Strip> strips) {
-    List<Strip> runs = new ArrayList<>();
-    List<Strip> leads = new ArrayList<>();
-    for (Strip s : strips.stream().sorted(Strip.ORDER).toList()) {
-      int at = 0;
-      while (at < runs.size() && !canJoin(runs.get(at), s)) {
-        at++;
+  /**
+   * Stretches that are one wall.
+   *
+   * @param parts by {@link Strip#ORDER}
+   * @param whole all of them, with their studs in line with the longest one's, wherever it stands
+   */
+  private record Run(List<Strip> parts, Strip whole) {
+    static Run of(List<Strip> parts) {
+      List<Strip> sorted = parts.stream().sorted(Strip.ORDER).toList();
+      Interval core = sorted.stream().min(Strip.LONGEST).orElseThrow().core();
+      Strip whole = sorted.get(0);
+      for (Strip s : sorted.subList(1, sorted.size())) {
+        whole = join(whole, s, core);
       }
-      if (at == runs.size()) {
-        runs.add(s);
-        leads.add(s);
-      } else {
-        leads.set(at, LEADS.compare(s, leads.get(at)) < 0 ? s : leads.get(at));
-        runs.set(at, join(runs.get(at), s, leads.get(at).core()));
-      }
+      return new Run(sorted, whole);
     }
-    return runs;
+
+    Run and(Run o) {
+      List<Strip> all = new ArrayList<>(parts);
+      all.addAll(o.parts);
+      return of(all);
+    }
   }
 
-  private static boolean canJoin(Strip run, Strip s) {
-    boolean space = run.kind() == Strip.Kind.SPACE || s.kind() == Strip.Kind.SPACE;
-    return run.outside() == s.outside()
-        && s.s().lo() - run.s().hi() <= bridged(s)
-        && StripMakes.near(run.core(), s.core())
-        && (space || StripMakes.near(run.t(), s.t()))
-        && run.make().isLike(s.make());
+  /** Two runs that may be one; measures in whole tenths of a millimetre, which a mirror keeps. */
+  private record Pair(Run one, Run other) {
+    private static final double TENTH = 1e5;
+
+    /** How far the studs of one are out of line with the other's. */
+    long misfit() {
+      Interval a = one.whole.core();
+      Interval b = other.whole.core();
+      return Math.round((Math.abs(a.lo() - b.lo()) + Math.abs(a.hi() - b.hi())) / TENTH);
+    }
+
+    long apart() {
+      return Math.max(0, Math.round(gap(one.whole, other.whole) / TENTH));
+    }
+
+    String rooms() {
+      return Stream.of(one.whole, other.whole)
+          .map(Strip::rooms)
+          .sorted()
+          .collect(Collectors.joining("\t"));
+    }
+
+    long length() {
+      return Math.round((one.whole.s().length() + other.whole.s().length()) / TENTH);
+    }
+  }
+
+  static List<Strip> merge(List<Strip> strips) {
+    List<Run> runs = new ArrayList<>();
+    strips.stream().sorted(Strip.ORDER).forEach(s -> runs.add(Run.of(List.of(s))));
+    for (Pair best = best(runs); best != null; best = best(runs)) {
+      runs.remove(best.other);
+      runs.set(runs.indexOf(best.one), best.one.and(best.other));
+    }
+    return runs.stream().map(Run::whole).toList();
+  }
+
+  /**
+   * The two that fit best, of those that are alike in all the lowest; null if no two can be one.
+   */
+  private static Pair best(List<Run> runs) {
+    Pair best = null;
+    for (int i = 0; i < runs.size(); i++) {
+      for (int j = i + 1; j < runs.size(); j++) {
+        if (canJoin(runs.get(i).whole, runs.get(j).whole)) {
+          Pair p = new Pair(runs.get(i), runs.get(j));
+          best = best == null || FITS.compare(p, best) < 0 ? p : best;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static boolean canJoin(Strip a, Strip b) {
+    boolean space = a.kind() == Strip.Kind.SPACE || b.kind() == Strip.Kind.SPACE;
+    return a.outside() == b.outside()
+        && gap(a, b) <= bridged(b)
+        && StripMakes.near(a.core(), b.core())
+        && (space || StripMakes.near(a.t(), b.t()))
+        && a.make().isLike(b.make());
+  }
+
+  /** From the end of one to the beginning of the other; below 0 if they lie beside each other. */
+  private static long gap(Strip a, Strip b) {
+    return Math.max(a.s().lo() - b.s().hi(), b.s().lo() - a.s().hi());
   }
 
   /** An outer wall goes on in front of a recess that nobody surveyed. */

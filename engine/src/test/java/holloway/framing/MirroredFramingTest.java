@@ -14,8 +14,10 @@ import holloway.support.Turned;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,19 +44,22 @@ class MirroredFramingTest {
         - { name: desk, in: den, wall: south, from: east 1 m, height: 400 mm, cables: [cat6] }
       """;
 
+  private static final Set<MemberKind> KINDS =
+      EnumSet.of(MemberKind.STUD, MemberKind.POST, MemberKind.BLOCKING);
+
   private static Framed framed(String text) {
     Reading.Sound read = Chain.read(text, "");
     return Framing.of(Survey.of(read.house()).value());
   }
 
-  /** The middles of studs and blocks as the mirror shows them, to the millimetre, x y z. */
+  /** The middles of studs, posts and blocks as the mirror shows them, to the millimetre, x y z. */
   private static List<String> middles(Framed framed, Turned way) {
     Placed placed = framed.placed();
     long east = placed.rooms().stream().mapToLong(r -> r.outline().xRange().hi()).max().orElse(0);
     long north = placed.rooms().stream().mapToLong(r -> r.outline().yRange().hi()).max().orElse(0);
     List<String> out = new ArrayList<>();
     for (Member m : framed.members()) {
-      if (m.kind() == MemberKind.STUD || m.kind() == MemberKind.BLOCKING) {
+      if (KINDS.contains(m.kind())) {
         Box b = m.box();
         Point3 p =
             m.frame().toWorld((b.x0() + b.x1()) / 2, (b.y0() + b.y1()) / 2, (b.z0() + b.z1()) / 2);
@@ -75,14 +80,14 @@ class MirroredFramingTest {
     return Math.round(nm / 1e6);
   }
 
-  private static void assertMirrored(String text, Turned way) {
+  private static void assertMirrored(String text, Turned way, MemberKind some) {
     Reading.Sound read = Chain.read(text, "");
     String turned =
         HouseWriter.house(
             way.of(read.house()), way.of(read.request(), read.house()), Optional.empty());
     List<String> there = middles(framed(text), way);
     List<String> back = middles(framed(turned), Turned.DIAGONALLY);
-    assertTrue(there.stream().anyMatch(s -> s.startsWith("BLOCKING")));
+    assertTrue(there.stream().anyMatch(s -> s.startsWith(some.name())));
     assertEquals(there, back.stream().map(MirroredFramingTest::swapped).sorted().toList());
   }
 
@@ -97,9 +102,36 @@ class MirroredFramingTest {
   void angledWallsAndRows(Turned way) {
     for (String corner : List.of("south-west", "north-west", "north-east", "south-east")) {
       String text = HOUSE.replace("CORNER", corner);
-      assertMirrored(text.replace("RUN", "east-west").replace("FAR", "east"), way);
-      assertMirrored(text.replace("RUN", "north-south").replace("FAR", "north"), way);
+      assertMirrored(
+          text.replace("RUN", "east-west").replace("FAR", "east"), way, MemberKind.BLOCKING);
+      assertMirrored(
+          text.replace("RUN", "north-south").replace("FAR", "north"), way, MemberKind.BLOCKING);
     }
+  }
+
+  /**
+   * The hall reaches 200 mm further than the den. Of its wall there 63 mm are left between the
+   * den's and its own: no room for the posts of both ends.
+   */
+  @ParameterizedTest
+  @EnumSource(Turned.class)
+  void aStubOfAWallHasItsPostAtTheSameEnd(Turned way) {
+    String text =
+        """
+        house: Stub
+        place: uk
+        built: 1950
+        outer-walls: { studs: 2x6, every: 16 in, battens: { depth: 50 mm, run: level } }
+        inner-walls: { studs: 50x75, every: 400 mm, thickness: 120 mm }
+        levels: { ground: { floor: slab, ceiling-height: 2400 mm } }
+        rooms:
+          hall: { level: ground, size: 2570 mm x 3240 mm }
+          den: { level: ground, size: 5050 mm x 3040 mm, east-of: hall, align: south }
+        cabinet: { in: hall, wall: south, from: west 1 m, height: 1.2 m }
+        outlets:
+          - { name: desk, in: den, wall: south, from: east 1 m, height: 400 mm, cables: [cat6] }
+        """;
+    assertMirrored(text, way, MemberKind.POST);
   }
 
   /** 2.5 m of room, and 101.6 mm of board and studs at either end, less 900 mm. */

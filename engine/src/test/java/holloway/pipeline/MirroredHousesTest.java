@@ -47,7 +47,19 @@ class MirroredHousesTest {
     "7008, EAST_FOR_WEST, the turn of walls that end beside each other was not the mirrored one",
     "5199, DIAGONALLY, places under a floor led to the lines by an east-west step first",
     "7024, EAST_FOR_WEST, in a narrow bay cable kept off one of the studs only",
-    "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first"
+    "7028, EAST_FOR_WEST, a ceiling outlet on a joist moved eastward first",
+    "6152, EAST_FOR_WEST, a leftover at the low end of a face found no wall beside it",
+    "7006, DIAGONALLY, floors and ceilings lost the triangle along an angled edge",
+    "5004, DIAGONALLY, of two corners as near a way through the floor was in the western one",
+    "7034, DIAGONALLY, over a boarded ceiling cable was fished east-west",
+    "7035, EAST_FOR_WEST, a way that is a nanometre longer one way round did not beat its twin",
+    "7063, NORTH_FOR_SOUTH, a nanometre along a wall joined the corners of a roof into an attic",
+    "7064, NORTH_FOR_SOUTH, a roof that touched a neighbour's room by rounding was over it",
+    "7074, EAST_FOR_WEST, a bay over the very edge of a room was over it at the low edge alone",
+    "7077, NORTH_FOR_SOUTH, a stub of a wall had the post of its low end",
+    "7076, EAST_FOR_WEST, rounding parted a dormer from the attic behind it",
+    "7038, NORTH_FOR_SOUTH, a leftover at the high end of a face was in the wall before it",
+    "7026, EAST_FOR_WEST, stretches in line were joined from the low end"
   })
   void theSameInAMirror(long seed, Turned way, String why) throws Exception {
     assertEquals(Optional.of(List.of()), faults(seed, way), why);

@@ -34,9 +34,14 @@ class DominatedTest {
 
   private static RouteGraph.Edge edge(
       int id, int a, int b, long price, String hollow, int... holes) {
+    return edge(id, a, b, price, price, hollow, holes);
+  }
+
+  private static RouteGraph.Edge edge(
+      int id, int a, int b, long price, long length, String hollow, int... holes) {
     RouteGraph.Piece leg =
         new RouteGraph.Piece.Leg(hollow, HollowKind.STUD_BAY, List.of(), true, price);
-    return new RouteGraph.Edge(id, a, b, price, price, 0, holes, new int[0], 0, List.of(leg));
+    return new RouteGraph.Edge(id, a, b, price, length, 0, holes, new int[0], 0, List.of(leg));
   }
 
   private static List<Long> left(RouteGraph.Edge... edges) {
@@ -56,6 +61,16 @@ class DominatedTest {
   @Test
   void ofTwinsOneStays() {
     assertEquals(List.of(4L), left(edge(0, 1, 2, 4, "bay", 0), edge(1, 1, 2, 4, "bay", 0)));
+  }
+
+  /** A nanometre comes of rounding from one end or the other; two micrometres are a choice. */
+  @Test
+  void aNanometreLongerIsAsLong() {
+    long metre = 1_000_000_000;
+    List<Long> same = left(edge(0, 1, 2, 5, metre - 1, "bay"), edge(1, 2, 1, 4, metre, "bay"));
+    assertEquals(List.of(4L), same);
+    assertEquals(
+        2, left(edge(0, 1, 2, 5, metre - 2000, "bay"), edge(1, 2, 1, 4, metre, "bay")).size());
   }
 
   @Test
