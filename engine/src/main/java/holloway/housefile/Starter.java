@@ -53,6 +53,7 @@ public final class Starter {
         template()
             .replace("{{place}}", place)
             .replace("{{built}}", year + "  # decides what is likely behind the board")
+            .replace("{{frame}}", frame(place, built))
             .replace("{{levels}}", upperLevels(levels))
             .replace("{{rooms}}", upperRooms(levels))
             .replace("{{openings}}", upperDoors(levels))
@@ -69,6 +70,19 @@ public final class Starter {
   /** The usual one: a single US storey in feet and inches. */
   public static String text(String schema) {
     return text(schema, "My House", "us", 1985, 1, false);
+  }
+
+  /**
+   * What most likely carries the roof: plated trusses were the norm in the US by the 1970s and in
+   * the UK by the mid-1970s (behind the board J17, J25), elsewhere in Europe a roof has rafters
+   * (from memory). A year that is not known is taken as a newer one, as the year in the comment.
+   */
+  private static String frame(String place, int built) {
+    int norm = place.equals("uk") ? 1975 : 1970;
+    boolean rafters = place.equals("eu") || built > 0 && built < norm;
+    return (rafters ? "rafters" : "trusses")
+        + "             # or "
+        + (rafters ? "trusses" : "rafters");
   }
 
   private static String level(int number) {

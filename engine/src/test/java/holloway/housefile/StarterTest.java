@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holloway.house.Roof;
 import holloway.survey.Placed;
 import holloway.survey.Survey;
 import java.io.IOException;
@@ -50,6 +51,24 @@ class StarterTest {
     Placed placed = Survey.of(s.house()).value();
     assertEquals(List.of(), placed.misclosures());
     assertEquals(List.of(), placed.unaccounted());
+  }
+
+  /** Trusses were the norm by the 1970s in the US, by the mid-1970s in the UK (J17, J25). */
+  @ParameterizedTest
+  @CsvSource({
+    "us,1985,TRUSSES",
+    "us,0,TRUSSES",
+    "us,1970,TRUSSES",
+    "us,1969,RAFTERS",
+    "uk,1975,TRUSSES",
+    "uk,1974,RAFTERS",
+    "none,1900,RAFTERS",
+    "eu,1905,RAFTERS",
+    "eu,0,RAFTERS"
+  })
+  void theRoofIsAsItWasUsual(String place, int built, Roof.Frame frame) throws IOException {
+    String text = Starter.text("house.schema.json", "Our House", place, built, 2, true);
+    assertEquals(List.of(frame), sound(text).house().roofs().stream().map(Roof::frame).toList());
   }
 
   @Test
