@@ -83,7 +83,7 @@ final class MarginalSearch {
 
   /** Prices the edges of a work anew after its price in {@link Zones} changed. */
   void reprice(int work) {
-    for (int e : net.workEdges[work]) {
+    for (int e : net.edgesOfWork(work)) {
       priceEdge(e);
     }
   }
@@ -202,7 +202,9 @@ final class MarginalSearch {
   private void priceEdge(int e) {
     if (!net.edgeShut[e]) {
       arcPrice[2 * e] = works(2 * e);
-      arcPrice[2 * e + 1] = works(2 * e + 1);
+      // Between ends that need the same, neither way opens anything at its far end.
+      boolean same = Arrays.equals(net.nodeWorks[net.head[2 * e]], net.nodeWorks[net.tail(2 * e)]);
+      arcPrice[2 * e + 1] = same ? arcPrice[2 * e] : works(2 * e + 1);
     }
   }
 
