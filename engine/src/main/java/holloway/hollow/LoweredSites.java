@@ -65,6 +65,15 @@ final class LoweredSites {
       }
       return;
     }
+    draft.looked.spots(l.id() + "/bays", () -> endsOfBays(room)).forEach(bores::up);
+    Interval x = room.outline().xRange();
+    Interval y = room.outline().yRange();
+    Point2 mid = new Point2(x.mid(), y.mid());
+    bores.intoAttic(List.of(mid, Away.of(draft).plus(mid, STEP, 0)));
+  }
+
+  private List<List<Point2>> endsOfBays(PlacedRoom room) {
+    List<List<Point2>> out = new ArrayList<>();
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long mid = bay.clear().y().mid();
       for (Interval i : Scan.line(Scan.toLocal(room.outline(), bay.frame()), mid)) {
@@ -72,15 +81,12 @@ final class LoweredSites {
             .filter(x -> x.length() > 2 * FROM_END)
             .ifPresent(
                 x -> {
-                  bores.up(List.of(bay.frame().toWorld(x.lo() + FROM_END, mid, 0).plan()));
-                  bores.up(List.of(bay.frame().toWorld(x.hi() - FROM_END, mid, 0).plan()));
+                  out.add(List.of(bay.frame().toWorld(x.lo() + FROM_END, mid, 0).plan()));
+                  out.add(List.of(bay.frame().toWorld(x.hi() - FROM_END, mid, 0).plan()));
                 });
       }
     }
-    Interval x = room.outline().xRange();
-    Interval y = room.outline().yRange();
-    Point2 mid = new Point2(x.mid(), y.mid());
-    bores.intoAttic(List.of(mid, Away.of(draft).plus(mid, STEP, 0)));
+    return out;
   }
 
   /** From a box on the wall below, straight up through the underside. */
