@@ -73,7 +73,7 @@ final class ChannelLinks {
   /** Each outlet's groove is a work of its own: two of them to one bore are of unlike length. */
   private void cut(String id, Point3 face, Hollow channel, Site site, int end) {
     List<Point3> path = Paths.tidy(List.of(face, face.withZ(site.a().z()), site.a()));
-    long length = GraphDraft.lengthOf(path);
+    long length = Laid.lengthOf(path);
     int work =
         draft.work(
             channel.id() + "/to/" + site.id() + "/from/" + id,

@@ -42,6 +42,8 @@ final class Fishes {
   /** A blind hollow's ports in order, and what their fishes hang on. */
   private record Mouth(List<Port> ports, FishMemory.Side side) {}
 
+  private final Map<String, Inside> inside = new HashMap<>();
+
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
@@ -135,7 +137,7 @@ final class Fishes {
     for (Accesses.Access a : accesses.in(other)) {
       List<Point3> path = memory.reach(behind, a.at(), far, () -> paths.reach(behind, a.at(), far));
       if (!path.isEmpty()) {
-        long price = prices.fishLeg(behind.kind(), behind.fill(), GraphDraft.lengthOf(path));
+        long price = prices.fishLeg(behind.kind(), behind.fill(), Laid.lengthOf(path));
         RouteGraph.Piece reach = new RouteGraph.Piece.Leg(other, behind.kind(), path, false, price);
         port(h, a.node(), near, List.of(reach, pass), hole, false);
       }
@@ -144,8 +146,11 @@ final class Fishes {
 
   private void within(Hollow h) {
     Mouth m = mouth(h);
-    List<FishMemory.Found> found =
-        memory.within(m.side(), (i, j) -> fish(h, m.ports().get(i), m.ports().get(j)));
+    boolean plain = !h.id().startsWith("conduit/") && h.kind() != HollowKind.OLD_CABLE;
+    Inside in =
+        memory.within(m.side(), plain, (i, j) -> fish(h, m.ports().get(i), m.ports().get(j)));
+    inside.put(h.id(), in);
+    List<FishMemory.Found> found = in.found();
     if (found.isEmpty()) {
       return; // a tube or a trench that nothing lies in is neither a hole nor dug
     }
@@ -177,7 +182,7 @@ final class Fishes {
     pieces.add(paths.leg(h, path, p.access() || q.access()));
     pieces.addAll(reversed(q.lead()));
     int ways = ways(h) | ways(p.lead()) | ways(q.lead());
-    return new FishMemory.Fish(GraphDraft.Laid.of(pieces), ways);
+    return new FishMemory.Fish(Laid.of(pieces), ways);
   }
 
   private Mouth mouth(Hollow h) {
@@ -206,6 +211,8 @@ final class Fishes {
             hole >= 0,
             here.side(),
             there.side(),
+            inside.get(one.id()),
+            inside.get(other.id()),
             (i, j) -> c.fish(here.ports().get(i), there.ports().get(j)));
     for (FishMemory.Found f : found) {
       Port p = here.ports().get(f.from());
@@ -258,7 +265,7 @@ final class Fishes {
       }
       int ways = ways(one) | ways(other) | ways(p.lead()) | ways(q.lead());
       List<RouteGraph.Piece> laid = pieces(site, p, q, one, other, in, on);
-      return new FishMemory.Fish(GraphDraft.Laid.of(laid), ways);
+      return new FishMemory.Fish(Laid.of(laid), ways);
     }
   }
 

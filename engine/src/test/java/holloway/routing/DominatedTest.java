@@ -32,14 +32,13 @@ class DominatedTest {
         List.of());
   }
 
-  private static RouteGraph.Edge edge(
-      int id, int a, int b, long price, String hollow, int... holes) {
+  private static Drawn edge(int a, int b, long price, String hollow, int... holes) {
     RouteGraph.Piece leg =
         new RouteGraph.Piece.Leg(hollow, HollowKind.STUD_BAY, List.of(), true, price);
-    return new RouteGraph.Edge(id, a, b, price, price, 0, holes, new int[0], 0, List.of(leg));
+    return new Drawn(a, b, Laid.of(List.of(leg)), 0, holes, new int[0], 0);
   }
 
-  private static List<Long> left(RouteGraph.Edge... edges) {
+  private static List<Long> left(Drawn... edges) {
     List<RouteGraph.Edge> out = Dominated.without(List.of(edges), HOLES);
     assertEquals(
         LongStream.range(0, out.size()).boxed().toList(),
@@ -49,24 +48,24 @@ class DominatedTest {
 
   @Test
   void theDearerOfTwoIsLeftOutEvenIfItRunsTheOtherWay() {
-    assertEquals(List.of(4L), left(edge(0, 1, 2, 5, "bay", 0), edge(1, 2, 1, 4, "bay", 0)));
-    assertEquals(List.of(4L), left(edge(0, 1, 2, 4, "bay", 0), edge(1, 1, 2, 4, "bay", 0, 1)));
+    assertEquals(List.of(4L), left(edge(1, 2, 5, "bay", 0), edge(2, 1, 4, "bay", 0)));
+    assertEquals(List.of(4L), left(edge(1, 2, 4, "bay", 0), edge(1, 2, 4, "bay", 0, 1)));
   }
 
   @Test
   void ofTwinsOneStays() {
-    assertEquals(List.of(4L), left(edge(0, 1, 2, 4, "bay", 0), edge(1, 1, 2, 4, "bay", 0)));
+    assertEquals(List.of(4L), left(edge(1, 2, 4, "bay", 0), edge(1, 2, 4, "bay", 0)));
   }
 
   @Test
   void anotherHollowAnotherHoleOrAnotherHandIsAChoice() {
-    assertEquals(2, left(edge(0, 1, 2, 5, "bay"), edge(1, 1, 2, 4, "duct")).size());
-    assertEquals(2, left(edge(0, 1, 2, 5, "bay", 0), edge(1, 1, 2, 4, "bay", 1)).size());
-    assertEquals(2, left(edge(0, 1, 2, 5, "bay", 0), edge(1, 1, 3, 4, "bay", 0)).size());
+    assertEquals(2, left(edge(1, 2, 5, "bay"), edge(1, 2, 4, "duct")).size());
+    assertEquals(2, left(edge(1, 2, 5, "bay", 0), edge(1, 2, 4, "bay", 1)).size());
+    assertEquals(2, left(edge(1, 2, 5, "bay", 0), edge(1, 3, 4, "bay", 0)).size());
   }
 
   @Test
   void anEdgeThatPassesAHoleTwiceBeatsNothing() {
-    assertEquals(2, left(edge(0, 1, 2, 4, "bay", 0, 0), edge(1, 1, 2, 5, "bay", 0)).size());
+    assertEquals(2, left(edge(1, 2, 4, "bay", 0, 0), edge(1, 2, 5, "bay", 0)).size());
   }
 }
