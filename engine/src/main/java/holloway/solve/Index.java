@@ -34,7 +34,7 @@ final class Index {
       int works = net.workPrice.length;
       nodes = reverse(works, net.nodeWorks, new boolean[net.nodes]);
       ofEdges = reverse(works, net.edgeWorks, net.edgeShut);
-      holes = reverse(works, worksOfHoles(net), new boolean[net.methods.length]);
+      holes = reverse(works, net.holeWorks, new boolean[net.methods.length]);
       known = new AtomicReferenceArray<>(works);
     }
 
@@ -64,21 +64,26 @@ final class Index {
   /** By work: how many nodes, edges and holes need it. */
   static int[] placesOfWorks(Network net) {
     int[] out = new int[net.workPrice.length];
-    IntConsumer count = w -> out[w]++;
-    Arrays.stream(net.nodeWorks).forEach(works -> each(works, count));
-    Arrays.stream(net.edgeWorks).forEach(works -> each(works, count));
-    for (int[] works : worksOfHoles(net)) {
-      each(works, count);
+    for (int[][] places : new int[][][] {net.nodeWorks, net.edgeWorks, net.holeWorks}) {
+      for (int[] works : places) {
+        for (int w : works) {
+          out[w]++;
+        }
+      }
     }
     return out;
   }
 
   /** By hole: the works of all its methods, each once. */
-  private static int[][] worksOfHoles(Network net) {
+  static int[][] worksOfHoles(Network net) {
     int[][] out = new int[net.methods.length][];
     for (int h = 0; h < out.length; h++) {
       int n = 0;
-      int[] all = new int[Arrays.stream(net.methods[h]).mapToInt(m -> m.length).sum()];
+      int most = 0;
+      for (int[] m : net.methods[h]) {
+        most += m.length;
+      }
+      int[] all = new int[most];
       for (int[] m : net.methods[h]) {
         for (int w : m) {
           boolean there = false;

@@ -57,6 +57,10 @@ final class Network {
   final boolean oneWay;
 
   final int[][] holeEdges;
+
+  /** By hole: the works of all its methods, each once. */
+  final int[][] holeWorks;
+
   private final Index.WorkPlaces workPlaces;
 
   Network(RouteGraph graph, Profile profile, Set<String> bans, List<Cable> kinds) {
@@ -83,6 +87,7 @@ final class Network {
     first = new int[nodes + 1];
     arcs = adjacency();
     holeEdges = Index.edgesByHole(this);
+    holeWorks = Index.worksOfHoles(this);
     workPlaces = new Index.WorkPlaces(this);
   }
 
@@ -116,12 +121,15 @@ final class Network {
   }
 
   private static boolean[] flexible(RouteGraph.Hole h) {
-    boolean less = h.steps().stream().anyMatch(s -> !Fit.FLEXIBLE_MM.contains(s.diameterMm()));
     boolean[] out = new boolean[h.methods().size()];
+    boolean any = false;
     for (int m = 0; m < out.length; m++) {
-      out[m] = less && h.methods().get(m).flexible();
+      out[m] = h.methods().get(m).flexible();
+      any |= out[m];
     }
-    return out;
+    boolean less =
+        any && h.steps().stream().anyMatch(s -> !Fit.FLEXIBLE_MM.contains(s.diameterMm()));
+    return less ? out : new boolean[out.length];
   }
 
   private long priceOf(RouteGraph.Work w) {
