@@ -127,11 +127,7 @@ final class SurfaceSites {
   private void down(PlacedRoom r, List<Point2> points) {
     for (Looked.Into i : draft.looked.under(r.name(), points, () -> under(r, points))) {
       draft.keepBest(
-          r.name() + "/floor/",
-          SiteKind.FLOOR,
-          i.axes(),
-          RoomSpaces.surface(r.name()),
-          i.hollow());
+          r.name() + "/floor/", SiteKind.FLOOR, i.axes(), RoomSpaces.surface(r.name()), i.hollow());
     }
   }
 

@@ -11,9 +11,9 @@ import holloway.hollow.Way;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * All fishes: within one blind hollow between two hands, or across one crossing into a second blind
@@ -50,9 +50,12 @@ final class Fishes {
   private final FishPaths paths;
   private final Accesses accesses;
   private final HoleBook book;
-  private final Map<String, List<Port>> ports = new TreeMap<>();
+  private final Map<String, List<Port>> ports = new HashMap<>();
   private final Map<String, Mouth> mouths = new HashMap<>();
-  private final Map<String, Hollow> blind = new TreeMap<>();
+
+  /** In the order of their ids, as the house lists them. */
+  private final Map<String, Hollow> blind = new LinkedHashMap<>();
+
   private final FishMemory memory;
 
   /**
@@ -80,10 +83,7 @@ final class Fishes {
     }
   }
 
-  /**
-   * @param handNodes node of a crossing's end in a hand hollow, by site id and hollow id
-   */
-  void find(Map<String, Integer> handNodes) {
+  void find(HandNodes handNodes) {
     for (Hollow h : blind.values()) {
       for (Accesses.Access a : accesses.in(h.id())) {
         port(h, a.node(), a.at(), List.of(), HoleBook.NONE, true);
@@ -114,8 +114,7 @@ final class Fishes {
    * Ports of the hollow on one side of a crossing: a hand in the open on the other side, or one
    * that reaches through from an access there.
    */
-  private void side(
-      Site s, String other, Point3 far, String id, Point3 near, Map<String, Integer> handNodes) {
+  private void side(Site s, String other, Point3 far, String id, Point3 near, HandNodes handNodes) {
     Hollow h = blind.get(id);
     if (h == null) {
       return;
@@ -125,8 +124,8 @@ final class Fishes {
       return;
     }
     RouteGraph.Piece pass = new RouteGraph.Piece.Pass(s.id(), List.of(far, near));
-    Integer hand = handNodes.get(s.id() + "@" + other);
-    if (hand != null) {
+    int hand = handNodes.at(s, other);
+    if (hand >= 0) {
       port(h, hand, near, List.of(pass), hole, false);
       return;
     }

@@ -53,6 +53,7 @@ final class HoleBook {
   private final List<String> boarded;
 
   private final Map<String, Integer> bySite = new HashMap<>();
+  private final Map<Integer, List<RouteGraph.Step>> alike = new HashMap<>();
   private final List<Refused> refused = new ArrayList<>();
 
   HoleBook(
@@ -174,9 +175,15 @@ final class HoleBook {
         .findFirst();
   }
 
-  /** What some method can bore. */
+  /** What some method can bore. Where steel costs nothing, all that take the same bits share it. */
   private List<RouteGraph.Step> steps(Site s, List<RouteGraph.Method> methods) {
     boolean flexible = methods.stream().allMatch(RouteGraph.Method::flexible);
+    return prices.money().paysForSteel()
+        ? steps(s, flexible)
+        : alike.computeIfAbsent(flexible ? -s.platedBit() : s.platedBit(), k -> steps(s, flexible));
+  }
+
+  private List<RouteGraph.Step> steps(Site s, boolean flexible) {
     List<RouteGraph.Step> out = new ArrayList<>();
     for (int step = 0; step < Fit.BITS_MM.size(); step++) {
       int bit = Fit.BITS_MM.get(step);
@@ -184,7 +191,7 @@ final class HoleBook {
         out.add(new RouteGraph.Step(bit, step * prices.bitStep() + prices.money().plates(s, bit)));
       }
     }
-    return out;
+    return List.copyOf(out);
   }
 
   /**
@@ -268,8 +275,7 @@ final class HoleBook {
               st ->
                   out.add(
                       new Reach(
-                          method(
-                              s, minutes, st.stand(), "from " + st.words(), st.id(), st.works()),
+                          method(s, minutes, st.stand(), "from " + st.words(), st.id(), st.works()),
                           end)));
       return;
     }

@@ -26,8 +26,7 @@ final class NetMemory {
 
     private record Node(String name, Point3 at, List<String> works) implements Stroke {}
 
-    private record Edge(String a, String b, Laid laid, long seen, int ways)
-        implements Stroke {}
+    private record Edge(String a, String b, Laid laid, long seen, int ways) implements Stroke {}
 
     private final List<Stroke> strokes = new ArrayList<>();
 
