@@ -54,6 +54,10 @@ final class BoardVoids {
 
   /** What a bore through the board on one side of a wall comes out in: bays, or such voids. */
   static List<Hollow> behind(Draft draft, Wall w, int side) {
+    return draft.looked.behind(w.id(), side, () -> look(draft, w, side));
+  }
+
+  private static List<Hollow> look(Draft draft, Wall w, int side) {
     List<Hollow> out = new ArrayList<>();
     for (Hollow h : draft.hollows.values()) {
       boolean own = h.owner().equals(w.id());

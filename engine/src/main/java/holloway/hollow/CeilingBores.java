@@ -23,8 +23,34 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
 
   /** One bore into each space over any of the points, at the first of them that will do. */
   void up(List<Point2> points) {
-    intoAttic(points);
-    intoOpenFloor(points);
+    Looked.Over over = over(points);
+    intoAttic(over);
+    intoOpenFloor(over, points.get(0));
+    over.bays().forEach(this::keep);
+  }
+
+  /** The same, but into no joist bay. */
+  void upPastJoists(List<Point2> points) {
+    Looked.Over over = over(points);
+    intoAttic(over);
+    intoOpenFloor(over, points.get(0));
+  }
+
+  void intoAttic(List<Point2> points) {
+    intoAttic(over(points));
+  }
+
+  private void intoAttic(Looked.Over over) {
+    over.attics().forEach(this::keep);
+  }
+
+  private Looked.Over over(List<Point2> points) {
+    return draft.looked.over(
+        room.name(), points, () -> new Looked.Over(attics(points), open(points), bays(points)));
+  }
+
+  private List<Looked.Into> bays(List<Point2> points) {
+    List<Looked.Into> out = new ArrayList<>();
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long bottom = bay.frame().origin().z() + bay.clear().z0();
       List<Point3[]> axes = new ArrayList<>();
@@ -34,11 +60,13 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
           axes.add(new Point3[] {p.at(room.ceilingZ()), p.at(bottom)});
         }
       }
-      keep(axes, bay.id());
+      into(out, bay.id(), axes);
     }
+    return out;
   }
 
-  void intoAttic(List<Point2> points) {
+  private List<Looked.Into> attics(List<Point2> points) {
+    List<Looked.Into> out = new ArrayList<>();
     for (Attic a : draft.framed.attics()) {
       Optional<Hollow> attic = draft.find("attic/" + a.id());
       List<Point3[]> axes = new ArrayList<>();
@@ -52,19 +80,31 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
           axes.add(new Point3[] {p.at(room.ceilingZ()), p.at(a.plateZ())});
         }
       }
-      attic.ifPresent(h -> keep(axes, h.id()));
+      attic.ifPresent(h -> into(out, h.id(), axes));
+    }
+    return out;
+  }
+
+  /** Keeps off what hangs below the ceiling. */
+  private void into(List<Looked.Into> out, String hollow, List<Point3[]> axes) {
+    List<Point3[]> free = axes.stream().filter(x -> !draft.isUnderBeam(room, x[0].plan())).toList();
+    if (!free.isEmpty()) {
+      out.add(new Looked.Into(hollow, free));
     }
   }
 
+  private Optional<String> open(List<Point2> points) {
+    return draft.hollows.values().stream()
+        .filter(h -> UnderJoists.is(h.id()) && UnderJoists.room(h.id()).equals(room.name()))
+        .filter(h -> h.area().orElseThrow().contains(points.get(0)))
+        .map(Hollow::id)
+        .findFirst();
+  }
+
   /** Under open joists there is nothing to bore: the space leads into the joists. */
-  void intoOpenFloor(List<Point2> points) {
-    Optional<Hollow> open =
-        draft.hollows.values().stream()
-            .filter(h -> UnderJoists.is(h.id()) && UnderJoists.room(h.id()).equals(room.name()))
-            .filter(h -> h.area().orElseThrow().contains(points.get(0)))
-            .findFirst();
-    if (open.isPresent()) {
-      Point3 at = points.get(0).at(room.ceilingZ());
+  private void intoOpenFloor(Looked.Over over, Point2 p) {
+    if (over.open().isPresent()) {
+      Point3 at = p.at(room.ceilingZ());
       String id = room.name() + "/open-ceiling/" + Tags.of(at.x()) + "-" + Tags.of(at.y());
       draft.keep(
           new Site(
@@ -73,7 +113,7 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
               at.withZ(at.z() - 20_000_000),
               at,
               from,
-              open.get().id(),
+              over.open().get(),
               List.of(),
               List.of(),
               51,
@@ -83,8 +123,7 @@ record CeilingBores(Draft draft, PlacedRoom room, String from, String prefix) {
     }
   }
 
-  private void keep(List<Point3[]> axes, String to) {
-    List<Point3[]> free = axes.stream().filter(x -> !draft.isUnderBeam(room, x[0].plan())).toList();
-    draft.keepBest(prefix, SiteKind.CEILING, free, from, to);
+  private void keep(Looked.Into into) {
+    draft.keepBest(prefix, SiteKind.CEILING, into.axes(), from, into.hollow());
   }
 }

@@ -23,6 +23,7 @@ final class Draft {
   final Framed framed;
   final Solids solids;
   final Bores bores;
+  final Looked looked;
   final Map<String, Hollow> hollows = new LinkedHashMap<>();
   final List<Site> sites = new ArrayList<>();
   final List<AccessPlace> accesses = new ArrayList<>();
@@ -38,10 +39,16 @@ final class Draft {
     this.beams = PlacedBeam.of(framed.placed());
     this.solids = new Solids(framed.members());
     this.bores = new Bores(solids, new Lawful(framed), new KeepOffs(framed));
+    this.looked = new Looked(false);
   }
 
-  /** As far as another has come; what is kept here does not show there. */
-  Draft(Draft other) {
+  /**
+   * As far as another has come; what is kept here does not show there.
+   *
+   * @param looked what was looked up of that one since it has come so far
+   */
+  Draft(Draft other, Looked looked) {
+    this.looked = looked;
     framed = other.framed;
     lowered = other.lowered;
     beams = other.beams;

@@ -14,6 +14,7 @@ public final class HollowBase {
   private final Draft base;
   private final List<AccessPlace> patches;
   private final FloorWays floors;
+  private final Looked looked = new Looked(true);
 
   HollowBase(Framed framed) {
     base = new Draft(framed);
@@ -56,7 +57,7 @@ public final class HollowBase {
    * @param interests spots near which crossings of surfaces and outside faces are looked for
    */
   public HollowHouse near(List<Interest> interests) {
-    Draft draft = new Draft(base);
+    Draft draft = new Draft(base, looked);
     ChannelSpaces.find(draft, interests);
     new SurfaceSites(draft).find(interests);
     new RoomToRoomSites(draft, floors).find();

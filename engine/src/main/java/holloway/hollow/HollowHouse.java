@@ -1,6 +1,7 @@
 package holloway.hollow;
 
 import holloway.framing.Framed;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,8 +9,10 @@ import java.util.TreeMap;
 /** The house as hollows, crossings and stands; knows no request. Lists sorted by id. */
 public final class HollowHouse {
   private final Framed framed;
-  private final Map<String, Hollow> hollows = new TreeMap<>();
-  private final Map<String, Site> sites = new TreeMap<>();
+  private final List<Hollow> hollows;
+  private final List<Site> sites;
+  private final Map<String, Hollow> hollowsById;
+  private final Map<String, Site> sitesById;
   private final List<Stand> stands;
   private final List<AccessPlace> accesses;
   private final List<Refused> refused;
@@ -22,8 +25,14 @@ public final class HollowHouse {
       List<AccessPlace> accesses,
       List<Refused> refused) {
     this.framed = framed;
-    hollows.forEach(h -> this.hollows.put(h.id(), h));
-    sites.forEach(s -> this.sites.put(s.id(), s));
+    Map<String, Hollow> byId = new TreeMap<>();
+    hollows.forEach(h -> byId.put(h.id(), h));
+    this.hollows = List.copyOf(byId.values());
+    this.hollowsById = new HashMap<>(byId);
+    Map<String, Site> siteById = new TreeMap<>();
+    sites.forEach(s -> siteById.put(s.id(), s));
+    this.sites = List.copyOf(siteById.values());
+    this.sitesById = new HashMap<>(siteById);
     this.stands = List.copyOf(stands);
     this.accesses = List.copyOf(accesses);
     this.refused = List.copyOf(refused);
@@ -34,11 +43,11 @@ public final class HollowHouse {
   }
 
   public List<Hollow> hollows() {
-    return List.copyOf(hollows.values());
+    return hollows;
   }
 
   public List<Site> sites() {
-    return List.copyOf(sites.values());
+    return sites;
   }
 
   public List<Stand> stands() {
@@ -65,10 +74,10 @@ public final class HollowHouse {
   }
 
   public java.util.Optional<Hollow> findHollow(String id) {
-    return java.util.Optional.ofNullable(hollows.get(id));
+    return java.util.Optional.ofNullable(hollowsById.get(id));
   }
 
   public java.util.Optional<Site> findSite(String id) {
-    return java.util.Optional.ofNullable(sites.get(id));
+    return java.util.Optional.ofNullable(sitesById.get(id));
   }
 }

@@ -65,6 +65,17 @@ final class LoweredSites {
       }
       return;
     }
+    draft.looked.spots(l.id() + "/bays", () -> endsOfBays(room)).forEach(bores::up);
+    Interval x = room.outline().xRange();
+    Interval y = room.outline().yRange();
+    Point2 mid = new Point2(x.mid(), y.mid());
+    long on = Away.of(draft).alongU(l.frame()) * STEP;
+    Point3 from = l.frame().toLocal(mid.at(0));
+    bores.intoAttic(List.of(mid, l.frame().toWorld(from.x() + on, from.y(), 0).plan()));
+  }
+
+  private List<List<Point2>> endsOfBays(PlacedRoom room) {
+    List<List<Point2>> out = new ArrayList<>();
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long mid = bay.clear().y().mid();
       for (Interval i : Scan.along(Scan.toLocal(room.outline(), bay.frame()), mid)) {
@@ -72,17 +83,12 @@ final class LoweredSites {
             .filter(x -> x.length() > 2 * FROM_END)
             .ifPresent(
                 x -> {
-                  bores.up(List.of(bay.frame().toWorld(x.lo() + FROM_END, mid, 0).plan()));
-                  bores.up(List.of(bay.frame().toWorld(x.hi() - FROM_END, mid, 0).plan()));
+                  out.add(List.of(bay.frame().toWorld(x.lo() + FROM_END, mid, 0).plan()));
+                  out.add(List.of(bay.frame().toWorld(x.hi() - FROM_END, mid, 0).plan()));
                 });
       }
     }
-    Interval x = room.outline().xRange();
-    Interval y = room.outline().yRange();
-    Point2 mid = new Point2(x.mid(), y.mid());
-    long on = Away.of(draft).alongU(l.frame()) * STEP;
-    Point3 from = l.frame().toLocal(mid.at(0));
-    bores.intoAttic(List.of(mid, l.frame().toWorld(from.x() + on, from.y(), 0).plan()));
+    return out;
   }
 
   /** From a box on the wall below, straight up through the underside. */

@@ -63,31 +63,37 @@ final class SurfaceSites {
    * over it, and at the middle of each side.
    */
   private void plain(PlacedRoom r) {
+    for (List<Point2> p : draft.looked.spots(r.name() + "/bays", () -> endsOfBays(r))) {
+      up(r, p);
+    }
+    for (List<Point2> near : draft.looked.spots(r.name() + "/sides", () -> sides(r))) {
+      CeilingBores.of(draft, r).upPastJoists(near);
+    }
+  }
+
+  private List<List<Point2>> endsOfBays(PlacedRoom r) {
+    List<List<Point2>> out = new ArrayList<>();
     for (Hollow bay : draft.ofKind(HollowKind.JOIST_BAY)) {
       long bottom = bay.frame().origin().z() + bay.clear().z0();
+      long mid = bay.clear().y().mid();
       if (Math.abs(bottom - r.ceilingZ()) < 80_000_000) {
-        for (Interval i :
-            Scan.along(Scan.toLocal(r.outline(), bay.frame()), bay.clear().y().mid())) {
+        for (Interval i : Scan.along(Scan.toLocal(r.outline(), bay.frame()), mid)) {
           i.cut(bay.clear().x())
               .filter(c -> c.length() > 300_000_000)
               .ifPresent(
                   c -> {
-                    up(
-                        r,
-                        List.of(
-                            bay.frame()
-                                .toWorld(c.lo() + 80_000_000, bay.clear().y().mid(), 0)
-                                .plan()));
-                    up(
-                        r,
-                        List.of(
-                            bay.frame()
-                                .toWorld(c.hi() - 80_000_000, bay.clear().y().mid(), 0)
-                                .plan()));
+                    out.add(List.of(bay.frame().toWorld(c.lo() + 80_000_000, mid, 0).plan()));
+                    out.add(List.of(bay.frame().toWorld(c.hi() - 80_000_000, mid, 0).plan()));
                   });
         }
       }
     }
+    return out;
+  }
+
+  /** By side, as far as the ceiling can be seen there. */
+  private List<List<Point2>> sides(PlacedRoom r) {
+    List<List<Point2>> out = new ArrayList<>();
     Away away = Away.of(draft);
     Interval x = r.outline().xRange();
     Interval y = r.outline().yRange();
@@ -103,20 +109,30 @@ final class SurfaceSites {
       }
       near.removeIf(q -> draft.covered(r, q));
       if (!near.isEmpty()) {
-        CeilingBores.of(draft, r).intoAttic(near);
-        CeilingBores.of(draft, r).intoOpenFloor(near);
+        out.add(near);
       }
     }
+    return out;
   }
 
   private void up(PlacedRoom r, List<Point2> points) {
-    List<Point2> bare = points.stream().filter(p -> !draft.covered(r, p)).toList();
+    List<Point2> bare =
+        draft.looked.bare(
+            r.name(), points, () -> points.stream().filter(p -> !draft.covered(r, p)).toList());
     if (!bare.isEmpty()) {
       CeilingBores.of(draft, r).up(bare);
     }
   }
 
   private void down(PlacedRoom r, List<Point2> points) {
+    for (Looked.Into i : draft.looked.under(r.name(), points, () -> under(r, points))) {
+      draft.keepBest(
+          r.name() + "/floor/", SiteKind.FLOOR, i.axes(), RoomSpaces.surface(r.name()), i.hollow());
+    }
+  }
+
+  private List<Looked.Into> under(PlacedRoom r, List<Point2> points) {
+    List<Looked.Into> out = new ArrayList<>();
     for (Deck d : draft.framed.decks()) {
       if (!d.level().equals(r.room().level())
           || Math.abs(d.frame().origin().z() - r.floorZ()) > 10_000_000) {
@@ -137,10 +153,12 @@ final class SurfaceSites {
               axes.add(new Point3[] {p.at(r.floorZ()), p.at(z1)});
             }
           }
-          draft.keepBest(
-              r.name() + "/floor/", SiteKind.FLOOR, axes, RoomSpaces.surface(r.name()), h.id());
+          if (!axes.isEmpty()) {
+            out.add(new Looked.Into(h.id(), axes));
+          }
         }
       }
     }
+    return out;
   }
 }

@@ -113,7 +113,7 @@ public final class LiveHouse {
     if (wanted.equals(request)) {
       return this;
     }
-    RealSite on = sites.of(wanted);
+    RealSite on = ways(wanted);
     LivePlan next = on.live(live, wanted, settings.search().unless(overtaken), told);
     return new LiveHouse(placed, surveyed, wanted, sites, on, next, told, settings);
   }
@@ -136,7 +136,7 @@ public final class LiveHouse {
    * @throws InputTrouble when what is wanted cannot be
    */
   public Sketched sketch(Request wanted) {
-    return sketch(sites.of(wanted), wanted);
+    return sketch(ways(wanted), wanted);
   }
 
   /**
@@ -147,6 +147,11 @@ public final class LiveHouse {
    */
   public Sketched rehearse(Request wanted) {
     return sketch(sites.passing(wanted), wanted);
+  }
+
+  /** Where the ends stay they are this house's own. */
+  private RealSite ways(Request wanted) {
+    return LiveSites.alike(wanted, request) ? site : sites.of(wanted);
   }
 
   private Sketched sketch(RealSite on, Request wanted) {

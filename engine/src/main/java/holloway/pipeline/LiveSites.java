@@ -16,7 +16,8 @@ import java.util.Map;
  * on several threads.
  */
 final class LiveSites {
-  private static final int MOST = 12;
+  /** Each is some megabytes, and what is kept makes whoever waits wait for memory to be tidied. */
+  private static final int MOST = 4;
 
   /**
    * What the graph hangs on: where the ends are, and the prices that stand on its edges. Bans, pins
@@ -50,6 +51,11 @@ final class LiveSites {
     this.placed = placed;
     this.base = first.base();
     known.put(Key.of(request), first);
+  }
+
+  /** Whether two requests have the same hollows and ways. */
+  static boolean alike(Request one, Request other) {
+    return Key.of(one).equals(Key.of(other));
   }
 
   /**

@@ -2,9 +2,9 @@ package holloway.routing;
 
 import holloway.geometry.Point3;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The places inside blind hollows where a hand can have the cable: cut-outs, mouths of conduits,
@@ -17,7 +17,7 @@ final class Accesses {
    */
   record Access(int node, String hollow, Point3 at, String stand, String words, int[] works) {}
 
-  private final Map<String, List<Access>> byHollow = new TreeMap<>();
+  private final Map<String, List<Access>> byHollow = new HashMap<>();
 
   void add(Access a) {
     byHollow.computeIfAbsent(a.hollow(), k -> new ArrayList<>()).add(a);

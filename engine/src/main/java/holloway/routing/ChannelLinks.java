@@ -10,7 +10,6 @@ import holloway.hollow.WorkKind;
 import holloway.survey.OnWall;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * On solid walls: a channel cut into the plaster from an outlet up to the ceiling or down to the
@@ -20,9 +19,9 @@ final class ChannelLinks {
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
-  private final Map<String, Integer> handNodes;
+  private final HandNodes handNodes;
 
-  ChannelLinks(HollowHouse house, GraphDraft draft, Prices prices, Map<String, Integer> handNodes) {
+  ChannelLinks(HollowHouse house, GraphDraft draft, Prices prices, HandNodes handNodes) {
     this.house = house;
     this.draft = draft;
     this.prices = prices;
@@ -51,9 +50,9 @@ final class ChannelLinks {
       if (isOwn(channel, s, face)) {
         for (Site site : house.sites()) {
           boolean upOrDown = site.kind() == SiteKind.CEILING || site.kind() == SiteKind.FLOOR;
-          Integer end = handNodes.get(site.id() + "@" + spot.room() + "/surface");
+          int end = handNodes.at(site, spot.room() + "/surface");
           if (upOrDown
-              && end != null
+              && end >= 0
               && channel.clear().contains(channel.frame().toLocal(site.a()), 1_000_000)) {
             cut(id, face, channel, site, end);
           }
@@ -73,7 +72,7 @@ final class ChannelLinks {
   /** Each outlet's groove is a work of its own: two of them to one bore are of unlike length. */
   private void cut(String id, Point3 face, Hollow channel, Site site, int end) {
     List<Point3> path = Paths.tidy(List.of(face, face.withZ(site.a().z()), site.a()));
-    long length = GraphDraft.lengthOf(path);
+    long length = Laid.lengthOf(path);
     int work =
         draft.work(
             channel.id() + "/to/" + site.id() + "/from/" + id,

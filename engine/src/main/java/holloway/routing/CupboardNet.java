@@ -29,7 +29,7 @@ final class CupboardNet {
   }
 
   private void leg(Hollow h, int a, int b, List<Point3> path) {
-    long price = prices.lay("plain", GraphDraft.lengthOf(path), false);
+    long price = prices.lay("plain", Laid.lengthOf(path), false);
     RouteGraph.Piece leg = new RouteGraph.Piece.Leg(h.id(), h.kind(), path, false, price);
     draft.edge(a, b, List.of(leg), new int[0], new int[0], 0, false);
   }

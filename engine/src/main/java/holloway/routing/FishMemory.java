@@ -32,7 +32,7 @@ final class FishMemory {
    *
    * @param ways bits of the hollows it goes through
    */
-  record Fish(GraphDraft.Laid laid, int ways) {}
+  record Fish(Laid laid, int ways) {}
 
   /** A fish from one hand of a list to one of the same or another list. */
   record Found(int from, int to, Fish fish) {}
@@ -52,15 +52,29 @@ final class FishMemory {
           && one.hollow().equals(o.one.hollow())
           && other.hollow().equals(o.other.hollow());
     }
+
+    boolean beaten(Found f, Inside inOne, Inside inOther) {
+      Hand a = one.hands().get(f.from());
+      Hand b = other.hands().get(f.to());
+      String hole = bored ? site.id() : "";
+      return inOne.beats(a, hole, b, f.fish()) || inOther.beats(a, hole, b, f.fish());
+    }
   }
+
+  /**
+   * Fishes across one crossing.
+   *
+   * @param left without those that a fish within one of its hollows beats
+   */
+  private record Across(List<Found> found, List<Found> left) {}
 
   private record Reach(String hollow, Point3 from, Point3 to) {}
 
   private record Reached(Hollow hollow, List<Point3> path) {}
 
   private final Remembered<Side, Side> sides = new Remembered<>();
-  private final Remembered<Side, List<Found>> inside = new Remembered<>();
-  private final Remembered<Crossed, List<Found>> crossed = new Remembered<>();
+  private final Remembered<Side, Inside> inside = new Remembered<>();
+  private final Remembered<Crossed, Across> crossed = new Remembered<>();
   private final Map<Reach, Reached> reached = new ConcurrentHashMap<>();
 
   /** The same object for the same hollow and hands, so that to compare it costs nothing. */
@@ -69,27 +83,47 @@ final class FishMemory {
     return sides.of(h.id(), now, (was, nothing) -> now);
   }
 
-  /** Fishes within a hollow, each from a hand to a later one. */
-  List<Found> within(Side side, Look look) {
+  /**
+   * Fishes within a hollow.
+   *
+   * @param plain whether they need nothing but what their hands need
+   */
+  Inside within(Side side, boolean plain, Look look) {
     return inside.of(
         side.hollow().id(),
         side,
-        (was, found) ->
-            was == null || !was.hollow().equals(side.hollow())
-                ? new Pairs(side, side).all(true, look)
-                : new Pairs(side, side).but(was, was, found).all(true, look));
+        (was, then) -> {
+          Pairs pairs = new Pairs(side, side);
+          if (was != null && was.hollow().equals(side.hollow())) {
+            pairs.but(was, was, then.found());
+          }
+          return Inside.of(side, pairs.all(true, look), plain);
+        });
   }
 
-  /** Fishes across one crossing; {@code bored}: it is a hole, not an opening that is there. */
-  List<Found> across(Site s, boolean bored, Side one, Side other, Look look) {
+  /**
+   * Fishes across one crossing, but for those that a fish within one of its hollows beats.
+   *
+   * @param bored it is a hole, not an opening that is there
+   * @param inOne fishes within the one hollow; {@code inOther} within the other
+   */
+  List<Found> across(
+      Site s, boolean bored, Side one, Side other, Inside inOne, Inside inOther, Look look) {
     Crossed now = new Crossed(s, bored, one, other);
-    return crossed.of(
-        s.id(),
-        now,
-        (was, found) ->
-            was == null || !was.isAt(now)
-                ? new Pairs(one, other).all(false, look)
-                : new Pairs(one, other).but(was.one(), was.other(), found).all(false, look));
+    Across all =
+        crossed.of(
+            s.id(),
+            now,
+            (was, then) -> {
+              Pairs pairs = new Pairs(one, other);
+              if (was != null && was.isAt(now)) {
+                pairs.but(was.one(), was.other(), then.found());
+              }
+              List<Found> found = pairs.all(false, look);
+              return new Across(
+                  found, found.stream().filter(f -> !now.beaten(f, inOne, inOther)).toList());
+            });
+    return all.left();
   }
 
   /**

@@ -14,7 +14,7 @@ record FishPaths(HollowHouse house, Prices prices, Solids solids) {
   /** An arm's way inside a hollow, empty when it does not get there. */
   List<Point3> reach(Hollow h, Point3 from, Point3 to) {
     List<Point3> path = Paths.inside(h, from, to);
-    boolean gets = GraphDraft.lengthOf(path) <= HoleBook.ARM && Paths.clear(solids, path);
+    boolean gets = Laid.lengthOf(path) <= HoleBook.ARM && Paths.clear(solids, path);
     return gets ? path : List.of();
   }
 
@@ -40,7 +40,7 @@ record FishPaths(HollowHouse house, Prices prices, Solids solids) {
   private boolean isInReach(Hollow h, List<Point3> path) {
     // A tube is as long as its parts, each of which can be drawn through: else it is no space.
     int goes = 1 + Conduits.pullBoxes(house.framed(), h);
-    return GraphDraft.lengthOf(path) <= goes * FishLimits.most(h.kind(), h.fill());
+    return Laid.lengthOf(path) <= goes * FishLimits.most(h.kind(), h.fill());
   }
 
   /** Where a tube or an old cable runs nobody knows: its way is drawn, not looked for. */
@@ -50,7 +50,7 @@ record FishPaths(HollowHouse house, Prices prices, Solids solids) {
 
   /** From an opening to a bore within an arm's length no rod is needed: the hand is there. */
   RouteGraph.Piece leg(Hollow h, List<Point3> path, boolean open) {
-    boolean reached = open && GraphDraft.lengthOf(path) <= HoleBook.ARM;
+    boolean reached = open && Laid.lengthOf(path) <= HoleBook.ARM;
     long price = leg(h, path) + (reached ? 0 : prices.fishSetUp());
     return new RouteGraph.Piece.Leg(h.id(), h.kind(), path, !reached, price);
   }
@@ -61,6 +61,6 @@ record FishPaths(HollowHouse house, Prices prices, Solids solids) {
             ? prices.turns(Conduits.bends(house.framed(), h))
                 + Conduits.pullBoxes(house.framed(), h) * prices.handOver()
             : 0;
-    return turns + prices.fishLeg(h.kind(), h.fill(), GraphDraft.lengthOf(path));
+    return turns + prices.fishLeg(h.kind(), h.fill(), Laid.lengthOf(path));
   }
 }

@@ -11,9 +11,9 @@ import holloway.hollow.Way;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * All fishes: within one blind hollow between two hands, or across one crossing into a second blind
@@ -42,15 +42,20 @@ final class Fishes {
   /** A blind hollow's ports in order, and what their fishes hang on. */
   private record Mouth(List<Port> ports, FishMemory.Side side) {}
 
+  private final Map<String, Inside> inside = new HashMap<>();
+
   private final HollowHouse house;
   private final GraphDraft draft;
   private final Prices prices;
   private final FishPaths paths;
   private final Accesses accesses;
   private final HoleBook book;
-  private final Map<String, List<Port>> ports = new TreeMap<>();
+  private final Map<String, List<Port>> ports = new HashMap<>();
   private final Map<String, Mouth> mouths = new HashMap<>();
-  private final Map<String, Hollow> blind = new TreeMap<>();
+
+  /** In the order of their ids, as the house lists them. */
+  private final Map<String, Hollow> blind = new LinkedHashMap<>();
+
   private final FishMemory memory;
 
   /**
@@ -78,10 +83,7 @@ final class Fishes {
     }
   }
 
-  /**
-   * @param handNodes node of a crossing's end in a hand hollow, by site id and hollow id
-   */
-  void find(Map<String, Integer> handNodes) {
+  void find(HandNodes handNodes) {
     for (Hollow h : blind.values()) {
       for (Accesses.Access a : accesses.in(h.id())) {
         port(h, a.node(), a.at(), List.of(), HoleBook.NONE, true);
@@ -112,8 +114,7 @@ final class Fishes {
    * Ports of the hollow on one side of a crossing: a hand in the open on the other side, or one
    * that reaches through from an access there.
    */
-  private void side(
-      Site s, String other, Point3 far, String id, Point3 near, Map<String, Integer> handNodes) {
+  private void side(Site s, String other, Point3 far, String id, Point3 near, HandNodes handNodes) {
     Hollow h = blind.get(id);
     if (h == null) {
       return;
@@ -123,8 +124,8 @@ final class Fishes {
       return;
     }
     RouteGraph.Piece pass = new RouteGraph.Piece.Pass(s.id(), List.of(far, near));
-    Integer hand = handNodes.get(s.id() + "@" + other);
-    if (hand != null) {
+    int hand = handNodes.at(s, other);
+    if (hand >= 0) {
       port(h, hand, near, List.of(pass), hole, false);
       return;
     }
@@ -135,7 +136,7 @@ final class Fishes {
     for (Accesses.Access a : accesses.in(other)) {
       List<Point3> path = memory.reach(behind, a.at(), far, () -> paths.reach(behind, a.at(), far));
       if (!path.isEmpty()) {
-        long price = prices.fishLeg(behind.kind(), behind.fill(), GraphDraft.lengthOf(path));
+        long price = prices.fishLeg(behind.kind(), behind.fill(), Laid.lengthOf(path));
         RouteGraph.Piece reach = new RouteGraph.Piece.Leg(other, behind.kind(), path, false, price);
         port(h, a.node(), near, List.of(reach, pass), hole, false);
       }
@@ -144,8 +145,11 @@ final class Fishes {
 
   private void within(Hollow h) {
     Mouth m = mouth(h);
-    List<FishMemory.Found> found =
-        memory.within(m.side(), (i, j) -> fish(h, m.ports().get(i), m.ports().get(j)));
+    boolean plain = !h.id().startsWith("conduit/") && h.kind() != HollowKind.OLD_CABLE;
+    Inside in =
+        memory.within(m.side(), plain, (i, j) -> fish(h, m.ports().get(i), m.ports().get(j)));
+    inside.put(h.id(), in);
+    List<FishMemory.Found> found = in.found();
     if (found.isEmpty()) {
       return; // a tube or a trench that nothing lies in is neither a hole nor dug
     }
@@ -177,7 +181,7 @@ final class Fishes {
     pieces.add(paths.leg(h, path, p.access() || q.access()));
     pieces.addAll(reversed(q.lead()));
     int ways = ways(h) | ways(p.lead()) | ways(q.lead());
-    return new FishMemory.Fish(GraphDraft.Laid.of(pieces), ways);
+    return new FishMemory.Fish(Laid.of(pieces), ways);
   }
 
   private Mouth mouth(Hollow h) {
@@ -206,6 +210,8 @@ final class Fishes {
             hole >= 0,
             here.side(),
             there.side(),
+            inside.get(one.id()),
+            inside.get(other.id()),
             (i, j) -> c.fish(here.ports().get(i), there.ports().get(j)));
     for (FishMemory.Found f : found) {
       Port p = here.ports().get(f.from());
@@ -258,7 +264,7 @@ final class Fishes {
       }
       int ways = ways(one) | ways(other) | ways(p.lead()) | ways(q.lead());
       List<RouteGraph.Piece> laid = pieces(site, p, q, one, other, in, on);
-      return new FishMemory.Fish(GraphDraft.Laid.of(laid), ways);
+      return new FishMemory.Fish(Laid.of(laid), ways);
     }
   }
 

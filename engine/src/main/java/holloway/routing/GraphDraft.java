@@ -12,7 +12,7 @@ import java.util.TreeMap;
 /** The routing graph while it grows: nodes, works and holes by name, edges as they come. */
 final class GraphDraft {
   final List<RouteGraph.Node> nodes = new ArrayList<>();
-  final List<RouteGraph.Edge> edges = new ArrayList<>();
+  private final List<Drawn> edges = new ArrayList<>();
   final List<RouteGraph.Hole> holes = new ArrayList<>();
   final List<RouteGraph.Work> works = new ArrayList<>();
   final Map<String, List<Integer>> terminals = new TreeMap<>();
@@ -90,7 +90,7 @@ final class GraphDraft {
     Laid laid = Laid.of(pieces);
     long seen = 0;
     for (RouteGraph.Piece p : pieces) {
-      seen += visible && p instanceof RouteGraph.Piece.Leg ? lengthOf(p.path()) : 0;
+      seen += visible && p instanceof RouteGraph.Piece.Leg ? Laid.lengthOf(p.path()) : 0;
     }
     add(a, b, laid, seen, holeIds, needs, ways);
   }
@@ -108,39 +108,7 @@ final class GraphDraft {
     } else if (tape != null) {
       throw new IllegalStateException("a net laid by hand needs neither holes nor works");
     }
-    edges.add(
-        new RouteGraph.Edge(
-            edges.size(),
-            a,
-            b,
-            laid.price(),
-            laid.length(),
-            seen,
-            holeIds,
-            needs,
-            ways,
-            laid.pieces()));
-  }
-
-  /** Pieces with their price and length. */
-  record Laid(List<RouteGraph.Piece> pieces, long price, long length) {
-    static Laid of(List<RouteGraph.Piece> pieces) {
-      long price = 0;
-      long length = 0;
-      for (RouteGraph.Piece p : pieces) {
-        length += lengthOf(p.path());
-        price += p instanceof RouteGraph.Piece.Leg leg ? leg.price() : 0;
-      }
-      return new Laid(List.copyOf(pieces), price, length);
-    }
-  }
-
-  static long lengthOf(List<Point3> path) {
-    long sum = 0;
-    for (int i = 0; i + 1 < path.size(); i++) {
-      sum += path.get(i).distanceTo(path.get(i + 1));
-    }
-    return sum;
+    edges.add(new Drawn(a, b, laid, seen, holeIds, needs, ways));
   }
 
   RouteGraph finish() {

@@ -54,20 +54,20 @@ final class HandNets {
 
   /**
    * @param ends entries that come from wanted ends, by hollow id
-   * @param handNodes node of a crossing's end in a hand hollow, by site id and hollow id
    */
-  void connect(Map<String, List<Entry>> ends, Map<String, Integer> handNodes) {
-    Map<String, List<Entry>> entries = new TreeMap<>(ends);
+  void connect(Map<String, List<Entry>> ends, HandNodes handNodes) {
+    Map<String, List<Entry>> entries = new TreeMap<>();
+    ends.forEach((hollow, list) -> entries.put(hollow, new ArrayList<>(list)));
     for (Site s : house.sites()) {
       for (String hollow : List.of(s.hollowA(), s.hollowB())) {
-        Integer node = handNodes.get(s.id() + "@" + hollow);
-        if (node != null) {
-          List<Entry> list = new ArrayList<>(entries.getOrDefault(hollow, List.of()));
+        int node = handNodes.at(s, hollow);
+        if (node >= 0) {
           boolean overhead =
               s.kind() == SiteKind.CEILING
                   && HandStands.isOutside(house.findHollow(hollow).orElseThrow());
-          list.add(new Entry(node, draft.nodes.get(node).at(), isHub(s), overhead));
-          entries.put(hollow, list);
+          entries
+              .computeIfAbsent(hollow, k -> new ArrayList<>())
+              .add(new Entry(node, draft.nodes.get(node).at(), isHub(s), overhead));
         }
       }
     }

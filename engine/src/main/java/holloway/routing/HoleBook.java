@@ -53,6 +53,7 @@ final class HoleBook {
   private final List<String> boarded;
 
   private final Map<String, Integer> bySite = new HashMap<>();
+  private final Map<Integer, List<RouteGraph.Step>> alike = new HashMap<>();
   private final List<Refused> refused = new ArrayList<>();
 
   HoleBook(
@@ -174,9 +175,15 @@ final class HoleBook {
         .findFirst();
   }
 
-  /** What some method can bore. */
+  /** What some method can bore. Where steel costs nothing, all that take the same bits share it. */
   private List<RouteGraph.Step> steps(Site s, List<RouteGraph.Method> methods) {
     boolean flexible = methods.stream().allMatch(RouteGraph.Method::flexible);
+    return prices.money().paysForSteel()
+        ? steps(s, flexible)
+        : alike.computeIfAbsent(flexible ? -s.platedBit() : s.platedBit(), k -> steps(s, flexible));
+  }
+
+  private List<RouteGraph.Step> steps(Site s, boolean flexible) {
     List<RouteGraph.Step> out = new ArrayList<>();
     for (int step = 0; step < Fit.BITS_MM.size(); step++) {
       int bit = Fit.BITS_MM.get(step);
@@ -184,7 +191,7 @@ final class HoleBook {
         out.add(new RouteGraph.Step(bit, step * prices.bitStep() + prices.money().plates(s, bit)));
       }
     }
-    return out;
+    return List.copyOf(out);
   }
 
   /**
@@ -223,8 +230,9 @@ final class HoleBook {
    */
   private List<RouteGraph.Method> methods(Site s) {
     List<Reach> all = new ArrayList<>();
-    from(s, s.hollowA(), s.a(), all);
-    from(s, s.hollowB(), s.b(), all);
+    double minutes = prices.boring(s, throughBoards(s));
+    from(s, minutes, s.hollowA(), s.a(), all);
+    from(s, minutes, s.hollowB(), s.b(), all);
     Comparator<RouteGraph.Method> cheap =
         Comparator.comparingLong(this::price).thenComparing(RouteGraph.Method::words);
     Comparator<Point2> away = new Away(house.framed().placed().house().layout()).order();
@@ -251,7 +259,14 @@ final class HoleBook {
     return sum;
   }
 
-  private void from(Site s, String hollow, Point3 end, List<Reach> out) {
+  private boolean throughBoards(Site s) {
+    return boarded.stream().anyMatch(b -> s.pierces().stream().anyMatch(p -> p.startsWith(b)));
+  }
+
+  /**
+   * @param minutes of the bore itself
+   */
+  private void from(Site s, double minutes, String hollow, Point3 end, List<Reach> out) {
     Hollow h = house.findHollow(hollow).orElseThrow();
     if (!h.blind()) {
       stands
@@ -260,7 +275,8 @@ final class HoleBook {
               st ->
                   out.add(
                       new Reach(
-                          method(s, st.stand(), "from " + st.words(), st.id(), st.works()), end)));
+                          method(s, minutes, st.stand(), "from " + st.words(), st.id(), st.works()),
+                          end)));
       return;
     }
     for (Accesses.Access a : accesses.in(hollow)) {
@@ -268,7 +284,7 @@ final class HoleBook {
       if (d >= 0) {
         String stand = d <= ARM ? a.stand() : "cut-out";
         String id = draft.nodes.get(a.node()).name();
-        out.add(new Reach(method(s, stand, "from " + a.words(), id, a.works()), a.at()));
+        out.add(new Reach(method(s, minutes, stand, "from " + a.words(), id, a.works()), a.at()));
       }
     }
   }
@@ -296,12 +312,9 @@ final class HoleBook {
   }
 
   private RouteGraph.Method method(
-      Site s, String stand, String words, String standId, int[] needs) {
-    boolean boards =
-        boarded.stream().anyMatch(b -> s.pierces().stream().anyMatch(p -> p.startsWith(b)));
-    int bore =
-        draft.work(
-            s.id() + "/bore/" + standId, WorkKind.BORE, prices.bore(s, stand, boards), 1, 0, "");
+      Site s, double minutes, String stand, String words, String standId, int[] needs) {
+    long price = prices.bore(s, minutes, stand);
+    int bore = draft.work(s.id() + "/bore/" + standId, WorkKind.BORE, price, 1, 0, "");
     int[] works = new int[needs.length + 1];
     System.arraycopy(needs, 0, works, 0, needs.length);
     works[needs.length] = bore;

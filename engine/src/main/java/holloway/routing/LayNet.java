@@ -289,7 +289,7 @@ final class LayNet {
   }
 
   private void leg(int a, int b, List<Point3> path) {
-    long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), false);
+    long price = prices.lay(terms.key(), Laid.lengthOf(path), false);
     RouteGraph.Piece leg =
         new RouteGraph.Piece.Leg(terms.hollow().id(), terms.hollow().kind(), path, false, price);
     draft.edge(a, b, List.of(leg), new int[0], new int[0], terms.ways(), false);

@@ -55,7 +55,7 @@ final class LineNet {
   }
 
   private void leg(int a, int b, List<Point3> path) {
-    long price = prices.lay(key, GraphDraft.lengthOf(path), false);
+    long price = prices.lay(key, Laid.lengthOf(path), false);
     RouteGraph.Piece leg = new RouteGraph.Piece.Leg(hollow.id(), hollow.kind(), path, false, price);
     draft.edge(a, b, List.of(leg), new int[0], new int[0], 0, false);
   }

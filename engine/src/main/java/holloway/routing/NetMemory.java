@@ -26,8 +26,7 @@ final class NetMemory {
 
     private record Node(String name, Point3 at, List<String> works) implements Stroke {}
 
-    private record Edge(String a, String b, GraphDraft.Laid laid, long seen, int ways)
-        implements Stroke {}
+    private record Edge(String a, String b, Laid laid, long seen, int ways) implements Stroke {}
 
     private final List<Stroke> strokes = new ArrayList<>();
 
@@ -35,7 +34,7 @@ final class NetMemory {
       strokes.add(new Node(name, at, works));
     }
 
-    void edge(String a, String b, GraphDraft.Laid laid, long seen, int ways) {
+    void edge(String a, String b, Laid laid, long seen, int ways) {
       strokes.add(new Edge(a, b, laid, seen, ways));
     }
 

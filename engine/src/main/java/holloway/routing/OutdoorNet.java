@@ -95,7 +95,7 @@ final class OutdoorNet {
   private void lay(Conduit c, Hollow h, int from, int to) {
     List<Point3> path =
         Conduits.path(house.framed(), h, draft.nodes.get(from).at(), draft.nodes.get(to).at());
-    long length = GraphDraft.lengthOf(path);
+    long length = Laid.lengthOf(path);
     long price = prices.lay(c.kind() == Conduit.Kind.SPAN ? "span" : "trench", length, false);
     draft.edge(
         from,

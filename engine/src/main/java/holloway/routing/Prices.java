@@ -27,15 +27,21 @@ final class Prices {
     return money;
   }
 
-  /**
-   * One bore with the smallest bit from a stand; {@code stand} is the last part of a {@code
-   * stand.*} key.
-   */
-  long bore(Site site, String stand, boolean boards) {
+  /** Minutes of one bore with the smallest bit, by whoever stands best. */
+  double boring(Site site, boolean boards) {
     double minutes = effort.get("bore.set-up");
     for (Site.Layer l : site.layers()) {
       minutes += layer(l, boards);
     }
+    return minutes;
+  }
+
+  /**
+   * The same bore from a stand; {@code stand} is the last part of a {@code stand.*} key.
+   *
+   * @param minutes of {@link #boring}
+   */
+  long bore(Site site, double minutes, String stand) {
     return units(minutes * effort.get("stand." + stand) + effort.get("seal.hole"))
         + money.seal(site);
   }

@@ -259,7 +259,7 @@ final class RingNet {
     if (!Paths.clear(solids, path) || panes.stream().anyMatch(p -> p.crossedBy(path))) {
       return;
     }
-    long price = prices.lay(terms.key(), GraphDraft.lengthOf(path), terms.visible());
+    long price = prices.lay(terms.key(), Laid.lengthOf(path), terms.visible());
     RouteGraph.Piece leg =
         new RouteGraph.Piece.Leg(terms.hollow(), terms.kind(), path, false, price);
     draft.edge(a, b, List.of(leg), new int[0], new int[0], terms.ways(), terms.visible());

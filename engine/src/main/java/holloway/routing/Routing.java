@@ -10,8 +10,6 @@ import holloway.request.Request;
 import holloway.request.Wishes;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The routing stage: lays a request over the hollow house and gives the graph that the joint plan
@@ -29,7 +27,7 @@ public final class Routing {
   private final HoleBook book;
   private final EndBinder binder;
   private final FaceNets faces;
-  private final Map<String, Integer> handNodes = new TreeMap<>();
+  private final HandNodes handNodes = new HandNodes();
   private final String ground;
 
   /** The graph, and what could not be had, for "why not". */
@@ -87,9 +85,9 @@ public final class Routing {
       hand(s, s.hollowB(), s.b());
     }
     for (Site s : house.sites()) {
-      Integer a = handNodes.get(s.id() + "@" + s.hollowA());
-      Integer b = handNodes.get(s.id() + "@" + s.hollowB());
-      if (a != null && b != null) {
+      int a = handNodes.at(s, s.hollowA());
+      int b = handNodes.at(s, s.hollowB());
+      if (a >= 0 && b >= 0) {
         int hole = book.of(s);
         draft.edge(
             a,
@@ -118,7 +116,7 @@ public final class Routing {
         .ifPresent(
             st -> {
               int node = draft.node(s.id() + "@" + hollow, end, st.works());
-              handNodes.put(s.id() + "@" + hollow, node);
+              handNodes.put(s, hollow, node);
             });
   }
 

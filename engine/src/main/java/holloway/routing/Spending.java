@@ -84,6 +84,10 @@ public final class Spending {
         .orElse(false);
   }
 
+  boolean paysForSteel() {
+    return plates != 0;
+  }
+
   /** Units for steel on both faces, where the bit wants it. */
   long plates(Site s, int bit) {
     if (plates == 0) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -44,6 +45,8 @@ final class Capacity {
     }
   }
 
+  private static final long NO_SECOND = -1;
+
   /** A bore that takes so many takes any number an order can have. */
   private static final int MANY = 1 << 17;
 
@@ -62,17 +65,30 @@ final class Capacity {
 
   private final SetFit mixed;
 
+  private static final long NOT_ASKED = -1;
+
+  /** By kind and ladder: what one cable alone takes, {@link #NOT_ASKED} where nobody asked yet. */
+  private final long[][] alone;
+
   Capacity(Network net, List<Cable> kinds) {
     this.net = net;
     this.kinds = List.copyOf(kinds);
     mixed = new SetFit(this.kinds);
     Map<List<RouteGraph.Step>, Integer> ids = new HashMap<>();
+    // Thousands of holes share a few lists: the same object is looked up by what it is once.
+    Map<List<RouteGraph.Step>, int[]> shared = new IdentityHashMap<>();
     ladderOf = new int[net.graph.holes().size()];
     flexibleOf = new int[ladderOf.length];
     for (RouteGraph.Hole h : net.graph.holes()) {
-      ladderOf[h.id()] = ladder(h.steps(), ids);
-      boolean any = h.methods().stream().anyMatch(RouteGraph.Method::flexible);
-      flexibleOf[h.id()] = any ? ladder(flexible(h.steps()), ids) : ladderOf[h.id()];
+      int[] both =
+          shared.computeIfAbsent(
+              h.steps(), s -> new int[] {ladder(s, ids), ladder(flexible(s), ids)});
+      ladderOf[h.id()] = both[0];
+      flexibleOf[h.id()] = anyFlexible(h) ? both[1] : both[0];
+    }
+    alone = new long[kinds.size()][ladders.size()];
+    for (long[] known : alone) {
+      Arrays.fill(known, NOT_ASKED);
     }
     int widest =
         ladders.stream()
@@ -84,6 +100,15 @@ final class Capacity {
     for (int[] known : mostAlike) {
       Arrays.fill(known, -1);
     }
+  }
+
+  private static boolean anyFlexible(RouteGraph.Hole h) {
+    for (RouteGraph.Method m : h.methods()) {
+      if (m.flexible()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int ladder(List<RouteGraph.Step> steps, Map<List<RouteGraph.Step>, Integer> ids) {
@@ -116,6 +141,17 @@ final class Capacity {
     return within(hole, ladderOf[hole], counts);
   }
 
+  /** What one cable of a kind adds in a hole that has none, by whatever method. */
+  long alone(int hole, int kind) {
+    int ladder = ladderOf[hole];
+    if (alone[kind][ladder] == NOT_ASKED) {
+      int[] one = new int[kinds.size()];
+      one[kind] = 1;
+      alone[kind][ladder] = work(ladders.get(ladder), NO_SECOND, one).extra();
+    }
+    return alone[kind][ladder];
+  }
+
   /** The same by one of the hole's methods; an opening that is there has none. */
   Bores bores(int hole, int method, int[] counts) {
     List<RouteGraph.Method> methods = net.graph.holes().get(hole).methods();
@@ -130,7 +166,7 @@ final class Capacity {
 
   private Bores within(int hole, int ladder, int[] counts) {
     RouteGraph.Hole h = net.graph.holes().get(hole);
-    long second = h.second().isPresent() ? net.secondPrice(h) : -1;
+    long second = h.second().isPresent() ? net.secondPrice(h) : NO_SECOND;
     Bores found = known.get(new Key(ladder, second, counts));
     if (found == null) {
       found = work(ladders.get(ladder), second, counts);

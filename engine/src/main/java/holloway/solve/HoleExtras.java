@@ -18,6 +18,8 @@ final class HoleExtras {
   /** By kind: cables that a new path is to have room for besides its own. */
   private int[] company;
 
+  private boolean lonely = true;
+
   HoleExtras(Draft draft, Zones zones) {
     this.draft = draft;
     this.task = draft.task;
@@ -65,6 +67,7 @@ final class HoleExtras {
     for (int k : kinds) {
       company[k]++;
     }
+    lonely = kinds.length == 0;
   }
 
   void priceAll() {
@@ -103,6 +106,9 @@ final class HoleExtras {
   private long extra(int hole, int kind) {
     if (shut[hole]) {
       return Network.SHUT;
+    }
+    if (draft.holeUse(hole) == 0 && lonely && !task.capacity.dependsOnMethod(hole)) {
+      return Math.max(0, task.capacity.alone(hole, kind));
     }
     int[] load = draft.loads[hole];
     int[] more = load == null ? new int[byEdge.length] : Arrays.copyOf(load, load.length);

@@ -1,64 +1,89 @@
 package holloway.solve;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /**
  * Reverse lists: the edges that pass a hole, the edges whose price a work can change, the places of
  * a work.
  */
 final class Index {
+  private static final int[] NONE = {};
+
   private Index() {}
 
   static int[][] edgesByHole(Network net) {
-    return collect(
-        net.methods.length,
-        net.edges,
-        (e, sink) -> {
-          for (int h : net.edgeHoles[e]) {
-            sink.accept(h);
-          }
-        },
-        net.edgeShut);
+    return reverse(net.methods.length, net.edgeHoles, net.edgeShut);
   }
 
-  static int[][] edgesByWork(Network net) {
-    int[][] ofHole = worksOfHoles(net);
-    return collect(
-        net.workPrice.length,
-        net.edges,
-        (e, sink) -> worksNear(net, ofHole, e, sink),
-        net.edgeShut);
+  /**
+   * The edges whose price a work can change: those that need it themselves, at an end or at a hole.
+   * Few works are ever asked for, and each is looked for once. May be used on several threads.
+   */
+  static final class WorkPlaces {
+    private final Network net;
+    private final int[][] nodes;
+    private final int[][] ofEdges;
+    private final int[][] holes;
+    private final AtomicReferenceArray<int[]> known;
+
+    WorkPlaces(Network net) {
+      this.net = net;
+      int works = net.workPrice.length;
+      nodes = reverse(works, net.nodeWorks, new boolean[net.nodes]);
+      ofEdges = reverse(works, net.edgeWorks, net.edgeShut);
+      holes = reverse(works, net.holeWorks, new boolean[net.methods.length]);
+      known = new AtomicReferenceArray<>(works);
+    }
+
+    /** Ascending, each once. */
+    int[] edges(int work) {
+      int[] was = known.get(work);
+      if (was == null) {
+        was = look(work);
+        known.set(work, was);
+      }
+      return was;
+    }
+
+    private int[] look(int work) {
+      IntStream.Builder all = IntStream.builder();
+      each(ofEdges[work], all);
+      for (int node : nodes[work]) {
+        each(net.edgesAt(node), all);
+      }
+      for (int hole : holes[work]) {
+        each(net.holeEdges[hole], all);
+      }
+      return all.build().sorted().distinct().toArray();
+    }
   }
 
   /** By work: how many nodes, edges and holes need it. */
   static int[] placesOfWorks(Network net) {
     int[] out = new int[net.workPrice.length];
-    IntConsumer count = w -> out[w]++;
-    Arrays.stream(net.nodeWorks).forEach(works -> each(works, count));
-    Arrays.stream(net.edgeWorks).forEach(works -> each(works, count));
-    for (int[] works : worksOfHoles(net)) {
-      each(works, count);
+    for (int[][] places : new int[][][] {net.nodeWorks, net.edgeWorks, net.holeWorks}) {
+      for (int[] works : places) {
+        for (int w : works) {
+          out[w]++;
+        }
+      }
     }
     return out;
   }
 
-  /** Every work of the edge, its ends and its holes; some come more than once. */
-  private static void worksNear(Network net, int[][] ofHole, int e, IntConsumer sink) {
-    each(net.edgeWorks[e], sink);
-    each(net.nodeWorks[net.head[2 * e]], sink);
-    each(net.nodeWorks[net.head[2 * e + 1]], sink);
-    for (int h : net.edgeHoles[e]) {
-      each(ofHole[h], sink);
-    }
-  }
-
   /** By hole: the works of all its methods, each once. */
-  private static int[][] worksOfHoles(Network net) {
+  static int[][] worksOfHoles(Network net) {
     int[][] out = new int[net.methods.length][];
     for (int h = 0; h < out.length; h++) {
       int n = 0;
-      int[] all = new int[Arrays.stream(net.methods[h]).mapToInt(m -> m.length).sum()];
+      int most = 0;
+      for (int[] m : net.methods[h]) {
+        most += m.length;
+      }
+      int[] all = new int[most];
       for (int[] m : net.methods[h]) {
         for (int w : m) {
           boolean there = false;
@@ -81,32 +106,33 @@ final class Index {
     }
   }
 
-  private interface Members {
-    void of(int edge, IntConsumer sink);
-  }
-
-  private static int[][] collect(int keys, int edges, Members members, boolean[] shut) {
-    int[][] out = new int[keys][4];
-    int[] size = new int[keys];
-    for (int e = 0; e < edges; e++) {
-      if (shut[e]) {
-        continue;
+  /**
+   * By key: the members that name it, ascending and each once.
+   *
+   * @param keys by member
+   * @param not members that do not count
+   */
+  private static int[][] reverse(int count, int[][] keys, boolean[] not) {
+    int[] size = new int[count];
+    for (int m = 0; m < keys.length; m++) {
+      for (int key : not[m] ? NONE : keys[m]) {
+        size[key]++;
       }
-      int edge = e;
-      members.of(
-          e,
-          key -> {
-            if (size[key] > 0 && out[key][size[key] - 1] == edge) {
-              return;
-            }
-            if (size[key] == out[key].length) {
-              out[key] = Arrays.copyOf(out[key], 2 * size[key]);
-            }
-            out[key][size[key]++] = edge;
-          });
     }
-    for (int k = 0; k < keys; k++) {
-      out[k] = Arrays.copyOf(out[k], size[k]);
+    int[][] out = new int[count][];
+    for (int k = 0; k < count; k++) {
+      out[k] = size[k] == 0 ? NONE : new int[size[k]];
+      size[k] = 0;
+    }
+    for (int m = 0; m < keys.length; m++) {
+      for (int key : not[m] ? NONE : keys[m]) {
+        if (size[key] == 0 || out[key][size[key] - 1] != m) {
+          out[key][size[key]++] = m;
+        }
+      }
+    }
+    for (int k = 0; k < count; k++) {
+      out[k] = size[k] == out[k].length ? out[k] : Arrays.copyOf(out[k], size[k]);
     }
     return out;
   }

@@ -23,6 +23,10 @@ final class MarginalSearch {
   private final long[] start;
   private final HoleExtras extras;
   private final boolean[] pricedOpen;
+
+  /** By work: what opening it costs as edges are priced; nothing where it is open. */
+  private final long[] toOpen;
+
   private final int[] mark;
   private long[] penalty;
   private int stamp;
@@ -42,6 +46,7 @@ final class MarginalSearch {
     holeAt = new int[net.methods.length];
     extras = new HoleExtras(draft, zones);
     pricedOpen = new boolean[net.workPrice.length];
+    toOpen = new long[net.workPrice.length];
     refresh();
   }
 
@@ -51,6 +56,7 @@ final class MarginalSearch {
     draft.changedHoles.clear();
     for (int w = 0; w < pricedOpen.length; w++) {
       pricedOpen[w] = draft.isOpen(w);
+      toOpen[w] = toOpen(w);
     }
     for (int e = 0; e < net.edges; e++) {
       priceEdge(e);
@@ -83,9 +89,14 @@ final class MarginalSearch {
 
   /** Prices the edges of a work anew after its price in {@link Zones} changed. */
   void reprice(int work) {
-    for (int e : net.workEdges[work]) {
+    toOpen[work] = toOpen(work);
+    for (int e : net.edgesOfWork(work)) {
       priceEdge(e);
     }
+  }
+
+  private long toOpen(int work) {
+    return draft.isOpen(work) ? 0 : zones.price(work);
   }
 
   /** The best valid path of a run that is not in the draft, or null. */
@@ -172,7 +183,7 @@ final class MarginalSearch {
   private long startPrice(int node) {
     long p = 0;
     for (int w : net.nodeWorks[node]) {
-      p += draft.isOpen(w) ? 0 : zones.price(w);
+      p += toOpen(w);
       p = Math.min(p, Network.SHUT);
     }
     return p;
@@ -202,7 +213,9 @@ final class MarginalSearch {
   private void priceEdge(int e) {
     if (!net.edgeShut[e]) {
       arcPrice[2 * e] = works(2 * e);
-      arcPrice[2 * e + 1] = works(2 * e + 1);
+      // Between ends that need the same, neither way opens anything at its far end.
+      boolean same = Arrays.equals(net.nodeWorks[net.head[2 * e]], net.nodeWorks[net.tail(2 * e)]);
+      arcPrice[2 * e + 1] = same ? arcPrice[2 * e] : works(2 * e + 1);
     }
   }
 
@@ -223,12 +236,12 @@ final class MarginalSearch {
     return Math.min(sum, Network.SHUT);
   }
 
-  /** Price of the works neither open nor marked; marks them if {@code taken}. */
+  /** Price of the works neither open nor marked; marks them all if {@code taken}. */
   private long count(int[] works, boolean taken) {
     long sum = 0;
     for (int w : works) {
-      if (mark[w] != stamp && !draft.isOpen(w)) {
-        sum = Math.min(Network.SHUT, sum + zones.price(w));
+      if (mark[w] != stamp) {
+        sum = Math.min(Network.SHUT, sum + toOpen[w]);
         if (taken) {
           mark[w] = stamp;
         }

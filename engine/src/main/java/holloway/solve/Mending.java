@@ -4,9 +4,11 @@ import holloway.routing.RouteGraph;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -133,9 +135,21 @@ final class Mending {
     return out;
   }
 
+  /** Those of the old plan's nodes that are there, by name and place. */
   private Map<List<Object>, Integer> nodes() {
     Map<List<Object>, Integer> out = new HashMap<>();
-    net.graph.nodes().forEach(n -> out.put(List.of(n.name(), n.at()), n.id()));
+    Set<String> asked = new HashSet<>();
+    for (Path p : plan.paths()) {
+      for (int i = -1; p != null && i < p.arcs().length; i++) {
+        int node = i < 0 ? p.start() : old.net.head[p.arcs()[i]];
+        asked.add(old.net.graph.nodes().get(node).name());
+      }
+    }
+    for (RouteGraph.Node n : net.graph.nodes()) {
+      if (asked.contains(n.name())) {
+        out.put(List.of(n.name(), n.at()), n.id());
+      }
+    }
     return out;
   }
 

@@ -57,42 +57,79 @@ final class Network {
   final boolean oneWay;
 
   final int[][] holeEdges;
-  final int[][] workEdges;
+
+  /** By hole: the works of all its methods, each once. */
+  final int[][] holeWorks;
+
+  private final Index.WorkPlaces workPlaces;
 
   Network(RouteGraph graph, Profile profile, Set<String> bans, List<Cable> kinds) {
     this.graph = graph;
     this.profile = profile;
     nodes = graph.nodes().size();
     edges = graph.edges().size();
-    nodeWorks = graph.nodes().stream().map(n -> n.works()).toArray(int[][]::new);
-    edgeWorks = graph.edges().stream().map(e -> e.works()).toArray(int[][]::new);
-    edgeHoles = graph.edges().stream().map(e -> e.holes()).toArray(int[][]::new);
-    methods =
-        graph.holes().stream()
-            .map(h -> h.methods().stream().map(m -> m.works()).toArray(int[][]::new))
-            .toArray(int[][][]::new);
-    flexible = graph.holes().stream().map(Network::flexible).toArray(boolean[][]::new);
-    workPrice = graph.works().stream().mapToLong(this::priceOf).toArray();
-    price = graph.edges().stream().mapToLong(this::priceOf).toArray();
+    nodeWorks = new int[nodes][];
+    graph.nodes().forEach(n -> nodeWorks[n.id()] = n.works());
+    edgeWorks = new int[edges][];
+    edgeHoles = new int[edges][];
+    price = new long[edges];
+    head = new int[2 * edges];
+    oneWay = edges();
+    methods = new int[graph.holes().size()][][];
+    flexible = new boolean[methods.length][];
+    graph.holes().forEach(this::hole);
+    workPrice = new long[graph.works().size()];
+    graph.works().forEach(w -> workPrice[w.id()] = priceOf(w));
     fare = kinds.stream().map(this::fares).toArray(long[][]::new);
     Bans banned = new Bans(graph, bans);
     workShut = banned.works();
     edgeShut = banned.edges();
-    head = new int[2 * edges];
-    oneWay = graph.edges().stream().anyMatch(RouteGraph.Edge::oneWay);
     first = new int[nodes + 1];
     arcs = adjacency();
     holeEdges = Index.edgesByHole(this);
-    workEdges = Index.edgesByWork(this);
+    holeWorks = Index.worksOfHoles(this);
+    workPlaces = new Index.WorkPlaces(this);
+  }
+
+  // Plain loops: a sketch lays a network of tens of thousands of edges while somebody waits.
+
+  /** What each edge is by itself; whether some is walked one way only. */
+  private boolean edges() {
+    boolean any = false;
+    for (int e = 0; e < edges; e++) {
+      RouteGraph.Edge edge = graph.edges().get(e);
+      if (edge.id() != e) {
+        throw new IllegalArgumentException("edge " + edge.id() + " stands at place " + e);
+      }
+      edgeWorks[e] = edge.works();
+      edgeHoles[e] = edge.holes();
+      price[e] = priceOf(edge);
+      head[2 * e] = edge.b();
+      head[2 * e + 1] = edge.a();
+      any |= edge.oneWay();
+    }
+    return any;
+  }
+
+  private void hole(RouteGraph.Hole h) {
+    int[][] ways = new int[h.methods().size()][];
+    for (int m = 0; m < ways.length; m++) {
+      ways[m] = h.methods().get(m).works();
+    }
+    methods[h.id()] = ways;
+    flexible[h.id()] = flexible(h);
   }
 
   private static boolean[] flexible(RouteGraph.Hole h) {
-    boolean less = h.steps().stream().anyMatch(s -> !Fit.FLEXIBLE_MM.contains(s.diameterMm()));
     boolean[] out = new boolean[h.methods().size()];
+    boolean any = false;
     for (int m = 0; m < out.length; m++) {
-      out[m] = less && h.methods().get(m).flexible();
+      out[m] = h.methods().get(m).flexible();
+      any |= out[m];
     }
-    return out;
+    boolean less =
+        any && h.steps().stream().anyMatch(s -> !Fit.FLEXIBLE_MM.contains(s.diameterMm()));
+    return less ? out : new boolean[out.length];
   }
 
   private long priceOf(RouteGraph.Work w) {
@@ -136,17 +173,8 @@ final class Network {
 
   private int[] adjacency() {
     int[] degree = new int[nodes + 1];
-    for (int e = 0; e < edges; e++) {
-      RouteGraph.Edge edge = graph.edges().get(e);
-      if (edge.id() != e) {
-        throw new IllegalArgumentException("edge " + edge.id() + " stands at place " + e);
-      }
-      head[2 * e] = edge.b();
-      head[2 * e + 1] = edge.a();
-      if (!edgeShut[e]) {
-        degree[edge.a()]++;
-        degree[edge.b()] += edge.oneWay() ? 0 : 1;
-      }
+    for (int arc = 0; arc < 2 * edges; arc++) {
+      degree[tail(arc)] += isWalked(arc) ? 1 : 0;
     }
     for (int v = 0; v < nodes; v++) {
       first[v + 1] = first[v] + degree[v];
@@ -154,12 +182,21 @@ final class Network {
     int[] next = Arrays.copyOf(first, nodes);
     int[] out = new int[first[nodes]];
     for (int arc = 0; arc < 2 * edges; arc++) {
-      boolean against = (arc & 1) == 1 && graph.edges().get(arc >> 1).oneWay();
-      if (!edgeShut[arc >> 1] && !against) {
+      if (isWalked(arc)) {
         out[next[tail(arc)]++] = arc;
       }
     }
     return out;
+  }
+
+  private boolean isWalked(int arc) {
+    boolean against = oneWay && (arc & 1) == 1 && graph.edges().get(arc >> 1).oneWay();
+    return !edgeShut[arc >> 1] && !against;
+  }
+
+  /** The edges whose price a work can change, ascending. */
+  int[] edgesOfWork(int work) {
+    return workPlaces.edges(work);
   }
 
   int tail(int arc) {

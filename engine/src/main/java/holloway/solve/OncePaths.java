@@ -2,6 +2,7 @@ package holloway.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -51,7 +52,7 @@ final class OncePaths {
   private final PaidWorks works;
   private final long[] rest;
   private final NodeHeap heap;
-  private final List<List<Label>> kept = new ArrayList<>();
+  private final List<List<Label>> kept;
   private final IntList touched = new IntList();
   private final PriorityQueue<Label> queue =
       new PriorityQueue<>(
@@ -68,9 +69,7 @@ final class OncePaths {
     any = works.any() && !net.oneWay;
     rest = new long[net.nodes];
     heap = new NodeHeap(rest);
-    for (int state = 0; state < 2 * net.nodes; state++) {
-      kept.add(null);
-    }
+    kept = new ArrayList<>(Collections.nCopies(2 * net.nodes, null));
   }
 
   /** Some work stands at several places, so that a path may need it twice. */

@@ -85,13 +85,16 @@ final class RememberedTest {
       hands.add(new FishMemory.Hand(n, new Point3(0, 0, 0), List.of(), "", true));
     }
     List<FishMemory.Found> found =
-        memory.within(
-            memory.side(bay, hands),
-            (i, j) -> {
-              looked.add(names[i] + names[j]);
-              RouteGraph.Piece at = new RouteGraph.Piece.Pass(names[i] + names[j], List.of());
-              return new FishMemory.Fish(GraphDraft.Laid.of(List.of(at)), 0);
-            });
+        memory
+            .within(
+                memory.side(bay, hands),
+                true,
+                (i, j) -> {
+                  looked.add(names[i] + names[j]);
+                  RouteGraph.Piece at = new RouteGraph.Piece.Pass(names[i] + names[j], List.of());
+                  return new FishMemory.Fish(Laid.of(List.of(at)), 0);
+                })
+            .found();
     List<String> out = new ArrayList<>();
     for (FishMemory.Found f : found) {
       String laid = ((RouteGraph.Piece.Pass) f.fish().laid().pieces().get(0)).site();

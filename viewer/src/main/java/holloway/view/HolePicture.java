@@ -162,7 +162,7 @@ final class HolePicture {
     }
     boolean eastWest = Math.abs(look.x) > Math.abs(look.y);
     String way = eastWest ? look.x > 0 ? "east" : "west" : look.y > 0 ? "north" : "south";
-    return "looking " + way;
+    return "looking " + way + page.by();
   }
 
   private void frame(Area area, Area body, boolean drill, Vector3f look) {

@@ -66,6 +66,11 @@ final class Page {
     return north.isPresent() ? "the house's own north is up" : "north is up";
   }
 
+  /** What is said after a direction, where it is not the compass's. */
+  String by() {
+    return north.isPresent() ? ", by the house's own north" : "";
+  }
+
   float size() {
     return canvas.size();
   }

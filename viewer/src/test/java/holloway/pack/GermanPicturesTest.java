@@ -56,6 +56,10 @@ class GermanPicturesTest {
         Starter.text("house.schema.json", "First House", "us", 1985, 1, false)
             .replaceFirst("(?m)^place: us", "turned: 23.5 deg clockwise\nplace: us"));
     assertTrue(drawn.stream().anyMatch(d -> d.contains("eigene Norden")), "north is not told");
+    assertTrue(
+        drawn.stream()
+            .anyMatch(d -> d.matches("Blick nach .*, nach dem eigenen Norden des Hauses")),
+        "north of a wall's hole is not told");
   }
 
   private void known(String text) throws Exception {
