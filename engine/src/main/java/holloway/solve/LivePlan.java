@@ -176,32 +176,28 @@ public final class LivePlan {
    * more everything is searched from nothing.
    */
   public Solved settledPlan(RouteGraph graph, Progress progress, Stop stop) {
-    Task next = new Task(graph, task.order);
     Watch watch = new Watch(stop);
-    Settling settling = new Settling(next, budget, progress, watch);
-    Carry carry = new Carry(task.net.graph, graph);
-    Solution plan = settling.plan(Settling.paths(task, best, next, carry));
+    Settling s = new Settling(task, best, graph, budget, progress, watch);
+    Solution plan = s.plan();
     return plan == null
-        ? of(next, budget, progress, watch).solved
-        : JointPlanner.answer(next, settling.reach(), plan, solved.bound(), watch.cut());
+        ? of(s.next, budget, progress, watch).solved
+        : JointPlanner.answer(s.next, s.reach, plan, solved.bound(), watch.cut());
   }
 
   /** As {@link #settledPlan}, with the very same plan, to be asked more. */
   public LivePlan settled(RouteGraph graph, Progress progress, Stop stop) {
-    Task next = new Task(graph, task.order);
     Watch watch = new Watch(stop);
-    Settling settling = new Settling(next, budget, progress, watch);
-    Carry carry = new Carry(task.net.graph, graph);
-    Solution plan = settling.plan(Settling.paths(task, best, next, carry));
+    Settling s = new Settling(task, best, graph, budget, progress, watch);
+    Solution plan = s.plan();
     if (plan == null) {
-      return of(next, budget, progress, watch);
+      return of(s.next, budget, progress, watch);
     }
-    Bound.Ground on = new Bound(next, budget, progress).ground(routed(plan));
-    List<BoundPart> carried = new CarriedParts(task, ground, next, on, carry).of(parts);
-    Bound proof = new Bound(next, new Budget(1, 0, 1, 1), progress, watch);
+    Bound.Ground on = new Bound(s.next, budget, progress).ground(routed(plan));
+    List<BoundPart> carried = new CarriedParts(task, ground, s.next, on, s.carry).of(parts);
+    Bound proof = new Bound(s.next, new Budget(1, 0, 1, 1), progress, watch);
     Certificate bound = proof.raise(on, carried, plan.price(), plan.price());
-    Solved answer = JointPlanner.answer(next, settling.reach(), plan, bound, watch.cut());
-    return new LivePlan(next, budget, plan, on, proof.proven(), answer, true, List.of());
+    Solved answer = JointPlanner.answer(s.next, s.reach, plan, bound, watch.cut());
+    return new LivePlan(s.next, budget, plan, on, proof.proven(), answer, true, List.of());
   }
 
   private static int[] routed(Solution s) {

@@ -1,5 +1,6 @@
 package holloway.solve;
 
+import holloway.routing.RouteGraph;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -12,34 +13,39 @@ final class Settling {
   /** This part of the budget's rounds improves the plan, which was the best of a whole search. */
   private static final int AGAIN = 4;
 
-  private final Task next;
-  private final Reach reach;
+  final Task next;
+  final Carry carry;
+  final Reach reach;
+  private final Task old;
+  private final Solution before;
   private final Budget budget;
   private final Progress progress;
   private final Watch watch;
 
-  Settling(Task next, Budget budget, Progress progress, Watch watch) {
-    this.next = next;
-    this.reach = new Reach(next);
+  /**
+   * @param before a plan of {@code old}
+   * @param graph the same house with fewer spots
+   */
+  Settling(
+      Task old, Solution before, RouteGraph graph, Budget budget, Progress progress, Watch watch) {
+    this.old = old;
+    this.before = before;
+    next = new Task(graph, old.order);
+    carry = new Carry(old.net.graph, graph);
+    reach = new Reach(next);
     this.budget = budget;
     this.progress = progress;
     this.watch = watch;
   }
 
-  Reach reach() {
-    return reach;
-  }
-
   /**
    * The plan, or null if some run that has a way finds none like that: then it has to be looked for
    * from nothing.
-   *
-   * @param known paths by run, null where there is none that is still open
    */
-  Solution plan(Path[] known) {
+  Solution plan() {
     Budget some = new Budget(budget.orders(), budget.ruins() / AGAIN, 1, budget.looks());
     PlanSearch search = new PlanSearch(next, some, progress, watch);
-    Solution mended = search.mend(reach.routable(), known);
+    Solution mended = search.mend(reach.routable(), paths(old, before, next, carry));
     int[] runs = IntStream.range(0, next.runs()).filter(k -> mended.paths()[k] != null).toArray();
     return runs.length < reach.routable().length ? null : search.improved(runs, mended);
   }
